@@ -1,0 +1,54 @@
+import type { ErrorCode } from "./error";
+
+/** What a host hands over for an argument: a grid of cells, or nothing where the argument was left out. */
+export type Range = unknown;
+
+/** What one cell may hold once a data-type object has been opened. */
+export type Content = number | string | boolean | null | { error: ErrorCode };
+
+const ERROR_TEXT =
+  /^#(?:VALUE!|N\/A|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|FIELD!|BLOCKED!|CONNECT!|BUSY!|UNKNOWN!)$/;
+
+/**
+ * The content of a cell as a host hands it over. A data-type object stands for its basic value; an error comes as an
+ * object or, in the try-out sheet, as its text; text of spaces only is blank.
+ */
+export function contentOf(cell: unknown): Content {
+  switch (typeof cell) {
+    case "number":
+      return Number.isFinite(cell) ? cell : { error: "#NUM!" };
+    case "boolean":
+      return cell;
+    case "string":
+      if (ERROR_TEXT.test(cell)) return { error: cell as ErrorCode };
+      return cell.trim() === "" ? null : cell;
+    case "object":
+      return cell === null ? null : contentOfObject(cell);
+    default:
+      return cell === undefined ? null : String(cell);
+  }
+}
+
+function contentOfObject(cell: object): Content {
+  if ("error" in cell && typeof cell.error === "string" && ERROR_TEXT.test(cell.error))
+    return { error: cell.error as ErrorCode };
+  if ("basicValue" in cell && typeof cell.basicValue !== "object") return contentOf(cell.basicValue);
+  return { error: "#VALUE!" };
+}
+
+/** An argument as a grid, whatever the host handed over: one value becomes a grid of one cell. */
+export function gridOf(range: Range): readonly (readonly unknown[])[] {
+  if (!Array.isArray(range)) return [[range]];
+  if (range.length === 0) return [[null]];
+  return range.map((row: unknown) => (Array.isArray(row) ? (row.length === 0 ? [null] : row) : [row]));
+}
+
+/** A cell as a message shows it: text in quotes, a long text cut short. */
+export function shown(cell: unknown): string {
+  const content = contentOf(cell);
+  if (content === null) return "a blank cell";
+  if (typeof content === "object") return content.error;
+  if (typeof content === "boolean") return content ? "TRUE" : "FALSE";
+  if (typeof content === "number") return String(content);
+  return content.length > 40 ? `"${content.slice(0, 40)}…"` : `"${content}"`;
+}

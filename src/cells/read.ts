@@ -1,0 +1,21 @@
+/** The only way in: the readers that turn a cell into a number in base units, a name or a list, or say why not. */
+export { mayBeZero, optional, type Argument } from "./reading/argument";
+export { feet, inches } from "./reading/lengths";
+export {
+  anyNumber,
+  count,
+  degrees,
+  fahrenheit,
+  feetPerMinute,
+  horsepower,
+  mayBeNegative,
+  moisture,
+  money,
+  number,
+  percent,
+  pounds,
+  poundsForce,
+  psi,
+} from "./reading/amounts";
+export { oneOf, text, yesNo } from "./reading/names";
+export { columns, inchesList, list, rows, series, settings } from "./reading/lists";

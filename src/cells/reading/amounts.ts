@@ -1,0 +1,153 @@
+import {
+  fahrenheitFromCelsius,
+  IN_PER_FT,
+  KG_PER_LB,
+  KG_PER_TONNE,
+  M_PER_IN,
+  N_PER_LBF,
+  PA_PER_PSI,
+  SECONDS_PER_MIN,
+  W_PER_HP,
+} from "../../math/units";
+import { shown, type Range } from "../cell";
+import { Unreadable } from "../error";
+import { argument, numberOrText, type Argument } from "./argument";
+import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
+
+/** No amount of this trade is larger; what is, is a slip of the finger. */
+const LARGEST = 1e12;
+
+const WRITTEN = new RegExp(`^(-?)(${NUMBER}) ?([^\\d\\s].*)?$`);
+
+const M_PER_FT_EXACT = M_PER_IN * IN_PER_FT;
+
+/** A kind of amount: what a message calls it, what each unit counts in base units, and what a bare number means. */
+interface Kind {
+  wanted: string;
+  units: Readonly<Record<string, number | ((given: number) => number)>>;
+  bare?: (given: number) => number;
+}
+
+const WEIGHT: Kind = {
+  wanted: "pounds, such as 40, 40 lb, 18 kg or 1.2 t (metric)",
+  units: { lb: 1, lbs: 1, pounds: 1, kg: 1 / KG_PER_LB, t: KG_PER_TONNE / KG_PER_LB, tonnes: KG_PER_TONNE / KG_PER_LB },
+};
+/** Up to 300 % is read as a share, so that a cell formatted as percent works: 1.2 is 120 %. */
+const MOISTURE: Kind = { wanted: "percent, such as 12 or 12%", units: { "%": 1 }, bare: shareUpTo(3) };
+const SHARE: Kind = { wanted: "percent, such as 65 or 65%", units: { "%": 1 }, bare: shareUpTo(1) };
+const TEMPERATURE: Kind = {
+  wanted: "degrees Fahrenheit, such as 68 or 20 C",
+  units: { f: 1, "°f": 1, c: fahrenheitFromCelsius, "°c": fahrenheitFromCelsius },
+};
+const SPEED: Kind = {
+  wanted: "feet per minute, such as 5000 or 25 m/s",
+  units: {
+    "ft/min": 1,
+    fpm: 1,
+    "m/s": SECONDS_PER_MIN / M_PER_FT_EXACT,
+    "m/min": 1 / M_PER_FT_EXACT,
+    "ft/s": SECONDS_PER_MIN,
+  },
+};
+const FORCE: Kind = {
+  wanted: "pounds of force, such as 2500 or 11 kN",
+  units: { lbf: 1, lb: 1, n: 1 / N_PER_LBF, kn: 1000 / N_PER_LBF },
+};
+const STRESS: Kind = {
+  wanted: "psi, such as 15000 or 100 MPa",
+  units: { psi: 1, ksi: 1000, mpa: 1e6 / PA_PER_PSI, bar: 1e5 / PA_PER_PSI, kpa: 1000 / PA_PER_PSI },
+};
+const POWER: Kind = {
+  wanted: "horsepower, such as 20 or 15 kW",
+  units: { hp: 1, kw: 1000 / W_PER_HP, w: 1 / W_PER_HP },
+};
+const ANGLE: Kind = { wanted: "degrees, such as 60", units: { "°": 1, deg: 1, degrees: 1 } };
+const PLAIN: Kind = { wanted: "a number", units: {} };
+const MONEY: Kind = { wanted: "an amount of money as a plain number", units: {} };
+const COUNT: Kind = { wanted: "a whole number", units: {} };
+
+/** A weight in pounds. */
+export const pounds = above(WEIGHT);
+/** A moisture content in percent of the oven-dry weight. 0 is oven dry: say mayBeZero where that is meant. */
+export const moisture = above(MOISTURE);
+/** A humidity, share, slip or waste in percent. */
+export const percent = above(SHARE);
+/** A temperature in degrees Fahrenheit; it may be below 0. */
+export const fahrenheit = any(TEMPERATURE);
+/** The speed of a rim, band or feed. */
+export const feetPerMinute = above(SPEED);
+/** A force or pull. */
+export const poundsForce = above(FORCE);
+/** A stress or pressure. */
+export const psi = above(STRESS);
+/** A power. */
+export const horsepower = above(POWER);
+/** An angle in degrees. */
+export const degrees = above(ANGLE);
+/** A price or a sum, in whatever currency. */
+export const money = above(MONEY);
+/** A plain number above 0: rpm, days, a ratio. */
+export const number = above(PLAIN);
+
+/** A whole number above 0. */
+export function count(range: Range, name: string): Argument<number> {
+  const reader = number(range, name);
+  return { ...reader, read: (cell, as) => whole(amountIn(cell, as, COUNT), cell, as) };
+}
+
+/** Any number, 0 and negatives too; a blank is 0. */
+export function anyNumber(range: Range, name: string): Argument<number> {
+  return { ...any(PLAIN)(range, name), needed: null, fallback: 0 };
+}
+
+/** Lets an amount be below 0, such as a fee received where a cost is asked. */
+export function mayBeNegative(reader: Argument<number>): Argument<number> {
+  const read = (cell: unknown, name: string): number => {
+    if (typeof cell === "number" && cell < 0) return -reader.read(-cell, name);
+    if (typeof cell === "string" && /^\s*[-−]/.test(cell)) return -reader.read(cell.replace(/[-−]/, ""), name);
+    return reader.read(cell, name);
+  };
+  return { ...reader, read };
+}
+
+function above(kind: Kind) {
+  return (range: Range, name: string): Argument<number> =>
+    argument(range, name, "number", (cell, as) => {
+      const amount = amountIn(cell, as, kind);
+      if (amount <= 0) throw new Unreadable(as, `${kind.wanted}, above 0`, shown(cell));
+      return amount;
+    });
+}
+
+function any(kind: Kind) {
+  return (range: Range, name: string): Argument<number> =>
+    argument(range, name, "number", (cell, as) => amountIn(cell, as, kind));
+}
+
+function amountIn(cell: unknown, name: string, kind: Kind): number {
+  const given = numberOrText(cell, name, kind.wanted);
+  const amount = typeof given === "number" ? (kind.bare?.(given) ?? given) : amountInText(given, name, kind);
+  if (Math.abs(amount) > LARGEST) throw new Unreadable(name, `${kind.wanted}, up to ${LARGEST}`, shown(cell));
+  return amount;
+}
+
+function amountInText(text: string, name: string, kind: Kind): number {
+  const comma = commaRefusal(text);
+  const [, sign, digits, unit] = WRITTEN.exec(tidied(text)) ?? [];
+  const value = digits === undefined ? undefined : valueOf(digits);
+  if (comma || value === undefined) throw new Unreadable(name, comma ?? kind.wanted, shown(text));
+  const signed = sign ? -value : value;
+  if (unit === undefined) return kind.bare?.(signed) ?? signed;
+  const factor = Object.hasOwn(kind.units, unit) ? kind.units[unit] : undefined;
+  if (factor === undefined) throw new Unreadable(name, kind.wanted, shown(text));
+  return typeof factor === "function" ? factor(signed) : signed * factor;
+}
+
+function whole(amount: number, cell: unknown, name: string): number {
+  if (!Number.isInteger(amount) || amount <= 0) throw new Unreadable(name, `${COUNT.wanted} above 0`, shown(cell));
+  return amount;
+}
+
+function shareUpTo(limit: number) {
+  return (given: number) => (given > 0 && given <= limit ? given * 100 : given);
+}

@@ -1,0 +1,36 @@
+/** A number as people write it: 14, 14.5, .5, 1/2, 14 1/2, 14-1/2. Text must have been through `tidied`. */
+export const NUMBER = String.raw`(?:\d+(?: |-))?\d+\/\d+|\d+(?:\.\d*)?|\.\d+`;
+
+const VULGAR_FRACTION = /[¼-¾⅐-⅞]/g;
+
+/**
+ * Text with its look-alikes made one: ½ becomes 1/2, curly and prime marks become ' and ", long dashes a hyphen,
+ * odd spaces a space, capitals small.
+ */
+export function tidied(text: string): string {
+  return text
+    .replace(VULGAR_FRACTION, (fraction) => ` ${fraction.normalize("NFKC")}`)
+    .replace(/[″”“‟]|''|’’|′′/g, '"')
+    .replace(/[′’‘ʹ`]/g, "'")
+    .replace(/[‐-―−]/g, "-")
+    .normalize("NFKC")
+    .replace(/⁄/g, "/")
+    .replace(/\s+/g, " ")
+    .replace(/ ?([/-]) ?/g, "$1")
+    .trim()
+    .toLowerCase();
+}
+
+/** The value of a text that NUMBER matches, or undefined for a fraction over 0. */
+export function valueOf(written: string): number | undefined {
+  const fraction = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(written);
+  if (!fraction) return Number(written);
+  const [, whole = "0", over, under] = fraction;
+  return Number(under) === 0 ? undefined : Number(whole) + Number(over) / Number(under);
+}
+
+/** Why a text with a comma is refused; undefined where there is none. */
+export function commaRefusal(text: string): string | undefined {
+  if (!/\d,\d|^,\d/.test(text)) return undefined;
+  return `no comma inside a number (1,5 could be 1.5 or 15): type 1.5 or 1500`;
+}

@@ -1,0 +1,96 @@
+import { IN_PER_FT, CM_PER_IN, M_PER_IN, MM_PER_IN } from "../../math/units";
+import { shown, type Range } from "../cell";
+import { Unreadable } from "../error";
+import { argument, numberOrText, type Argument } from "./argument";
+import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
+
+/** No length of this trade is longer; what is, is a slip of the finger. */
+const LONGEST_IN = 100_000;
+
+/** Excel turns 5/4 or 8-6, typed into a General cell, into the day's number: these are 2009 to 2050. */
+const DATE_SERIALS = { from: 40_000, to: 55_000 };
+
+/** Metric text comes back under a round inch by the last binary digit, so it is rounded to this many inches. */
+const METRIC_STEP_IN = 1e-9;
+
+const MARK = { feet: "(?:'|ft\\.?|feet|foot)", inches: '(?:"|in\\.?|inch|inches)' };
+const FEET_AND_INCHES = new RegExp(`^(${NUMBER}) ?${MARK.feet} ?-?(?:(${NUMBER}) ?${MARK.inches}?)?$`);
+const INCHES = new RegExp(`^(${NUMBER}) ?${MARK.inches}$`);
+const METRIC = new RegExp(`^(${NUMBER}) ?(mm|cm|m)$`);
+const QUARTERS = /^(\d+) ?q$/;
+const FEET_DASH_INCHES = /^(\d+)-(\d+(?:\.\d*)?(?:[ -]\d+\/\d+)?)$/;
+const BARE = new RegExp(`^(${NUMBER})$`);
+
+const IN_PER_METRIC: Record<string, number> = { mm: 1 / MM_PER_IN, cm: 1 / CM_PER_IN, m: 1 / M_PER_IN };
+
+/** A size in inches: diameter, width, thickness, kerf. A bare number is inches. */
+export function inches(range: Range, name: string): Argument<number> {
+  return argument(range, name, "number", (cell, as) => inchesIn(cell, as, "inches"));
+}
+
+/** A length in feet: log, board, span. A bare number is feet, and 8-6 is 8 ft 6 in. Kept in inches until here. */
+export function feet(range: Range, name: string): Argument<number> {
+  return argument(range, name, "number", (cell, as) => inchesIn(cell, as, "feet") / IN_PER_FT);
+}
+
+function inchesIn(cell: unknown, name: string, bare: "inches" | "feet"): number {
+  const wanted =
+    bare === "inches" ? "inches, such as 14.5, 14 1/2, 5/4 or 36 cm" : `feet, such as 8.5, 8'6", 102 in or 2.4 m`;
+  const given = numberOrText(cell, name, wanted);
+  const scale = bare === "feet" ? IN_PER_FT : 1;
+  const size = typeof given === "number" ? notADate(given, name) * scale : inchesInText(given, name, wanted, bare);
+  if (size < 0) throw new Unreadable(name, `${wanted}, above 0`, shown(cell));
+  if (size === 0) throw new Unreadable(name, `${bare} above 0`, shown(cell));
+  if (size > LONGEST_IN) throw new Unreadable(name, `${bare} up to ${Math.floor(LONGEST_IN / scale)}`, shown(cell));
+  return size;
+}
+
+function notADate(given: number, name: string): number {
+  if (Number.isInteger(given) && given >= DATE_SERIALS.from && given < DATE_SERIALS.to)
+    throw new Unreadable(
+      name,
+      "a size",
+      `${given}, a date: the sheet turned what was typed (5/4, 8-6) into a day. Type '5/4 with the apostrophe, or format the column as Text`,
+    );
+  return given;
+}
+
+function inchesInText(text: string, name: string, wanted: string, bare: "inches" | "feet"): number {
+  const refuse = (reason: string): never => {
+    throw new Unreadable(name, reason, shown(text));
+  };
+  const comma = commaRefusal(text);
+  if (comma) return refuse(comma);
+  const written = tidied(text);
+  let found: RegExpExecArray | null;
+  let size: number | undefined;
+  if ((found = BARE.exec(written))) size = times(valueOf(found[1]!), bare === "feet" ? IN_PER_FT : 1);
+  else if ((found = INCHES.exec(written))) size = valueOf(found[1]!);
+  else if ((found = METRIC.exec(written))) size = metric(valueOf(found[1]!), found[2]!);
+  else if ((found = QUARTERS.exec(written))) size = Number(found[1]) / 4;
+  else if ((found = FEET_AND_INCHES.exec(written))) size = feetAndInches(found[1]!, found[2], refuse);
+  else if ((found = FEET_DASH_INCHES.exec(written)))
+    size =
+      bare === "feet"
+        ? feetAndInches(found[1]!, found[2], refuse)
+        : refuse(`${wanted} (for feet and inches write 8'6")`);
+  return size ?? refuse(wanted);
+}
+
+function feetAndInches(feetText: string, inchText: string | undefined, refuse: (reason: string) => never) {
+  const feetGiven = valueOf(feetText);
+  const inchesGiven = inchText === undefined ? 0 : valueOf(inchText);
+  if (feetGiven === undefined || inchesGiven === undefined) return undefined;
+  if (inchesGiven >= IN_PER_FT) return refuse("less than 12 inches after the feet");
+  if (inchesGiven > 0 && !Number.isInteger(feetGiven)) return refuse("whole feet before the inches");
+  return feetGiven * IN_PER_FT + inchesGiven;
+}
+
+function metric(given: number | undefined, unit: string) {
+  const size = times(given, IN_PER_METRIC[unit]!);
+  return size === undefined ? undefined : Math.round(size / METRIC_STEP_IN) * METRIC_STEP_IN;
+}
+
+function times(given: number | undefined, factor: number) {
+  return given === undefined ? undefined : given * factor;
+}

@@ -1,0 +1,100 @@
+import { contentOf, shown, type Range } from "../cell";
+import { HandedOn, Unreadable } from "../error";
+import { argument, type Argument } from "./argument";
+
+/** A list of names: each key with the other spellings it is known by. */
+export type Names<K extends string> = Readonly<Record<K, readonly string[]>>;
+
+/** How many near misses a message offers. */
+const OFFERED = 3;
+
+/** One name out of a list, in any case, with spaces and hyphens alike. The formula gets the list's key. */
+export function oneOf<K extends string>(names: Names<K>, range: Range, name: string): Argument<K> {
+  return argument(range, name, "name", (cell, as) => keyIn(names, cell, as));
+}
+
+/** Text as it stands, such as the name of a function. */
+export function text(range: Range, name: string): Argument<string> {
+  return argument(range, name, "name", (cell, as) => textIn(cell, as, "text"));
+}
+
+/** Yes or no, or TRUE or FALSE; a blank is no. */
+export function yesNo(range: Range, name: string): Argument<boolean> {
+  const read = (cell: unknown, as: string) => (typeof cell === "boolean" ? cell : keyIn(YES_NO, cell, as) === "yes");
+  return { ...argument(range, name, "name", read), needed: null, fallback: false };
+}
+
+const YES_NO: Names<"yes" | "no"> = { yes: ["y", "true"], no: ["n", "false"] };
+
+function keyIn<K extends string>(names: Names<K>, cell: unknown, name: string): K {
+  const given = textIn(cell, name, "a name");
+  const spellings = spellingsOf(names);
+  const key = spellings.get(plain(given)) ?? spellings.get(plain(turnedRound(given)));
+  if (key === undefined) throw new Unreadable(name, offer(names, given), shown(given));
+  return key as K;
+}
+
+function textIn(cell: unknown, name: string, wanted: string): string {
+  const content = contentOf(cell);
+  if (typeof content === "string") return content;
+  if (content !== null && typeof content === "object") throw new HandedOn(content.error, name);
+  throw new Unreadable(name, wanted, shown(cell));
+}
+
+/** A spelling without what people write differently: capitals, hyphens, dots, fraction signs. */
+function plain(spelling: string): string {
+  return spelling
+    .replace(/[¼-¾⅐-⅞]/g, (fraction) => ` ${fraction.normalize("NFKC")}`)
+    .normalize("NFKD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .replace(/⁄/g, "/")
+    .toLowerCase()
+    .replace(/[\s\-‐-―_.,']+/g, " ")
+    .trim();
+}
+
+/** "Oak, white" as handbooks list it is white oak. */
+function turnedRound(spelling: string): string {
+  const [noun, ...rest] = spelling.split(",");
+  return rest.length === 1 ? `${rest[0]} ${noun}` : spelling;
+}
+
+const known = new WeakMap<object, Map<string, string>>();
+
+function spellingsOf(names: Names<string>): Map<string, string> {
+  let spellings = known.get(names);
+  if (!spellings) {
+    const entries = Object.entries(names);
+    spellings = new Map(entries.flatMap(([key, others]) => others.map((other) => [plain(other), key] as const)));
+    for (const [key] of entries) spellings.set(plain(key), key);
+    known.set(names, spellings);
+  }
+  return spellings;
+}
+
+/** What a message offers for an unknown name: the whole of a short list, or the nearest of a long one. */
+function offer(names: Names<string>, given: string): string {
+  const keys = Object.keys(names);
+  if (keys.length <= OFFERED) return `one of ${keys.join(", ")}`;
+  const wanted = plain(given);
+  const distances = new Map<string, number>();
+  for (const [spelling, key] of spellingsOf(names)) {
+    const distance = spelling.split(" ").includes(wanted) ? 0.5 : editDistance(wanted, spelling);
+    distances.set(key, Math.min(distance, distances.get(key) ?? Infinity));
+  }
+  const nearest = keys.sort((a, b) => distances.get(a)! - distances.get(b)!).slice(0, OFFERED);
+  return `a known name (nearest: ${nearest.join(", ")})`;
+}
+
+/** How many letters must be put in, left out or changed to make one word the other (Levenshtein). */
+function editDistance(a: string, b: string): number {
+  if (a.length > 60) return a.length;
+  let above = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++)
+      row.push(Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
+    above = row;
+  }
+  return above[b.length]!;
+}
