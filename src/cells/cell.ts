@@ -40,7 +40,17 @@ function contentOfObject(cell: object): Content {
 export function gridOf(range: Range): readonly (readonly unknown[])[] {
   if (!Array.isArray(range)) return [[range]];
   if (range.length === 0) return [[null]];
-  return range.map((row: unknown) => (Array.isArray(row) ? (row.length === 0 ? [null] : row) : [row]));
+  if (range.every(isFilledArray)) return range;
+  return range.map((row: unknown) => (isFilledArray(row) ? row : Array.isArray(row) ? [null] : [row]));
+}
+
+/** How many cells the longest row has. */
+export function widestRow(cells: readonly (readonly unknown[])[]): number {
+  return cells.reduce((widest, row) => Math.max(widest, row.length), 1);
+}
+
+function isFilledArray(row: unknown): row is unknown[] {
+  return Array.isArray(row) && row.length > 0;
 }
 
 /** A cell as a message shows it: text in quotes, a long text cut short. */

@@ -1,4 +1,4 @@
-import { contentOf } from "./cell";
+import { contentOf, widestRow } from "./cell";
 import { cellError, HandedOn, Unreadable, type CellError } from "./error";
 import type { Argument } from "./reading/argument";
 
@@ -23,9 +23,14 @@ export function spread<A extends object>(
   try {
     const inputs = inputsOf(reads);
     const { height, width } = commonShape(inputs);
-    return Array.from({ length: height }, (_, row) =>
-      Array.from({ length: width }, (_, column) => answerAt(inputs, row, column, formula)),
-    );
+    const given = {} as A;
+    const answers: Answer[][] = [];
+    for (let row = 0; row < height; row++) {
+      const line: Answer[] = [];
+      for (let column = 0; column < width; column++) line.push(answerAt(inputs, row, column, given, formula));
+      answers.push(line);
+    }
+    return answers;
   } catch (thrown) {
     return [[cellError(thrown)]];
   }
@@ -41,7 +46,7 @@ export function table<A extends object>(reads: Arguments<A>, formula: (given: A)
       throw new Unreadable(wide.argument.name, "one cell", `${wide.height} × ${wide.width} cells`);
     }
     if (isUnfilled(inputs, 0, 0)) return [[0]];
-    return formula(valuesAt(inputs, 0, 0) as A).map((row) => row.map(sound));
+    return formula(filled({} as A, inputs, 0, 0)).map((row) => row.map(sound));
   } catch (thrown) {
     return [[cellError(thrown)]];
   }
@@ -61,7 +66,7 @@ function inputsOf(reads: object): Input[] {
     key,
     argument,
     height: argument.cells.length,
-    width: Math.max(...argument.cells.map((row) => row.length)),
+    width: widestRow(argument.cells),
   }));
 }
 
@@ -81,16 +86,24 @@ function commonSize(inputs: Input[], side: "height" | "width", called: string): 
   return largest[side];
 }
 
-function answerAt<A>(inputs: Input[], row: number, column: number, formula: (given: A) => number | string | boolean) {
+/** `given` is one object refilled for every row: a new one each would be most of the time a long column takes. */
+function answerAt<A extends object>(
+  inputs: Input[],
+  row: number,
+  column: number,
+  given: A,
+  formula: (given: A) => number | string | boolean,
+): Answer {
   try {
-    return isUnfilled(inputs, row, column) ? 0 : sound(formula(valuesAt(inputs, row, column) as A));
+    if (isUnfilled(inputs, row, column)) return 0;
+    return sound(formula(filled(given, inputs, row, column)));
   } catch (thrown) {
     return cellError(thrown);
   }
 }
 
-function cellAt({ argument, height, width }: Input, row: number, column: number): unknown {
-  return argument.cells[height === 1 ? 0 : row]![width === 1 ? 0 : column];
+function cellAt(input: Input, row: number, column: number): unknown {
+  return input.argument.cells[input.height === 1 ? 0 : row]![input.width === 1 ? 0 : column];
 }
 
 /**
@@ -98,23 +111,20 @@ function cellAt({ argument, height, width }: Input, row: number, column: number)
  * function asks for none, every name. An error in any cell is handed on before that.
  */
 function isUnfilled(inputs: Input[], row: number, column: number): boolean {
-  const numbers = tally("number");
-  if (numbers.given > 0) return false;
-  const names = numbers.blank > 0 ? numbers : tally("name");
-  if (names.given > 0 || names.blank === 0) return false;
+  let deciding = 0;
+  const kind = inputs.some(isNeededNumber) ? "number" : "name";
+  for (const input of inputs) {
+    if (input.argument.needed !== kind) continue;
+    if (!input.argument.isBlank(cellAt(input, row, column))) return false;
+    deciding++;
+  }
+  if (deciding === 0) return false;
   for (const input of inputs) handOnError(input, cellAt(input, row, column));
   return true;
+}
 
-  function tally(needed: "number" | "name") {
-    let given = 0;
-    let blank = 0;
-    for (const input of inputs) {
-      if (input.argument.needed !== needed) continue;
-      if (input.argument.isBlank(cellAt(input, row, column))) blank++;
-      else given++;
-    }
-    return { given, blank };
-  }
+function isNeededNumber({ argument }: Input): boolean {
+  return argument.needed === "number";
 }
 
 function handOnError({ argument }: Input, cell: unknown): void {
@@ -122,10 +132,9 @@ function handOnError({ argument }: Input, cell: unknown): void {
   if (content !== null && typeof content === "object") throw new HandedOn(content.error, argument.name);
 }
 
-function valuesAt(inputs: Input[], row: number, column: number): Record<string, unknown> {
-  const values: Record<string, unknown> = {};
-  for (const input of inputs) values[input.key] = valueAt(input, row, column);
-  return values;
+function filled<A extends object>(given: A, inputs: Input[], row: number, column: number): A {
+  for (const input of inputs) given[input.key as keyof A] = valueAt(input, row, column) as A[keyof A];
+  return given;
 }
 
 function valueAt(input: Input, row: number, column: number): unknown {

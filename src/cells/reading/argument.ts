@@ -47,6 +47,7 @@ function isZero(cell: unknown): boolean {
 
 /** The number or text in a cell. An error in it is handed on; a truth value or a blank is refused. */
 export function numberOrText(cell: unknown, name: string, wanted: string): number | string {
+  if (Number.isFinite(cell)) return cell as number;
   const content = contentOf(cell);
   if (typeof content === "number" || typeof content === "string") return content;
   if (content !== null && typeof content === "object") throw new HandedOn(content.error, name);

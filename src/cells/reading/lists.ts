@@ -1,4 +1,4 @@
-import { contentOf, gridOf, type Range } from "../cell";
+import { contentOf, gridOf, widestRow, type Range } from "../cell";
 import { HandedOn, Unreadable } from "../error";
 import { isBlank, type Argument } from "./argument";
 import { inches } from "./lengths";
@@ -77,7 +77,7 @@ export function columns<R extends object>(range: Range, name: string, fields: Fi
     return [key, fields[key](column, `${name}, ${key}`)] as const;
   });
   const reader = rows(Object.fromEntries(readers) as unknown as Fields<R>);
-  const widest = Math.max(...grid.map((row) => row.length));
+  const widest = widestRow(grid);
   const read = (cell: unknown, as: string) => {
     if (widest > keys.length)
       throw new Unreadable(as, `at most ${keys.length} columns (${keys.join(", ")})`, `${widest} columns`);
