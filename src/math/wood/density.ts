@@ -1,0 +1,34 @@
+import { WATER_LB_PER_FT3 } from "../units";
+import { FIBER_SATURATION_PCT, mustFitIn } from "./moisture";
+import { speciesNamed, type SpeciesName } from "./species";
+
+/** Moisture at which the second printed specific gravity stands. */
+const DRY_GRAVITY_MOISTURE_PCT = 12;
+
+/**
+ * Pounds in a cubic foot of wood at a moisture; green where none is given.
+ *
+ * Above 30 % the wood keeps its green volume. Below, its volume goes down in a straight line that passes through both
+ * specific gravities printed for the species, green and at 12 %.
+ *
+ * @formula w = 62.4 * Gx * (1 + x / 100); Gx = Gb from 30 % up, below Gx = Gb / (1 - Sx / 100) with
+ *   Sx = S12 * (30 - x) / (30 - 12) and S12 = 100 * (1 - Gb / G12)
+ * @source FPL-GTR-282, Eq 4-14 for the weight, Eq 4-9 and 4-11 for the volume under 30 %
+ * @source FIADB REF_SPECIES for specific gravity and green moisture
+ * @range moisture from 0 to all that the species can hold (FPL-GTR-282, Eq 4-3)
+ */
+export function woodWeightLbPerFt3({ species, moisturePct }: { species: SpeciesName; moisturePct?: number }): number {
+  const { greenMoisturePct } = speciesNamed(species);
+  const moisture = moisturePct ?? greenMoisturePct;
+  mustFitIn(species, moisture, "moisture");
+  return WATER_LB_PER_FT3 * specificGravityAt(species, moisture) * (1 + moisture / 100);
+}
+
+/** Oven-dry weight over the volume at a moisture. */
+function specificGravityAt(species: SpeciesName, moisturePct: number): number {
+  const { specificGravity, specificGravityAt12 } = speciesNamed(species);
+  if (moisturePct >= FIBER_SATURATION_PCT) return specificGravity;
+  const shrunkAt12 = 1 - specificGravity / specificGravityAt12;
+  const way = (FIBER_SATURATION_PCT - moisturePct) / (FIBER_SATURATION_PCT - DRY_GRAVITY_MOISTURE_PCT);
+  return specificGravity / (1 - shrunkAt12 * way);
+}

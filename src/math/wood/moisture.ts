@@ -1,0 +1,30 @@
+import { mustBeBetween } from "../errors";
+import { speciesNamed, type SpeciesName } from "./species";
+
+/** Moisture at which the cell walls are full and no water lies free: shrinkage starts here (FPL-GTR-190, p. 4-2). */
+export const FIBER_SATURATION_PCT = 30;
+
+/** Specific gravity of the cell wall itself, from the handbook's equation. */
+const CELL_WALL_GRAVITY = 1.54;
+
+/**
+ * The most water a wood can hold, percent of its oven-dry weight: every cavity full.
+ *
+ * @formula MCmax = 100 * (1.54 - Gb) / (1.54 * Gb), Gb the oven-dry weight over green volume
+ * @source FPL-GTR-282, Eq 4-3
+ */
+export function mostMoisturePct({ specificGravity }: { specificGravity: number }): number {
+  mustBeBetween(0.1, CELL_WALL_GRAVITY, specificGravity, "specific gravity");
+  return (100 * (CELL_WALL_GRAVITY - specificGravity)) / (CELL_WALL_GRAVITY * specificGravity);
+}
+
+/** Refuses a moisture the species cannot hold. `which` tells two moistures apart: "moisture", "from". */
+export function mustFitIn(species: SpeciesName, moisturePct: number, which: string): void {
+  const most = mostMoisturePct(speciesNamed(species));
+  mustBeBetween(
+    0,
+    Number(most.toFixed(1)),
+    moisturePct,
+    `${which} (% of oven-dry weight; all that ${species} can hold)`,
+  );
+}

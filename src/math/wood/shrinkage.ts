@@ -1,0 +1,80 @@
+import { NoAnswer } from "../errors";
+import { FIBER_SATURATION_PCT, mustFitIn } from "./moisture";
+import { speciesNamed, type SpeciesName } from "./species";
+
+/** The way the growth rings run across the width of a piece that shrinks. */
+export const SIZE_GRAINS = {
+  tangential: ["flat-sawn", "flatsawn", "plain-sawn", "plainsawn"],
+  radial: ["quarter-sawn", "quartersawn", "vertical grain"],
+} as const;
+export const GRAINS = { ...SIZE_GRAINS, volumetric: ["volume"] } as const;
+export type Grain = keyof typeof GRAINS;
+
+interface Drying {
+  species: SpeciesName;
+  fromPct: number;
+  toPct: number;
+  grain: Grain;
+}
+type DryingOfASize = Drying & { sizeIn: number; grain: keyof typeof SIZE_GRAINS };
+
+/**
+ * Percent of its size at the first moisture that a piece shrinks by the second; negative where it swells.
+ *
+ * @formula 100 * (1 - (1 - Sto / 100) / (1 - Sfrom / 100)), Sx = S0 * (1 - x / 30) under 30 %, else 0
+ * @source FPL-GTR-282, Eq 4-9
+ * @source FPL-GTR-190, Table 4-3 for S0; Table 13-5 where the page of Table 4-3 was not to be had
+ * @source common practice, no source: black, pin, scarlet, southern red and cherrybark oak take the row of commercial red
+ *   oak in Table 13-5; bur and swamp white oak that of commercial white oak
+ * @range moistures from 0 to all that the species can hold; 30 % is the average at which shrinkage starts
+ */
+export function shrinkagePct(drying: Drying): number {
+  return 100 * (1 - sizeRatio(drying));
+}
+
+/**
+ * The size a piece dries to.
+ *
+ * @formula size * (1 - Sto / 100) / (1 - Sfrom / 100), Sx = S0 * (1 - x / 30) under 30 %, else 0
+ * @source FPL-GTR-282, Eq 4-9
+ * @source FPL-GTR-190, Table 4-3 for S0; Table 13-5 where the page of Table 4-3 was not to be had
+ * @range moistures from 0 to all that the species can hold
+ */
+export function driedSizeIn({ sizeIn, ...drying }: DryingOfASize): number {
+  return sizeIn * sizeRatio(drying);
+}
+
+/**
+ * The size to saw at the first moisture for a piece to be the size wanted at the second.
+ *
+ * @formula size * (1 - Sfrom / 100) / (1 - Sto / 100), Sx = S0 * (1 - x / 30) under 30 %, else 0
+ * @source FPL-GTR-282, Eq 4-9
+ * @source FPL-GTR-190, Table 4-3 for S0; Table 13-5 where the page of Table 4-3 was not to be had
+ * @range moistures from 0 to all that the species can hold
+ */
+export function greenSizeIn({ sizeIn, ...drying }: DryingOfASize): number {
+  return sizeIn / sizeRatio(drying);
+}
+
+/** The size at the second moisture over the size at the first. */
+function sizeRatio({ species, fromPct, toPct, grain }: Drying): number {
+  mustFitIn(species, fromPct, "from");
+  mustFitIn(species, toPct, "to");
+  const toOvendry = shrinkageToOvendryPct(species, grain);
+  return remaining(toOvendry, toPct) / remaining(toOvendry, fromPct);
+}
+
+/** The share of the green size that is left at a moisture. */
+function remaining(toOvendryPct: number, moisturePct: number): number {
+  return 1 - (toOvendryPct / 100) * Math.max(0, 1 - moisturePct / FIBER_SATURATION_PCT);
+}
+
+function shrinkageToOvendryPct(species: SpeciesName, grain: Grain): number {
+  const { radialPct, tangentialPct, volumetricPct } = speciesNamed(species);
+  const figure = { radial: radialPct, tangential: tangentialPct, volumetric: volumetricPct }[grain];
+  if (figure === undefined)
+    throw new NoAnswer(
+      `${grain} shrinkage: no figure for ${species} in the Wood Handbook's Tables 4-3 and 13-5 as far as they were seen`,
+    );
+  return figure;
+}

@@ -1,0 +1,99 @@
+import { mustBeAtLeast } from "../errors";
+import { BF_PER_FT3, IN_PER_FT, WATER_LB_PER_FT3 } from "../units";
+import { woodWeightLbPerFt3 } from "./density";
+import { mustFitIn } from "./moisture";
+import { speciesNamed, type SpeciesName } from "./species";
+
+/** How far a green log's weight customarily strays from the table's, either way. */
+const CUSTOMARY_BAND = 0.15;
+
+/** The figure asked for: the table's, or the ends of the customary band round it. */
+export const WEIGHT_BOUNDS = { typical: [], low: [], high: [] } as const;
+const BOUND_FACTOR: Record<keyof typeof WEIGHT_BOUNDS, number> = {
+  typical: 1,
+  low: 1 - CUSTOMARY_BAND,
+  high: 1 + CUSTOMARY_BAND,
+};
+
+export const BARK_CHOICES = { without: [], with: [] } as const;
+
+interface Log {
+  species: SpeciesName;
+  smallIn: number;
+  largeIn: number;
+  lengthFt: number;
+  moisturePct?: number;
+  bark: keyof typeof BARK_CHOICES;
+  bound: keyof typeof WEIGHT_BOUNDS;
+}
+
+/**
+ * Pounds in a log, from its diameters inside bark.
+ *
+ * The volume is Smalian's, which comes out on the heavy side for a log with a flared butt. The bark is weighed green
+ * whatever the moisture of the wood.
+ *
+ * @formula weight = V * w * (1 - 0.15 or 1 or 1 + 0.15), V = pi / 4 * (d^2 + D^2) / 2 / 144 * L in ft3, w the pounds in a
+ *   cubic foot of the wood at the moisture; bark adds V * b * 62.4 * Gbark * (1 + MCbark / 100), b bark over wood volume
+ * @source FIADB REF_SPECIES, specific gravity, moisture and volume of bark
+ * @source FPL-GTR-282, Eq 4-14
+ * @source common practice, no source: 15 % either way on a green log; Smalian's volume
+ */
+export function logWeightLb({ species, smallIn, largeIn, lengthFt, moisturePct, bark, bound }: Log): number {
+  const meanEndAreaFt2 = (Math.PI / 4) * ((smallIn ** 2 + largeIn ** 2) / 2 / IN_PER_FT ** 2);
+  const woodFt3 = meanEndAreaFt2 * lengthFt;
+  const woodLb = woodFt3 * woodWeightLbPerFt3(moisturePct === undefined ? { species } : { species, moisturePct });
+  const barkLb = bark === "with" ? woodFt3 * barkLbPerFt3OfWood(species) : 0;
+  return (woodLb + barkLb) * BOUND_FACTOR[bound];
+}
+
+/** Pounds of green bark that go with a cubic foot of wood. */
+export function barkLbPerFt3OfWood(species: SpeciesName): number {
+  const { barkVolumePct, barkSpecificGravity, barkMoisturePct } = speciesNamed(species);
+  return (barkVolumePct / 100) * WATER_LB_PER_FT3 * barkSpecificGravity * (1 + barkMoisturePct / 100);
+}
+
+interface Lumber {
+  species: SpeciesName;
+  boardFeet: number;
+  moisturePct?: number;
+}
+
+/**
+ * Pounds in sawn lumber. A board foot is counted on the green rough size, so drying takes water out of it but no wood.
+ *
+ * @formula weight = BF / 12 * 62.4 * Gb * (1 + MC / 100), Gb oven-dry weight over green volume
+ * @source FPL-GTR-282, Eq 4-14
+ * @source FIADB REF_SPECIES for specific gravity and green moisture
+ * @range moisture from 0 to all that the species can hold
+ */
+export function lumberWeightLb({ species, boardFeet, moisturePct }: Lumber): number {
+  const moisture = moisturePct ?? speciesNamed(species).greenMoisturePct;
+  mustFitIn(species, moisture, "moisture");
+  return ovendryLumberLb({ species, boardFeet }) * (1 + moisture / 100);
+}
+
+/** Pounds of dry wood in board feet counted on the green size. */
+function ovendryLumberLb({ species, boardFeet }: { species: SpeciesName; boardFeet: number }): number {
+  return (boardFeet / BF_PER_FT3) * WATER_LB_PER_FT3 * speciesNamed(species).specificGravity;
+}
+
+/**
+ * Pounds of water that leave lumber between two moistures.
+ *
+ * @formula water = BF / 12 * 62.4 * Gb * (from - to) / 100
+ * @source FPL-GTR-282, Eq 4-14
+ * @source FIADB REF_SPECIES for specific gravity
+ * @range from not under to
+ */
+export function waterToLoseLb(stack: {
+  species: SpeciesName;
+  boardFeet: number;
+  fromPct: number;
+  toPct: number;
+}): number {
+  const { species, fromPct, toPct } = stack;
+  mustFitIn(species, fromPct, "from");
+  mustBeAtLeast(toPct, fromPct, "from (% moisture), not under the target");
+  return ovendryLumberLb(stack) * ((fromPct - toPct) / 100);
+}
