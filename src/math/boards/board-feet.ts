@@ -1,0 +1,23 @@
+import { IN_PER_FT } from "../units";
+import { talliedThicknessIn } from "./tallied-thickness";
+
+/**
+ * Board feet in boards of one size, unrounded.
+ *
+ * @formula BF = T * W / 12 * L * count, T and W in inches, L in feet; T under 1 in counts as 1 in
+ * @source Handbook 130, 2.12: a board foot is 144 cubic inches
+ * @range any size above 0
+ */
+export function boardFeet({
+  thicknessIn,
+  widthIn,
+  lengthFt,
+  count,
+}: {
+  thicknessIn: number;
+  widthIn: number;
+  lengthFt: number;
+  count: number;
+}): number {
+  return ((talliedThicknessIn(thicknessIn) * widthIn) / IN_PER_FT) * lengthFt * count;
+}

@@ -1,0 +1,81 @@
+import { NoAnswer } from "../errors";
+import { DRESSED_THICKNESSES, DRESSED_WIDTHS, TIMBER_OFF, type DressedSide } from "./softwood-sizes.table";
+import { fractionText } from "./tape-text";
+
+/** The sides that may be asked for, and other names for them. */
+export const DRESSED_PARTS = { thickness: ["thick"], width: ["wide"] } as const;
+
+/** From this nominal size both ways lumber is a timber, in inches. */
+const TIMBER_IN = 5;
+
+/**
+ * Least dressed dry size of softwood lumber by its nominal name such as 2x6: one side in inches, or both as text.
+ *
+ * @formula boards and dimension: the standard's table; timbers: 1/2 in off 5 and 6 in, 3/4 in off 7 to 15 in, 1 in off 16 in and up
+ * @source PS 20, minimum dressed dry sizes
+ * @source from memory: the sides marked so; as a number they are refused, in the text they are marked
+ * @range thickness 1 to 4 in by width 2 to 12 in as the standard names them; timbers 5 in and up both ways, whole inches
+ */
+export function dressedSize({
+  nominal,
+  part,
+}: {
+  nominal: string;
+  part?: keyof typeof DRESSED_PARTS | undefined;
+}): number | string {
+  const { thickness, width } = dressedSides(nominal);
+  if (part === undefined) return `${sideText(thickness)} x ${sideText(width)}`;
+  return publishedIn(part === "thickness" ? thickness : width, nominal, part);
+}
+
+function dressedSides(nominal: string): Record<keyof typeof DRESSED_PARTS, DressedSide> {
+  const sides = nominal.split(/[x×]/i).map(nominalSideIn);
+  const [thicknessIn, widthIn] = sides;
+  if (sides.length !== 2 || thicknessIn === undefined || widthIn === undefined)
+    throw new NoAnswer(`nominal size: wanted thickness x width such as 2x6 or 5/4x6, got ${nominal}`);
+  if (thicknessIn >= TIMBER_IN && widthIn >= TIMBER_IN)
+    return { thickness: timberSide(thicknessIn), width: timberSide(widthIn) };
+  return {
+    thickness: sideFrom(DRESSED_THICKNESSES, thicknessIn, "thickness"),
+    width: sideFrom(DRESSED_WIDTHS, widthIn, "width"),
+  };
+}
+
+function sideFrom(sides: readonly DressedSide[], nominalIn: number, part: string): DressedSide {
+  const side = sides.find((known) => known.nominalIn === nominalIn);
+  if (!side) {
+    const known = sides.map((each) => fractionText({ lengthIn: each.nominalIn, denominator: 4 })).join(", ");
+    throw new NoAnswer(
+      `nominal ${part} (in): wanted ${known}, or a timber of ${TIMBER_IN} in and up both ways, got ${nominalIn}`,
+    );
+  }
+  return side;
+}
+
+function timberSide(nominalIn: number): DressedSide {
+  const rule = TIMBER_OFF.find(({ fromIn }) => nominalIn >= fromIn);
+  if (!rule || !Number.isInteger(nominalIn))
+    throw new NoAnswer(`nominal side of a timber (in): wanted a whole number from ${TIMBER_IN} up, got ${nominalIn}`);
+  return { nominalIn, dressedIn: nominalIn - rule.offIn };
+}
+
+/** A nominal name is a name, not a measurement: 2, 5/4, 1 1/4, 1-1/4 or 1.25, with or without an inch mark. */
+function nominalSideIn(name: string): number | undefined {
+  const bare = name.trim().replace(/\s*(?:"|in)$/i, "");
+  const [, whole = "0", top, bottom] = /^(?:(\d{1,3})[ -])?(\d{1,3})\/(\d{1,2})$/.exec(bare) ?? [];
+  if (top !== undefined) return Number(bottom) > 0 ? Number(whole) + Number(top) / Number(bottom) : undefined;
+  return /^\d{1,3}(?:\.\d+)?$/.test(bare) ? Number(bare) : undefined;
+}
+
+function sideText({ dressedIn, fromMemory }: DressedSide): string {
+  return `${fractionText({ lengthIn: dressedIn, denominator: 4 })}${fromMemory ? " (from memory)" : ""}`;
+}
+
+/** A number in a cell cannot say that it is from memory; a message can. */
+function publishedIn({ dressedIn, fromMemory }: DressedSide, nominal: string, part: string): number {
+  if (fromMemory)
+    throw new NoAnswer(
+      `${part} of ${nominal} (in): no copy of the standard was seen to print it; from memory ${dressedIn}`,
+    );
+  return dressedIn;
+}

@@ -1,0 +1,28 @@
+import { mustBeBetween } from "../errors";
+import { IN_PER_FT } from "../units";
+import { talliedThicknessIn } from "./tallied-thickness";
+
+/**
+ * Board feet in a bundle from its outside width and length and its layers: a count to check a bill by, not a tally.
+ *
+ * @formula BF = W / 12 * L * layers * T * fill / 100, W and T in inches, L in feet; T under 1 in counts as 1 in
+ * @source FDMC Shortages, a layer 48 in wide and 10 ft long holds 40 board feet
+ * @source common practice, no source: the fill, which allows for gaps between boards
+ * @range fill above 0 and up to 100 %
+ */
+export function packBoardFeet({
+  widthIn,
+  lengthFt,
+  layers,
+  thicknessIn,
+  fillPercent,
+}: {
+  widthIn: number;
+  lengthFt: number;
+  layers: number;
+  thicknessIn: number;
+  fillPercent: number;
+}): number {
+  mustBeBetween(0, 100, fillPercent, "fill (percent)");
+  return (widthIn / IN_PER_FT) * lengthFt * layers * talliedThicknessIn(thicknessIn) * (fillPercent / 100);
+}

@@ -1,0 +1,33 @@
+import { mustBeAtLeast } from "../errors";
+import { IN_PER_FT } from "../units";
+import { fullFeet, nearestWholeFoot } from "./whole-feet";
+
+/** Which way an exact half square foot goes, and other names for it. */
+export const SURFACE_HALVES = { down: ["retail"], even: ["export"] } as const;
+
+/**
+ * Surface measure of a board: the square feet of its face, to the whole foot.
+ *
+ * @formula SM = W * L / 12 to the nearest whole foot, W in inches and fractions, L in whole feet (a part is dropped)
+ * @source Handbook 130, 2.12: full width, standard length, nearest square foot; that a half is dropped is our reading of a sentence cut short in the copy
+ * @source AHEC measurement, length down to the whole foot
+ * @source common practice, no source: halves to the even foot
+ * @range length 1 ft and up
+ */
+export function surfaceMeasureFt2({
+  widthIn,
+  lengthFt,
+  halves,
+}: {
+  widthIn: number;
+  lengthFt: number;
+  halves: keyof typeof SURFACE_HALVES;
+}): number {
+  return nearestWholeFoot(exactSurfaceFt2({ widthIn, lengthFt }), halves);
+}
+
+/** Square feet of a board's face before it is brought to the whole foot, on the whole feet of its length. */
+export function exactSurfaceFt2({ widthIn, lengthFt }: { widthIn: number; lengthFt: number }): number {
+  mustBeAtLeast(1, lengthFt, "length of a board in a tally (ft)");
+  return (widthIn * fullFeet(lengthFt)) / IN_PER_FT;
+}

@@ -1,0 +1,44 @@
+import { exactSurfaceFt2 } from "./surface-measure";
+import { talliedThicknessIn } from "./tallied-thickness";
+import { isExactHalf, nearestWholeFoot } from "./whole-feet";
+
+/** Which way exact half square feet go in a tally, and other names for it. */
+export const TALLY_HALVES = { down: ["retail"], alternate: ["alternately", "trade"] } as const;
+
+interface Board {
+  widthIn: number;
+  lengthFt: number;
+}
+
+/**
+ * Board feet of many boards of one thickness, tallied piece by piece.
+ *
+ * @formula BF = T * sum of each piece's surface measure in whole feet; T in inches, under 1 in counts as 1 in
+ * @source Handbook 130, 2.12: surface measure of each piece, halves down (our reading, as for surface measure)
+ * @source King Elements of Woodwork, measuring boards: exact halves down and up by turns on different boards
+ * @source Hardwood terminology, the order of rounding: each piece first, then the sum, then the thickness
+ * @range each length 1 ft and up
+ */
+export function tallyBoardFeet({
+  boards,
+  thicknessIn,
+  halves,
+}: {
+  boards: readonly Board[];
+  thicknessIn: number;
+  halves: keyof typeof TALLY_HALVES;
+}): number {
+  return totalSurfaceFt2(boards, halves) * talliedThicknessIn(thicknessIn);
+}
+
+/** By turns, the first exact half of the list goes down, the next up, and so on. */
+function totalSurfaceFt2(boards: readonly Board[], halves: keyof typeof TALLY_HALVES): number {
+  let total = 0;
+  let turnIsUp = false;
+  for (const board of boards) {
+    const exactFt2 = exactSurfaceFt2(board);
+    total += nearestWholeFoot(exactFt2, turnIsUp ? "up" : "down");
+    if (halves === "alternate" && isExactHalf(exactFt2)) turnIsUp = !turnIsUp;
+  }
+  return total;
+}

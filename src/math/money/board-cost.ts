@@ -1,0 +1,30 @@
+import { mustBeAbove } from "../errors";
+import { shareLeft } from "./share";
+
+/**
+ * What a board foot that can be sold has cost, all money on the log divided by the feet left after waste.
+ *
+ * @formula (log + haul + hours * rate + drying) / (BF * (1 - waste / 100))
+ * @source plain arithmetic
+ * @range board feet above 0; waste from 0 and under 100 %; the log's cost below 0 where you were paid to take it
+ */
+export function boardCost({
+  logCost,
+  haul,
+  hours,
+  ratePerHour,
+  drying,
+  boardFeet,
+  wastePercent,
+}: {
+  logCost: number;
+  haul: number;
+  hours: number;
+  ratePerHour: number;
+  drying: number;
+  boardFeet: number;
+  wastePercent: number;
+}): number {
+  mustBeAbove(0, boardFeet, "board feet");
+  return (logCost + haul + hours * ratePerHour + drying) / (boardFeet * shareLeft(wastePercent, "waste (percent)"));
+}

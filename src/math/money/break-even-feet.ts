@@ -1,0 +1,24 @@
+import { NoAnswer } from "../errors";
+
+/**
+ * Board feet to sell before the fixed cost of a period is earned.
+ *
+ * @formula BF = fixed cost / (price - variable cost), both per board foot
+ * @source plain arithmetic
+ * @range price above the variable cost: else no amount is enough
+ */
+export function breakEvenFeet({
+  fixedCost,
+  pricePerFoot,
+  variablePerFoot,
+}: {
+  fixedCost: number;
+  pricePerFoot: number;
+  variablePerFoot: number;
+}): number {
+  if (!(pricePerFoot > variablePerFoot))
+    throw new NoAnswer(
+      `price per board foot: wanted more than the variable cost of ${variablePerFoot}, got ${pricePerFoot}: every foot loses money`,
+    );
+  return fixedCost / (pricePerFoot - variablePerFoot);
+}
