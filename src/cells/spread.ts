@@ -75,6 +75,7 @@ function commonShape(inputs: Input[]) {
 }
 
 function commonSize(inputs: Input[], side: "height" | "width", called: string): number {
+  if (inputs.length === 0) return 1;
   const largest = inputs.reduce((most, input) => (input[side] > most[side] ? input : most));
   const other = inputs.find((input) => input[side] > 1 && input[side] !== largest[side]);
   if (other)

@@ -1,0 +1,51 @@
+/** One worksheet function as the catalog lists it. */
+export interface Entry {
+  name: string;
+  /** The topic file it stands in, which is also the step of the job. */
+  topic: string;
+  summary: string;
+  remarks: string[];
+  params: Param[];
+  returns: string;
+  examples: Example[];
+  cautions: string[];
+  see: string[];
+  /** What a sawyer would type into a search box. */
+  words: string[];
+  formulas: Formula[];
+  grade: string;
+}
+
+export interface Param {
+  name: string;
+  optional: boolean;
+  text: string;
+}
+
+export interface Example {
+  formula: string;
+  result: string;
+}
+
+/** A formula of src/math that the function rests on. */
+export interface Formula {
+  name: string;
+  sentence: string;
+  formula: string;
+  sources: string[];
+  range: string;
+  checked: string;
+}
+
+/** The topics in the order of the job, each with the question it answers. */
+export const TOPICS: Readonly<Record<string, string>> = {
+  logs: "Logs: what is in it",
+  boards: "Boards: what came out",
+  wood: "Wood: what it weighs",
+  sawing: "Sawing: what to cut",
+  drying: "Drying: when it is ready",
+  mill: "Mill: what to set it to",
+  haul: "Haul and lift",
+  money: "Money",
+  about: "About the numbers",
+};

@@ -1,0 +1,92 @@
+import { existsSync, readFileSync } from "node:fs";
+import { dirname, resolve } from "node:path";
+import ts from "typescript";
+import { commentOf } from "./comment";
+import type { Formula } from "./entry";
+
+/** A source file read once: what it declares, and where its imported names come from. */
+interface Module {
+  file: ts.SourceFile;
+  declared: Map<string, ts.Statement>;
+  imported: Map<string, { path: string; name: string }>;
+  passedOn: string[];
+}
+
+const modules = new Map<string, Module>();
+
+/**
+ * The formulas that a declaration rests on: every function of src/math with an `@formula` line that its code names,
+ * directly or through other functions.
+ */
+export function formulasBehind(path: string, name: string, seen = new Set<string>()): Formula[] {
+  if (seen.has(`${path}:${name}`)) return [];
+  seen.add(`${path}:${name}`);
+  const module = moduleAt(path);
+  const statement = module.declared.get(name);
+  if (!statement) return module.passedOn.flatMap((other) => formulasBehind(other, name, seen));
+  const own = formulaOf(statement, name, module.file);
+  const named = [...namesIn(statement)].flatMap((used) => {
+    const from = module.imported.get(used);
+    if (from) return from.path.includes("/math/") ? formulasBehind(from.path, from.name, seen) : [];
+    return module.declared.has(used) ? formulasBehind(path, used, seen) : [];
+  });
+  return own ? [own, ...named] : named;
+}
+
+function formulaOf(statement: ts.Statement, name: string, file: ts.SourceFile): Formula | undefined {
+  const comment = commentOf(statement, file);
+  const formula = comment?.tags.get("formula");
+  if (!comment || !formula) return undefined;
+  return {
+    name,
+    sentence: comment.summary,
+    formula: formula.join("; "),
+    sources: comment.tags.get("source") ?? [],
+    range: (comment.tags.get("range") ?? []).join("; "),
+    checked: (comment.tags.get("checked") ?? []).join("; "),
+  };
+}
+
+function namesIn(node: ts.Node, names = new Set<string>()): Set<string> {
+  if (ts.isIdentifier(node)) names.add(node.text);
+  ts.forEachChild(node, (child) => void namesIn(child, names));
+  return names;
+}
+
+function moduleAt(path: string): Module {
+  let module = modules.get(path);
+  if (!module) modules.set(path, (module = readModule(path)));
+  return module;
+}
+
+function readModule(path: string): Module {
+  const file = ts.createSourceFile(path, readFileSync(path, "utf8"), ts.ScriptTarget.Latest, true);
+  const module: Module = { file, declared: new Map(), imported: new Map(), passedOn: [] };
+  for (const statement of file.statements) {
+    if (ts.isImportDeclaration(statement)) addImports(statement, path, module);
+    else if (ts.isExportDeclaration(statement)) addPassedOn(statement, path, module);
+    else if (ts.isVariableStatement(statement))
+      for (const { name } of statement.declarationList.declarations) module.declared.set(name.getText(file), statement);
+    else if (ts.isFunctionDeclaration(statement) && statement.name) module.declared.set(statement.name.text, statement);
+  }
+  return module;
+}
+
+function addImports(statement: ts.ImportDeclaration, path: string, module: Module): void {
+  const from = fileOf(path, statement.moduleSpecifier);
+  const names = statement.importClause?.namedBindings;
+  if (!from || !names || !ts.isNamedImports(names)) return;
+  for (const { name, propertyName } of names.elements)
+    module.imported.set(name.text, { path: from, name: (propertyName ?? name).text });
+}
+
+function addPassedOn(statement: ts.ExportDeclaration, path: string, module: Module): void {
+  const from = statement.moduleSpecifier && fileOf(path, statement.moduleSpecifier);
+  if (from) module.passedOn.push(from);
+}
+
+function fileOf(path: string, specifier: ts.Expression): string | undefined {
+  if (!ts.isStringLiteral(specifier) || !specifier.text.startsWith(".")) return undefined;
+  const base = resolve(dirname(path), specifier.text);
+  return [`${base}.ts`, `${base}/index.ts`].find(existsSync);
+}

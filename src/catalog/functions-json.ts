@@ -1,0 +1,17 @@
+import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import type { Entry } from "./entry";
+import { FUNCTION_FILES } from "./read-catalog";
+
+/** Excel's metadata of the functions, for an add-in served from an address. */
+export async function functionsJson(catalog: readonly Entry[], address: string): Promise<string> {
+  const { metadataJson, errors } = await generateCustomFunctionsMetadata(FUNCTION_FILES);
+  if (errors.length > 0) throw new Error(`The functions' comments were refused:\n${errors.join("\n")}`);
+  const entries = new Map(catalog.map((entry) => [entry.name, entry]));
+  const metadata = JSON.parse(metadataJson) as { functions: { id: string; description: string; helpUrl?: string }[] };
+  for (const listed of metadata.functions) {
+    listed.description = entries.get(listed.id)!.summary;
+    listed.helpUrl = `${address}/reference/${listed.id}.html`;
+  }
+  const whole = { allowErrorForDataTypeAny: true, ...metadata };
+  return `${JSON.stringify(whole, null, 2)}\n`;
+}

@@ -1,0 +1,56 @@
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import ts from "typescript";
+import { commentOf, type Comment } from "./comment";
+import { TOPICS, type Entry } from "./entry";
+import { formulasBehind } from "./formulas";
+import { gradeOf } from "./grade";
+
+/** The project's folder, seen from this file. */
+export const ROOT = resolve(import.meta.dirname, "../..");
+
+/** The files the worksheet functions stand in, in the order of the job. */
+export const FUNCTION_FILES = Object.keys(TOPICS).map((topic) => join(ROOT, "src/functions", `${topic}.ts`));
+
+/** The catalog: every worksheet function, read from the comments of src/functions and src/math. */
+export function readCatalog(): Entry[] {
+  return Object.keys(TOPICS).flatMap((topic, i) => entriesIn(FUNCTION_FILES[i]!, topic));
+}
+
+function entriesIn(path: string, topic: string): Entry[] {
+  const file = ts.createSourceFile(path, readFileSync(path, "utf8"), ts.ScriptTarget.Latest, true);
+  return file.statements.filter(ts.isFunctionDeclaration).flatMap((statement) => {
+    const comment = commentOf(statement, file);
+    const name = comment?.tags.get("customfunction")?.[0];
+    return comment && name ? [entryOf(name, topic, path, comment)] : [];
+  });
+}
+
+function entryOf(name: string, topic: string, path: string, comment: Comment): Entry {
+  const texts = (tag: string) => comment.tags.get(tag) ?? [];
+  const formulas = formulasBehind(path, name);
+  return {
+    name,
+    topic,
+    summary: comment.summary,
+    remarks: comment.remarks,
+    params: texts("param").map(paramOf),
+    returns: (texts("returns")[0] ?? "").replace(/^\{[^}]*\}\s*/, ""),
+    examples: texts("example").map(exampleOf),
+    cautions: texts("caution"),
+    see: texts("see").flatMap((see) => see.split(/,\s*/)),
+    words: texts("words").flatMap((words) => words.split(/,\s*/)),
+    formulas,
+    grade: gradeOf(formulas),
+  };
+}
+
+function paramOf(text: string) {
+  const [, bracket, name = "", rest = ""] = /^(\[?)(\w+)\]?\s+(.*)$/.exec(text) ?? [];
+  return { name, optional: bracket === "[", text: rest };
+}
+
+function exampleOf(text: string) {
+  const at = text.lastIndexOf(" gives ");
+  return { formula: text.slice(0, at), result: text.slice(at + " gives ".length) };
+}

@@ -1,0 +1,11 @@
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { printed } from "./printed";
+import { ROOT } from "./read-catalog";
+
+/** Writes everything that is made from the functions' comments: npm run catalog. */
+rmSync(join(ROOT, "assets/reference"), { recursive: true, force: true });
+mkdirSync(join(ROOT, "assets/reference"), { recursive: true });
+const files = await printed(readFileSync(join(ROOT, "README.md"), "utf8"));
+for (const [path, text] of files) writeFileSync(join(ROOT, path), text);
+console.log(`Wrote ${files.size} files: the catalog, functions.json, the README's table and the reference pages.`);
