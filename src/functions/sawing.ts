@@ -1,1 +1,298 @@
-export {};
+import {
+  columns,
+  count as wholeNumber,
+  feet,
+  feetPerMinute,
+  inches,
+  mayBeZero,
+  number,
+  optional,
+  percent,
+} from "../cells/read";
+import { spread, table } from "../cells/spread";
+import { cutWidthIn } from "../math/sawing/cut-width";
+import { headHeights } from "../math/sawing/head-heights";
+import { kerfLossShare } from "../math/sawing/kerf-loss";
+import { pieceCount } from "../math/sawing/piece-count";
+import { lumberRecovery } from "../math/sawing/recovery";
+import { sawMinutes } from "../math/sawing/saw-time";
+import { sawVariation } from "../math/sawing/saw-variation";
+import { targetSizeIn } from "../math/sawing/target-size";
+import { biggestLogIn, throatFitIn } from "../math/sawing/throat-fit";
+
+/**
+ * Share of the wood that the saw turns into sawdust.
+ *
+ * It holds for the middle of a stack of equal boards, each with its own kerf: 1/8 in of kerf on a 1 1/8 in board is
+ * one tenth of the wood. Format the cell as percent.
+ *
+ * @customfunction KERFLOSS
+ * @param thickness Thickness of the board as sawn. A bare number is inches.
+ * @param kerf Width of the saw cut. A bare number is inches; blank or 0 loses nothing.
+ * @returns Share from 0 to 1
+ * @example =BOLE.KERFLOSS(1.125, 0.125) gives 0.1
+ * @example =BOLE.KERFLOSS("5/4", 0) gives 0
+ * @example =BOLE.KERFLOSS(1.125, -0.1) gives #VALUE!
+ * @words sawdust, waste, blade thickness, thin kerf
+ * @see KERFGAIN
+ */
+export function KERFLOSS(thickness: unknown[][], kerf: unknown[][]): unknown[][] {
+  return spread(
+    { thicknessIn: inches(thickness, "thickness"), kerfIn: mayBeZero(inches(kerf, "kerf")) },
+    kerfLossShare,
+  );
+}
+
+/**
+ * Saw-head settings down from an opening cut, for boards of one thickness; stops above the bed.
+ *
+ * The blade height is read at the blade's lower side: it is the height of the sawn face left on the log. The first
+ * pass takes the top slab; every pass after it drops the head by one board and one kerf and frees one board.
+ *
+ * @customfunction HEADHEIGHTS
+ * @param start Height of the blade above the bed for the opening cut. A bare number is inches.
+ * @param thickness Thickness of the boards as sawn. A bare number is inches.
+ * @param kerf Width of the saw cut. A bare number is inches.
+ * @param count How many boards are wanted.
+ * @param [bed] Lowest height the blade may go to, such as the top of the dogs; 0 when left out.
+ * @returns A table: pass, blade height, drop from the pass before, board freed (inches)
+ * @example =BOLE.HEADHEIGHTS(10, 1.125, 0.125, 3) gives {"pass","blade height","drop","board";1,10,"","opening face";2,8.75,1.25,1.125;3,7.5,1.25,1.125;4,6.25,1.25,1.125}
+ * @example =BOLE.HEADHEIGHTS(10, 2.125, 0.125, 9, 1) gives a table of 6 rows
+ * @example =BOLE.HEADHEIGHTS(1, 1.125, 0.125, 3, 2) gives #N/A
+ * @words saw head, drop list, depth of cut, setting, scale, how far to lower the blade
+ * @see CUTPLAN
+ */
+export function HEADHEIGHTS(
+  start: unknown[][],
+  thickness: unknown[][],
+  kerf: unknown[][],
+  count: unknown[][],
+  bed?: unknown[][],
+): unknown[][] {
+  return table(
+    {
+      startIn: inches(start, "start"),
+      thicknessIn: inches(thickness, "thickness"),
+      kerfIn: inches(kerf, "kerf"),
+      count: wholeNumber(count, "count"),
+      bedIn: optional(inches(bed, "bed"), 0),
+    },
+    headHeights,
+  );
+}
+
+/**
+ * Width of a flat cut through a round log at a depth below its top.
+ *
+ * @customfunction CUTWIDTH
+ * @param diameter Diameter of the log where the cut is. A bare number is inches.
+ * @param depth Depth of the cut below the top of the log. A bare number is inches; blank or 0 is the top itself.
+ * @returns Inches
+ * @example =BOLE.CUTWIDTH(20, 4) gives 16
+ * @example =BOLE.CUTWIDTH(20, 10) gives 20
+ * @example =BOLE.CUTWIDTH(20, 21) gives #N/A
+ * @words chord, slab width, face width, how wide
+ */
+export function CUTWIDTH(diameter: unknown[][], depth: unknown[][]): unknown[][] {
+  return spread({ diameterIn: inches(diameter, "diameter"), depthIn: mayBeZero(inches(depth, "depth")) }, cutWidthIn);
+}
+
+/**
+ * Pieces of one thickness that come out of a depth of wood.
+ *
+ * The last piece needs no kerf under it. For a whole log with its round sides use CUTPLAN.
+ *
+ * @customfunction PIECECOUNT
+ * @param depth Depth of wood to be sawn up, such as the height of a cant. A bare number is inches.
+ * @param thickness Thickness of the pieces as sawn. A bare number is inches.
+ * @param kerf Width of the saw cut. A bare number is inches; blank or 0 loses nothing.
+ * @returns Count
+ * @example =BOLE.PIECECOUNT(8, 1.125, 0.125) gives 6
+ * @example =BOLE.PIECECOUNT(4.875, 1.125, 0.125) gives 4
+ * @example =BOLE.PIECECOUNT(8, -1, 0.125) gives #VALUE!
+ * @words how many boards, cant, stack
+ */
+export function PIECECOUNT(depth: unknown[][], thickness: unknown[][], kerf: unknown[][]): unknown[][] {
+  return spread(
+    {
+      depthIn: inches(depth, "depth"),
+      thicknessIn: inches(thickness, "thickness"),
+      kerfIn: mayBeZero(inches(kerf, "kerf")),
+    },
+    pieceCount,
+  );
+}
+
+/**
+ * Minutes at the mill for a number of cuts.
+ *
+ * @customfunction SAWTIME
+ * @param cuts How many passes of the blade.
+ * @param length Length of the log. A bare number is feet.
+ * @param feed Speed of the saw through the wood. A bare number is feet per minute.
+ * @param handling Minutes between cuts: gigging back, setting, taking off the board. Blank is none.
+ * @returns Minutes
+ * @example =BOLE.SAWTIME(20, 12, 24, 1.5) gives 40
+ * @example =BOLE.SAWTIME(20, 12, "fast", 1.5) gives #VALUE!
+ * @words how long, hours, feed rate, production
+ */
+export function SAWTIME(cuts: unknown[][], length: unknown[][], feed: unknown[][], handling: unknown[][]): unknown[][] {
+  return spread(
+    {
+      cuts: wholeNumber(cuts, "cuts"),
+      lengthFt: feet(length, "length"),
+      feedFpm: feetPerMinute(feed, "feed"),
+      handlingMin: mayBeZero(number(handling, "handling")),
+    },
+    sawMinutes,
+  );
+}
+
+/**
+ * Green size to set the saw to, so that boards dry and plane to the finished size.
+ *
+ * Planing and shrinkage make the critical size; sawing variation comes on top, times the factor for the share of
+ * boards that may come out under. The printed factor for none, 3.09, leaves one board in a thousand under.
+ * SAWVARIATION answers the standard deviation to use: its total.
+ *
+ * @customfunction TARGETSIZE
+ * @param finished Size wanted, dry and planed. A bare number is inches.
+ * @param [planing] Taken off by planing, both faces together. A bare number is inches; none when left out.
+ * @param [shrinkage] Shrinkage from green to dry across that size, in percent; none when left out.
+ * @param [variation] Standard deviation of sawn size. A bare number is inches; none when left out.
+ * @param [undersize] Percent of boards that may come out under, 0 to 15; 0 when left out.
+ * @returns Inches
+ * @example =BOLE.TARGETSIZE(1.56, 0.06) gives 1.62
+ * @example =BOLE.TARGETSIZE(1, 0.1875, 8, 0.02, "5%") gives 1.3238
+ * @example =BOLE.TARGETSIZE(1, 0, 0, 0.02, "40%") gives #N/A
+ * @words green thickness, allowance, scant, oversize
+ * @see SAWVARIATION
+ */
+export function TARGETSIZE(
+  finished: unknown[][],
+  planing?: unknown[][],
+  shrinkage?: unknown[][],
+  variation?: unknown[][],
+  undersize?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      finishedIn: inches(finished, "finished"),
+      planingIn: optional(inches(planing, "planing"), 0),
+      shrinkagePercent: optional(percent(shrinkage, "shrinkage"), 0),
+      variationIn: optional(inches(variation, "variation"), 0),
+      undersizePercent: optional(percent(undersize, "undersize"), 0),
+    },
+    targetSizeIn,
+  );
+}
+
+/**
+ * How much the saw strays, from thickness readings with a row for each board.
+ *
+ * Take the same number of readings on every board, along both edges. The total is the standard deviation of all
+ * readings: it is the one TARGETSIZE asks for, and it is not the root of the other two squared and added.
+ *
+ * @customfunction SAWVARIATION
+ * @param readings Thickness readings, a row for each board, up to 24 on a board. A bare number is inches.
+ * @returns A table: mean, within boards, between boards, total (inches)
+ * @example =BOLE.SAWVARIATION({1.70,1.73,1.71,1.72;1.67,1.72,1.70,1.71}) gives a table of 5 rows
+ * @example =BOLE.SAWVARIATION({1.70,1.73}) gives #N/A
+ * @words size control, thick and thin, wavy, standard deviation, accuracy
+ * @see TARGETSIZE
+ */
+export function SAWVARIATION(readings: unknown[][]): unknown[][] {
+  return table({ boards: columns(readings, "readings", READING_COLUMNS) }, sawVariation);
+}
+
+/**
+ * Lumber recovery factor: board feet out of each cubic foot of log.
+ *
+ * @customfunction RECOVERY
+ * @param boardfeet Board feet tallied.
+ * @param cubicfeet Cubic feet of the log, inside bark.
+ * @returns Board feet per cubic foot
+ * @example =BOLE.RECOVERY(300, 40) gives 7.5
+ * @example =BOLE.RECOVERY(300, "many") gives #VALUE!
+ * @words yield, lrf, how much lumber
+ */
+export function RECOVERY(boardfeet: unknown[][], cubicfeet: unknown[][]): unknown[][] {
+  return spread(
+    { boardFeet: number(boardfeet, "boardfeet"), cubicFeet: number(cubicfeet, "cubicfeet") },
+    lumberRecovery,
+  );
+}
+
+/**
+ * Inches to spare between the mill's opening and a log as it turns; minus when it will not pass.
+ *
+ * Measure the log over its knots, flare and bark where it is thickest. The sweep is the gap between the log and a
+ * string stretched along its hollow side.
+ *
+ * @customfunction THROATFIT
+ * @param throat Clear opening of the mill between posts, and under the beam. A bare number is inches.
+ * @param small Diameter of the small end. A bare number is inches.
+ * @param large Diameter of the large end. A bare number is inches.
+ * @param length Length of the log, which limits the sweep that can be. A bare number is feet.
+ * @param [sweep] Largest gap under a string along the hollow side. A bare number is inches; none when left out.
+ * @param [clearance] Room to keep, both sides together. A bare number is inches; none when left out.
+ * @returns Inches to spare
+ * @example =BOLE.THROATFIT(40, 16, 20, 12, 2) gives 18.875
+ * @example =BOLE.THROATFIT(30, 28, 33, 10) gives -3
+ * @example =BOLE.THROATFIT(30, 33, 28, 10) gives #N/A
+ * @caution A log that is let down into a mill it does not pass can jam or roll: measure the log again on the deck.
+ * @words will it fit, too big, capacity, opening
+ * @see BIGGESTLOG
+ */
+export function THROATFIT(
+  throat: unknown[][],
+  small: unknown[][],
+  large: unknown[][],
+  length: unknown[][],
+  sweep?: unknown[][],
+  clearance?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      throatIn: inches(throat, "throat"),
+      smallIn: inches(small, "small"),
+      largeIn: inches(large, "large"),
+      lengthFt: feet(length, "length"),
+      sweepIn: optional(inches(sweep, "sweep"), 0),
+      clearanceIn: optional(inches(clearance, "clearance"), 0),
+    },
+    throatFitIn,
+  );
+}
+
+/**
+ * Largest log diameter to take on for a mill's opening.
+ *
+ * A foot of room over the biggest log is customary (common practice, no source): for knots, flare and turning.
+ *
+ * @customfunction BIGGESTLOG
+ * @param throat Clear opening of the mill. A bare number is inches.
+ * @param [clearance] Room to keep over the log. A bare number is inches; 12 when left out.
+ * @returns Inches
+ * @example =BOLE.BIGGESTLOG(84) gives 72
+ * @example =BOLE.BIGGESTLOG(10) gives #N/A
+ * @words maximum diameter, capacity, how big a log
+ * @see THROATFIT
+ */
+export function BIGGESTLOG(throat: unknown[][], clearance?: unknown[][]): unknown[][] {
+  return spread(
+    { throatIn: inches(throat, "throat"), clearanceIn: optional(inches(clearance, "clearance")) },
+    biggestLogIn,
+  );
+}
+
+/** More readings than anyone takes on one board. */
+const MOST_READINGS = 24;
+
+/** A blank cell is a reading not taken. */
+const READING_COLUMNS = Object.fromEntries(
+  Array.from({ length: MOST_READINGS }, (_, i) => [
+    `reading ${i + 1}`,
+    (cells: unknown, name: string) => optional(inches(cells, name)),
+  ]),
+);

@@ -91,4 +91,12 @@ export const SOURCES: Readonly<Record<string, Source>> = {
   "FDMC Shortages": { document: "FDMC magazine, wood doctor column, Shortages of lumber shipments" },
   "Wengert 2001": { document: "E. Wengert 2001, Value-Added Processing" },
   "Atherholt 2001": { document: "K. Atherholt 2001, Net measure vs gross measure" },
+  "EM 8731": {
+    document: "T. D. Brown, Lumber Size Control, Part 2, Oregon State University Extension EM 8731 (June 2000)",
+    seenIn: "a copy",
+  },
+  "PNW-300": {
+    document: "W. Y. Pong 1982, USDA Forest Service Research Paper PNW-300, lumber recovery of red and white fir",
+    seenIn: "a copy of its abstract",
+  },
 };

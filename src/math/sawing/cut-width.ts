@@ -1,0 +1,14 @@
+import { mustBeAbove, mustBeBetween } from "../errors";
+
+/**
+ * Width of a flat cut through a round log, at a depth below its top.
+ *
+ * @formula w = 2 * sqrt(h * (D - h))
+ * @source plain geometry: the chord of a circle
+ * @range depth from 0 at the top to the diameter at the bottom, where the width is 0
+ */
+export function cutWidthIn({ diameterIn, depthIn }: { diameterIn: number; depthIn: number }): number {
+  mustBeAbove(0, diameterIn, "diameter (in)");
+  mustBeBetween(0, diameterIn, depthIn, "depth below the top of the log (in)");
+  return 2 * Math.sqrt(depthIn * (diameterIn - depthIn));
+}

@@ -1,0 +1,38 @@
+import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
+
+/** A longer list than any log needs is a slip of the keyboard. */
+const MOST_BOARDS = 1000;
+
+/** Lets a last cut that comes out on the bed line, but for the binary fractions of a decimal kerf, be made. */
+const SLACK_IN = 1e-9;
+
+/**
+ * Saw-head settings down from an opening cut: each board takes its thickness and one kerf off the height.
+ * The height is that of the blade's lower side, which is the sawn face left on the log.
+ *
+ * @formula h(n) = start - n * (t + k), while h(n) >= bed
+ * @source plain arithmetic
+ * @range thickness above 0, kerf from 0, 1 to 1000 boards
+ */
+export function headHeights({
+  startIn,
+  thicknessIn,
+  kerfIn,
+  count,
+  bedIn = 0,
+}: {
+  startIn: number;
+  thicknessIn: number;
+  kerfIn: number;
+  count: number;
+  bedIn?: number;
+}): (string | number | undefined)[][] {
+  mustBeAtLeast(bedIn, startIn, "opening cut above the lowest setting (in)");
+  mustBeAbove(0, thicknessIn, "thickness (in)");
+  mustBeAtLeast(0, kerfIn, "kerf (in)");
+  mustBeBetween(1, MOST_BOARDS, count, "boards");
+  const dropIn = thicknessIn + kerfIn;
+  const boards = Math.min(count, Math.floor((startIn - bedIn + SLACK_IN) / dropIn));
+  const settings = Array.from({ length: boards }, (_, n) => [n + 2, startIn - (n + 1) * dropIn, dropIn, thicknessIn]);
+  return [["pass", "blade height", "drop", "board"], [1, startIn, undefined, "opening face"], ...settings];
+}

@@ -1,0 +1,16 @@
+import { mustBeAbove, mustBeAtLeast } from "../errors";
+import { SLACK } from "./scale-steps";
+
+/**
+ * Pieces of one thickness from a depth of wood, the last one needing no kerf under it.
+ *
+ * @formula n = floor((depth + k) / (t + k)), because n pieces need n * t + (n - 1) * k
+ * @source plain arithmetic
+ * @range thickness above 0, kerf from 0
+ */
+export function pieceCount(sizes: { depthIn: number; thicknessIn: number; kerfIn: number }): number {
+  mustBeAtLeast(0, sizes.depthIn, "depth (in)");
+  mustBeAbove(0, sizes.thicknessIn, "thickness (in)");
+  mustBeAtLeast(0, sizes.kerfIn, "kerf (in)");
+  return Math.floor((sizes.depthIn + sizes.kerfIn) / (sizes.thicknessIn + sizes.kerfIn) + SLACK);
+}

@@ -1,0 +1,47 @@
+import { NoAnswer } from "../errors";
+
+/**
+ * Sawing variation from thickness readings, a row a board: how far the saw strays within a board, from board to
+ * board, and in all. The total is the deviation of all readings, not the root of the two squares added.
+ *
+ * @formula SW = sqrt(sum over boards of squares about the board's mean / sum of (readings - 1)); SB = deviation of board means; ST = deviation of all readings
+ * @source EM 8731, p. 21, Table 3, and p. 22
+ * @range two boards or more, two readings or more on each
+ */
+export function sawVariation({
+  boards,
+}: {
+  boards: readonly Readonly<Record<string, number | undefined>>[];
+}): (string | number)[][] {
+  const readingsIn = boards.map((board) => Object.values(board).filter((reading) => reading !== undefined));
+  if (readingsIn.length < 2) throw new NoAnswer(`boards: wanted 2 or more, got ${readingsIn.length}`);
+  const short = readingsIn.findIndex((board) => board.length < 2);
+  if (short >= 0)
+    throw new NoAnswer(`readings on board ${short + 1}: wanted 2 or more, got ${readingsIn[short]!.length}`);
+  const all = readingsIn.flat();
+  const within = sum(readingsIn.map(squaresAboutMean)) / (all.length - readingsIn.length);
+  return [
+    ["figure", "inches"],
+    ["mean", mean(all)],
+    ["within boards", Math.sqrt(within)],
+    ["between boards", deviation(readingsIn.map(mean))],
+    ["total", deviation(all)],
+  ];
+}
+
+function deviation(values: readonly number[]): number {
+  return Math.sqrt(squaresAboutMean(values) / (values.length - 1));
+}
+
+function squaresAboutMean(values: readonly number[]): number {
+  const middle = mean(values);
+  return sum(values.map((value) => (value - middle) ** 2));
+}
+
+function mean(values: readonly number[]): number {
+  return sum(values) / values.length;
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

@@ -1,0 +1,15 @@
+/** Floors of measured sizes forgive this share of a unit, so that 6 in measured as 5.9999999 is 6. */
+export const SLACK = 1e-6;
+
+/** Sizes nearer than this are the same size, in inches. */
+export const NEAR_IN = 1e-9;
+
+/** Kerf, green size, width: the nearest whole step of the saw-head scale, halves up. */
+export function nearestSteps(sizeIn: number, stepIn: number): number {
+  return Math.floor(sizeIn / stepIn + 0.5 + NEAR_IN);
+}
+
+/** Whole steps that fit into a measured size. */
+export function stepsWithin(sizeIn: number, stepIn: number): number {
+  return Math.floor(sizeIn / stepIn + SLACK);
+}

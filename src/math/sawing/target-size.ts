@@ -1,0 +1,45 @@
+import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
+import { UNDERSIZE_FACTORS } from "./undersize-factor.table";
+
+/**
+ * Green size to set the saw to, so that all but the allowed share of boards finish at size.
+ * The critical size is what a board needs for planing and shrinkage; sawing variation comes on top of it.
+ *
+ * @formula target = (finished + planing) / (1 - shrinkage / 100) + Z * variation
+ * @source EM 8731, p. 12 (finished + planing, + variation) and p. 16, Table 2 (Z, in a straight line between its rows)
+ * @source from memory, dividing by 1 - shrinkage: the sheet adds the shrinkage in inches
+ * @range shrinkage from 0 to under 100 %, undersize 0 to 15 %
+ */
+export function targetSizeIn({
+  finishedIn,
+  planingIn = 0,
+  shrinkagePercent = 0,
+  variationIn = 0,
+  undersizePercent = 0,
+}: {
+  finishedIn: number;
+  planingIn?: number;
+  shrinkagePercent?: number;
+  variationIn?: number;
+  undersizePercent?: number;
+}): number {
+  mustBeAbove(0, finishedIn, "finished size (in)");
+  mustBeAtLeast(0, planingIn, "planing (in)");
+  mustBeBetween(0, MOST_SHRINKAGE_PERCENT, shrinkagePercent, "shrinkage (%)");
+  mustBeAtLeast(0, variationIn, "sawing variation (in)");
+  const criticalIn = (finishedIn + planingIn) / (1 - shrinkagePercent / 100);
+  return criticalIn + undersizeFactor(undersizePercent) * variationIn;
+}
+
+/** No wood shrinks by half across the grain; more is a slip of the keyboard. */
+const MOST_SHRINKAGE_PERCENT = 50;
+
+/** Z for a share of undersize boards. A straight line between the table's rows errs on the thick side. */
+function undersizeFactor(percent: number): number {
+  mustBeBetween(0, 15, percent, "undersize allowed (%)");
+  const above = UNDERSIZE_FACTORS.findIndex(([undersize]) => undersize >= percent);
+  const [highPercent, highZ] = UNDERSIZE_FACTORS[above]!;
+  const [lowPercent, lowZ] = UNDERSIZE_FACTORS[Math.max(0, above - 1)]!;
+  if (highPercent === lowPercent) return highZ;
+  return lowZ + ((highZ - lowZ) * (percent - lowPercent)) / (highPercent - lowPercent);
+}

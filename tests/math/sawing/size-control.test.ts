@@ -1,0 +1,94 @@
+import { describe, expect, it } from "vitest";
+import { sawVariation } from "../../../src/math/sawing/saw-variation";
+import { targetSizeIn } from "../../../src/math/sawing/target-size";
+import { rowsOf } from "../../csv";
+
+const boards = rowsOf("sawing/size-control-readings.csv").map(({ m1, m2, m3, m4 }) => ({
+  m1: Number(m1),
+  m2: Number(m2),
+  m3: Number(m3),
+  m4: Number(m4),
+}));
+
+describe("sawing variation", () => {
+  const figures = Object.fromEntries(sawVariation({ boards }).slice(1)) as Record<string, number>;
+
+  it("comes out as printed for the eight boards of EM 8731, pages 21 and 22", () => {
+    expect(figures["within boards"]).toBeCloseTo(0.01594, 5);
+    expect(figures["between boards"]).toBeCloseTo(0.02235, 5);
+    expect(figures["total"]).toBeCloseTo(0.02546, 5);
+    // the sum of the eight averages is printed, 13.6550
+    expect(figures["mean"]! * 8).toBeCloseTo(13.655, 4);
+  });
+
+  it("has the deviation of all readings as its total, not the root of the two squares, which is 0.02745", () => {
+    const root = Math.hypot(figures["within boards"]!, figures["between boards"]!);
+    expect(root).toBeCloseTo(0.02745, 5);
+    expect(figures["total"]! < root - 0.001).toBe(true);
+  });
+
+  it("has each board's printed average and deviation (Table 3)", () => {
+    for (const row of rowsOf("sawing/size-control-readings.csv")) {
+      const twice = [row, row].map(({ m1, m2, m3, m4 }) => ({
+        a: Number(m1),
+        b: Number(m2),
+        c: Number(m3),
+        d: Number(m4),
+      }));
+      const one = Object.fromEntries(sawVariation({ boards: twice }).slice(1)) as Record<string, number>;
+      expect(one["mean"]).toBeCloseTo(Number(row["avg"]), 4);
+      expect(Math.abs(one["within boards"]! - Number(row["sd"]))).toBeLessThan(0.0006); // printed to 0.001
+      expect(one["between boards"]).toBe(0);
+    }
+  });
+
+  it("needs two boards of two readings", () => {
+    expect(() => sawVariation({ boards: [{ a: 1, b: 1.1 }] })).toThrow("boards: wanted 2 or more, got 1");
+    expect(() =>
+      sawVariation({
+        boards: [
+          { a: 1, b: 1.1 },
+          { a: 1, b: undefined },
+        ],
+      }),
+    ).toThrow("board 2: wanted 2 or more");
+  });
+});
+
+describe("target size", () => {
+  it("is the critical size of EM 8731, page 12, when the saw does not stray: 1.560 + 0.030 + 0.030", () => {
+    expect(targetSizeIn({ finishedIn: 1.56, planingIn: 0.06 })).toBeCloseTo(1.62, 12);
+  });
+
+  it("adds each printed factor of EM 8731, Table 2", () => {
+    for (const { undersize_pct, Z } of rowsOf("sawing/undersize-factors.csv")) {
+      const target = targetSizeIn({ finishedIn: 1, variationIn: 0.1, undersizePercent: Number(undersize_pct) });
+      expect(target).toBeCloseTo(1 + Number(Z) / 10, 12);
+    }
+  });
+
+  it("errs on the thick side of the normal curve between the printed rows", () => {
+    // upper-tail quantiles of the normal curve, from any table of it: 0.5 % 2.576, 7.5 % 1.440, 12.5 % 1.150
+    for (const [undersizePercent, z] of [
+      [0.5, 2.576],
+      [7.5, 1.44],
+      [12.5, 1.15],
+    ] as const) {
+      const factor = targetSizeIn({ finishedIn: 1, variationIn: 1, undersizePercent }) - 1;
+      expect(factor).toBeGreaterThan(z);
+      expect(factor - z).toBeLessThan(0.15);
+    }
+  });
+
+  it("divides by what shrinkage leaves, so that drying gives the critical size back", () => {
+    const green = targetSizeIn({ finishedIn: 1, planingIn: 0.1875, shrinkagePercent: 8 });
+    expect(green * 0.92).toBeCloseTo(1.1875, 12);
+  });
+
+  it("answers at both ends of the table and not outside", () => {
+    expect(targetSizeIn({ finishedIn: 1, undersizePercent: 15 })).toBe(1);
+    expect(() => targetSizeIn({ finishedIn: 1, undersizePercent: 15.1 })).toThrow("wanted 0 to 15, got 15.1");
+    expect(() => targetSizeIn({ finishedIn: 1, undersizePercent: -1 })).toThrow("wanted 0 to 15, got -1");
+    expect(() => targetSizeIn({ finishedIn: 1, shrinkagePercent: 51 })).toThrow("wanted 0 to 50");
+  });
+});
