@@ -1,0 +1,66 @@
+import { outsideQuotes, scan } from "./scan";
+
+/** What an error of the spreadsheet itself means, in words; Excel's own help is not at hand in the try-out. */
+const MEANINGS: Record<string, string> = {
+  "#DIV/0!": "Something is divided by zero or by a blank cell.",
+  "#REF!": "The formula points at cells that do not exist.",
+  "#NUM!": "The spreadsheet cannot calculate with this number.",
+  "#CYCLE!": "The formula leads back to its own cell.",
+  "#SPILL!": "The answer needs more cells than are free: clear those below and to the right.",
+  "#CALC!": "There is nothing to answer: no row fits.",
+  "#VALUE!": "One of the values is not of the kind that is wanted here.",
+  "#N/A": "No value was found, or a cell that is used here has no answer.",
+};
+
+/** Why a formula shows an error that did not come from one of our functions. */
+export function explain(formula: string, error: string, knownFunctions: Iterable<string>): string | undefined {
+  if (error === "#NAME?") return unknownName(formula, new Set(knownFunctions));
+  return MEANINGS[error];
+}
+
+function unknownName(formula: string, known: Set<string>): string {
+  const called = outsideQuotes(formula).matchAll(/([A-Z_][A-Z0-9_.]*)\s*\(/gi);
+  const unknown = [...called].map((call) => (call[1] ?? "").toUpperCase()).find((name) => !known.has(name));
+  if (!unknown) return "The formula holds a name that is not known here; text belongs in quotes.";
+  const near = nearest(unknown, known);
+  return `There is no function ${unknown}.${near ? ` Did you mean ${near}?` : ""}`;
+}
+
+function nearest(name: string, known: Set<string>): string | undefined {
+  const close = [...known].map((other) => ({ other, apart: distance(name, other) }));
+  const best = close.sort((a, b) => a.apart - b.apart)[0];
+  return best && best.apart <= Math.max(2, name.length / 4) ? best.other : undefined;
+}
+
+/** How many letters must be changed, put in or left out to turn one word into the other. */
+function distance(one: string, other: string): number {
+  let row = Array.from({ length: other.length + 1 }, (_, i) => i);
+  for (let i = 1; i <= one.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= other.length; j++) {
+      const swap = (row[j - 1] ?? 0) + (one[i - 1] === other[j - 1] ? 0 : 1);
+      next.push(Math.min(swap, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+    }
+    row = next;
+  }
+  return row[other.length] ?? 0;
+}
+
+/** Says what is wrong with a formula's spelling, or nothing if it can be read. */
+export function spellingFault(formula: string): string | undefined {
+  const open: string[] = [];
+  for (const piece of scan(formula)) {
+    if (piece.unclosed)
+      return `A ${piece.kind === "text" ? 'quote (")' : "bracket or quoted name"} is opened but not closed`;
+    if (piece.kind !== "plain") continue;
+    for (const sign of piece.text) {
+      if (sign === "(" || sign === "{") open.push(sign);
+      if (sign === ")" && open.pop() !== "(") return "A ) closes nothing";
+      if (sign === "}" && open.pop() !== "{") return "A } closes nothing";
+    }
+  }
+  const left = open.pop();
+  if (left) return `A ${left} is opened but not closed`;
+  if (formula.replace(/^\s*=/, "").trim() === "") return "There is nothing after the =";
+  return undefined;
+}

@@ -1,0 +1,70 @@
+/** A cell error as our functions answer it: what the cell shows, and why. */
+export interface BoleError {
+  error: string;
+  message?: string;
+}
+
+/** Which cell a formula stands in. */
+export interface Place {
+  unit: string;
+  sheet: string;
+  row: number;
+  column: number;
+}
+
+interface Said extends BoleError {
+  /** Where in the answer, from its top left corner; a single answer may stand for every cell. */
+  row: number;
+  column: number;
+  single: boolean;
+}
+
+/**
+ * The engine's cells hold an error's short text only. The reasons are kept here, beside the cells, so that a
+ * panel or a line of output can show them.
+ */
+export class Messages {
+  private heard = new Map<string, { run: number; said: Said[] }>();
+  private run = 0;
+
+  /** A new calculation: what a cell said before no longer counts once it is calculated again. */
+  newRun(): void {
+    this.run += 1;
+  }
+
+  forget(): void {
+    this.heard.clear();
+  }
+
+  /** Keeps the errors of one function's answer. */
+  keep(place: Place, answer: readonly (readonly unknown[])[]): void {
+    const key = keyOf(place);
+    let entry = this.heard.get(key);
+    if (!entry || entry.run !== this.run) this.heard.set(key, (entry = { run: this.run, said: [] }));
+    const single = answer.length === 1 && answer[0]?.length === 1;
+    for (const [row, cells] of answer.entries())
+      for (const [column, cell] of cells.entries())
+        if (isBoleError(cell)) entry.said.push({ ...cell, row, column, single });
+  }
+
+  /**
+   * Why a cell shows an error. `down` and `right` say how far the cell lies from its formula's cell in a spilled
+   * answer. The reason at that very place counts first, then a single answer's, then any with the same error. A function that only hands an error on is passed over for the one
+   * that raised it.
+   */
+  why(place: Place, error: string, down = 0, right = 0): string | undefined {
+    const all = this.heard.get(keyOf(place))?.said.filter((one) => one.error === error && one.message) ?? [];
+    const own = all.filter((one) => !one.message?.endsWith(`the cell holds ${error}`));
+    const said = (own.length ? own : all).reverse();
+    const here = said.find((one) => !one.single && one.row === down && one.column === right);
+    return (here ?? said.find((one) => one.single) ?? said[0])?.message;
+  }
+}
+
+export function isBoleError(cell: unknown): cell is BoleError {
+  return typeof cell === "object" && cell !== null && typeof (cell as BoleError).error === "string";
+}
+
+function keyOf({ unit, sheet, row, column }: Place): string {
+  return `${unit}|${sheet}|${row}|${column}`;
+}

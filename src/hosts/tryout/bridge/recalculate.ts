@@ -1,0 +1,119 @@
+import type { ICellData, IRange, IWorkbookData, Nullable } from "@univerjs/core";
+import { addressOf, placeOf } from "../workbook/addresses";
+import type { DefinedName } from "../workbook/names";
+import type { FileWorkbook, Held } from "../workbook/read";
+import { cellAnswer, type CellAnswer } from "./answers";
+import { explain } from "./explain";
+import type { Messages } from "./messages";
+import type { EngineSheet, Spreadsheet } from "./node";
+
+/** A calculating cell of an opened workbook: what the file said and what the engine says. */
+export interface FormulaCell {
+  sheet: string;
+  address: string;
+  /** As a person would type it, table references as ranges. */
+  formula: string;
+  /** As the file stores it, without the equals sign. */
+  stored: string;
+  cached: Held;
+  recalculated: CellAnswer;
+}
+
+export interface OpenedWorkbook {
+  sheets: string[];
+  names: DefinedName[];
+  /** What a cell shows after recalculation; a blank cell is "". */
+  value(sheet: string, address: string): CellAnswer;
+  formulaCells(): FormulaCell[];
+  /** The workbook as the page's grid takes it. */
+  snapshot: IWorkbookData;
+}
+
+const CALCULATION_LIMIT_MS = 120_000;
+
+/** Calculates every formula of a workbook afresh and keeps what the cells then show. */
+export async function recalculate(
+  file: FileWorkbook,
+  snapshot: IWorkbookData,
+  spreadsheet: Spreadsheet,
+  messages: Messages,
+): Promise<OpenedWorkbook> {
+  const { api, injector, parts } = spreadsheet;
+  messages.newRun();
+  const book = api.createWorkbook(structuredClone(snapshot));
+  const done = api.getFormula().onCalculationResultApplied(CALCULATION_LIMIT_MS);
+  api.getFormula().executeCalculation();
+  await done;
+  const names = [...injector.get(parts.IFunctionService).getExecutors().keys()].map(String);
+  const shown = new Map<string, CellAnswer>();
+  for (const [at, sheet] of book.getSheets().entries()) {
+    const formulas = new Map(file.sheets[at]?.cells.map((cell) => [addressOf(cell.row, cell.column), cell.formula]));
+    for (const { row, column, cell, home } of shownCells(sheet, snapshot.id, spreadsheet)) {
+      const place = { unit: snapshot.id, sheet: sheet.getSheetId(), ...home };
+      const formula = formulas.get(addressOf(home.row, home.column)) ?? "";
+      const why = (error: string) =>
+        messages.why(place, error, row - home.row, column - home.column) ?? explain(formula, error, names);
+      shown.set(keyOf(sheet.getSheetName(), addressOf(row, column)), cellAnswer(cell, why));
+    }
+  }
+  api.disposeUnit(snapshot.id);
+  return opened(file, snapshot, shown);
+}
+
+interface ShownCell {
+  row: number;
+  column: number;
+  cell: Nullable<ICellData>;
+  /** The cell whose formula answers here: another one where an answer spills. */
+  home: { row: number; column: number };
+}
+
+/** Every cell of a sheet that holds something, those that a spilled answer fills included. */
+function shownCells(sheet: EngineSheet, unit: string, { injector, parts }: Spreadsheet): ShownCell[] {
+  const model = injector.get(parts.FormulaDataModel);
+  const values = model.getArrayFormulaCellData()[unit]?.[sheet.getSheetId()];
+  const cells = new Map<string, ShownCell>();
+  const grid = sheet.getSheet();
+  grid.getCellMatrix().forValue((row, column) => {
+    cells.set(addressOf(row, column), { row, column, cell: grid.getCell(row, column), home: { row, column } });
+  });
+  for (const { home, range } of spills(model.getArrayFormulaRange()[unit]?.[sheet.getSheetId()]))
+    for (let row = range.startRow; row <= range.endRow; row++)
+      for (let column = range.startColumn; column <= range.endColumn; column++)
+        cells.set(addressOf(row, column), { row, column, cell: values?.[row]?.[column], home });
+  return [...cells.values()];
+}
+
+/** The engine keeps by row and column of the formula's cell the range that its answer fills. */
+type SpillRanges = Nullable<Record<number, Nullable<Record<number, IRange>>>>;
+
+function spills(ranges: SpillRanges): { home: { row: number; column: number }; range: IRange }[] {
+  return Object.entries(ranges ?? {}).flatMap(([row, columns]) =>
+    Object.entries(columns ?? {}).map(([column, range]) => ({
+      home: { row: Number(row), column: Number(column) },
+      range,
+    })),
+  );
+}
+
+function keyOf(sheet: string, address: string): string {
+  return `${sheet}|${address}`;
+}
+
+function opened(file: FileWorkbook, snapshot: IWorkbookData, shown: Map<string, CellAnswer>): OpenedWorkbook {
+  const sheets = file.sheets.map((sheet) => sheet.name);
+  const value = (sheet: string, address: string): CellAnswer => {
+    if (!sheets.includes(sheet)) throw new Error(`The workbook has no sheet ${sheet}; it has ${sheets.join(", ")}`);
+    const { row, column } = placeOf(address);
+    return shown.get(keyOf(sheet, addressOf(row, column))) ?? "";
+  };
+  const formulaCells = (): FormulaCell[] =>
+    file.sheets.flatMap(({ name, cells }) =>
+      cells.flatMap(({ row, column, formula, stored, value: cached }) => {
+        if (formula === undefined || stored === undefined) return [];
+        const address = addressOf(row, column);
+        return [{ sheet: name, address, formula, stored, cached, recalculated: value(name, address) }];
+      }),
+    );
+  return { sheets, names: file.names, value, formulaCells, snapshot };
+}

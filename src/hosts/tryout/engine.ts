@@ -1,0 +1,52 @@
+import * as bole from "../../functions";
+import type { Answer } from "./bridge/answers";
+import { evaluateAll, SCRATCH } from "./bridge/evaluate";
+import { keepTextLiterals } from "./bridge/literals";
+import { Messages } from "./bridge/messages";
+import { loadSpreadsheet } from "./bridge/node";
+import { recalculate, type OpenedWorkbook } from "./bridge/recalculate";
+import { registerAll, type Registry } from "./bridge/register";
+import { readWorkbook } from "./workbook/read";
+import { snapshotOf } from "./workbook/snapshot";
+
+export type { Answer, CellAnswer } from "./bridge/answers";
+export type { BoleError } from "./bridge/messages";
+export type { FormulaCell, OpenedWorkbook } from "./bridge/recalculate";
+
+export interface Engine {
+  /** Answers formulas, each for itself, with or without an equals sign in front. */
+  evaluate(formulas: readonly string[]): Promise<Answer[]>;
+  /** Reads an .xlsx file and calculates it afresh. */
+  open(bytes: Uint8Array): Promise<OpenedWorkbook>;
+  stop(): void;
+}
+
+/** A spreadsheet without a window, with every function of the registry in it. */
+export async function startEngine(registry: Registry = bole): Promise<Engine> {
+  const spreadsheet = loadSpreadsheet();
+  const { api, injector, parts } = spreadsheet;
+  const sheets = { [SCRATCH.sheet]: { id: SCRATCH.sheet, name: "Sheet1" } };
+  api.createWorkbook({ id: SCRATCH.unit, sheetOrder: [SCRATCH.sheet], sheets });
+  const functions = injector.get(parts.IFunctionService);
+  const messages = new Messages();
+  registerAll(registry, { parts, functions, messages });
+  keepTextLiterals(functions, parts);
+
+  /** The engine calculates one thing at a time: the next waits for the last. */
+  let last: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const mine = last.then(work, work);
+    last = mine.catch(() => undefined);
+    return mine;
+  };
+
+  return {
+    evaluate: (formulas) => inTurn(() => evaluateAll(formulas, spreadsheet, messages)),
+    open: (bytes) =>
+      inTurn(async () => {
+        const file = await readWorkbook(bytes);
+        return recalculate(file, snapshotOf(file, "bole", "Bole"), spreadsheet, messages);
+      }),
+    stop: () => spreadsheet.dispose(),
+  };
+}

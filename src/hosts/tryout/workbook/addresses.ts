@@ -1,0 +1,47 @@
+/** A block of cells, counted from 0, both corners included. */
+export interface Block {
+  top: number;
+  left: number;
+  bottom: number;
+  right: number;
+}
+
+/** 0 is A, 26 is AA. */
+export function columnLetters(column: number): string {
+  const last = String.fromCharCode(65 + (column % 26));
+  return column < 26 ? last : columnLetters(Math.floor(column / 26) - 1) + last;
+}
+
+export function addressOf(row: number, column: number): string {
+  return `${columnLetters(column)}${row + 1}`;
+}
+
+/** `B5` or `$B$5` to row 4, column 1. */
+export function placeOf(address: string): { row: number; column: number } {
+  const [, letters = "", digits = ""] = /^\$?([A-Z]{1,3})\$?(\d+)$/i.exec(address.trim()) ?? [];
+  if (!letters) throw new Error(`${address} is not the address of a cell`);
+  const column = [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return { row: Number(digits) - 1, column };
+}
+
+/** `A3:B6`, or one cell, to a block. */
+export function blockOf(range: string): Block {
+  const [from = "", to = from] = range.split(":");
+  const [start, end] = [placeOf(from), placeOf(to)];
+  return { top: start.row, left: start.column, bottom: end.row, right: end.column };
+}
+
+export function rangeOf({ top, left, bottom, right }: Block): string {
+  const [from, to] = [addressOf(top, left), addressOf(bottom, right)];
+  return from === to ? from : `${from}:${to}`;
+}
+
+/** The same with dollar signs, which stays put when the formula is copied. */
+export function fixedRangeOf(block: Block): string {
+  return rangeOf(block).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+}
+
+/** A sheet's name as a formula needs it in front of a cell. */
+export function sheetPrefix(sheet: string): string {
+  return `'${sheet.replace(/'/g, "''")}'!`;
+}

@@ -1,0 +1,125 @@
+import ExcelJS from "exceljs";
+import JSZip from "jszip";
+import { blockOf, fixedRangeOf, placeOf, type Block } from "./addresses";
+import { readNames, type DefinedName } from "./names";
+import type { Table } from "./tables";
+import { asTyped, expandSpills } from "./typed";
+import { expandTables } from "./tables";
+
+/** What a cell of the file holds; an error is its text. */
+export type Held = number | string | boolean | null;
+
+/** A cell of the file: what it held when it was saved and, if it calculates, its formula as typed and as expanded. */
+export interface FileCell {
+  row: number;
+  column: number;
+  value: Held;
+  /** The formula as the file stores it, without the equals sign. */
+  stored?: string;
+  /** The formula for the engine: no prefixes, no table references, no `D1#`. */
+  formula?: string;
+  /** The block that a spilled answer filled. */
+  spill?: Block;
+}
+
+export interface FileSheet {
+  name: string;
+  cells: FileCell[];
+  looks: ExcelJS.Worksheet;
+}
+
+export interface FileWorkbook {
+  sheets: FileSheet[];
+  names: DefinedName[];
+}
+
+/** Reads an .xlsx file: cells, formulas, tables and names. */
+export async function readWorkbook(bytes: Uint8Array): Promise<FileWorkbook> {
+  const workbook = new ExcelJS.Workbook();
+  await workbook.xlsx.load(Buffer.from(bytes) as unknown as ExcelJS.Buffer);
+  const names = await readNames(await JSZip.loadAsync(bytes));
+  const tables = workbook.worksheets.flatMap(tablesOf);
+  const sheets = workbook.worksheets.map((looks) => ({ name: looks.name, cells: cellsOf(looks), looks }));
+  const spills = new Map<string, Block>();
+  for (const { name, cells } of sheets)
+    for (const { row, column, spill } of cells) if (spill) spills.set(`${name}|${row}|${column}`, spill);
+  for (const sheet of sheets) for (const cell of sheet.cells) expand(cell, sheet.name, tables, spills);
+  return { sheets: sheets.map(withoutSpilled), names };
+}
+
+function expand(cell: FileCell, sheet: string, tables: Table[], spills: Map<string, Block>): void {
+  if (cell.stored === undefined) return;
+  const spillOf = (named: string | undefined, address: string) => {
+    const { row, column } = placeOf(address);
+    const spill = spills.get(`${named ?? sheet}|${row}|${column}`) ?? {
+      top: row,
+      left: column,
+      bottom: row,
+      right: column,
+    };
+    return fixedRangeOf(spill);
+  };
+  const standing = { sheet, row: cell.row, column: cell.column };
+  cell.formula = expandSpills(expandTables(asTyped(cell.stored), tables, standing), spillOf);
+}
+
+/** Cells that a spilled answer fills hold no entry of their own: the engine fills them again. */
+function withoutSpilled(sheet: FileSheet): FileSheet {
+  const spills = sheet.cells.flatMap(({ spill }) => (spill ? [spill] : []));
+  const filled = ({ row, column }: FileCell) =>
+    spills.some((s) => row >= s.top && row <= s.bottom && column >= s.left && column <= s.right);
+  return { ...sheet, cells: sheet.cells.filter((cell) => cell.spill !== undefined || !filled(cell)) };
+}
+
+function cellsOf(sheet: ExcelJS.Worksheet): FileCell[] {
+  const cells: FileCell[] = [];
+  sheet.eachRow((row) =>
+    row.eachCell((cell) => {
+      if (cell.isMerged && cell.master !== cell) return;
+      cells.push({ row: Number(cell.row) - 1, column: Number(cell.col) - 1, ...contentOf(cell) });
+    }),
+  );
+  return cells;
+}
+
+function contentOf(cell: ExcelJS.Cell): Pick<FileCell, "value" | "stored" | "spill"> {
+  if (cell.type !== ExcelJS.ValueType.Formula) return { value: held(cell.value) };
+  const { shareType, ref } = cell.value as ExcelJS.CellFormulaValue & { shareType?: string; ref?: string };
+  const spill = shareType === "array" && ref ? { spill: blockOf(ref) } : {};
+  return { value: held(cell.result as ExcelJS.CellValue), stored: cell.formula, ...spill };
+}
+
+function held(value: ExcelJS.CellValue | undefined): Held {
+  if (value === null || value === undefined) return null;
+  if (value instanceof Date) return serialOf(value);
+  if (typeof value !== "object") return value;
+  if ("error" in value) return value.error;
+  if ("richText" in value) return value.richText.map((run) => run.text).join("");
+  if ("text" in value) return String(value.text);
+  return null;
+}
+
+/** A day as spreadsheets count it, from 30 December 1899. */
+function serialOf(date: Date): number {
+  return (date.getTime() - Date.UTC(1899, 11, 30)) / 86_400_000;
+}
+
+interface TableModel {
+  name: string;
+  tableRef: string;
+  headerRow?: boolean;
+  totalsRow?: boolean;
+  columns: { name: string }[];
+}
+
+function tablesOf(sheet: ExcelJS.Worksheet): Table[] {
+  const models = Object.values((sheet as unknown as { tables: Record<string, { table: TableModel }> }).tables ?? {});
+  return models.map(({ table }) => ({
+    name: table.name,
+    sheet: sheet.name,
+    columns: table.columns.map((column) => column.name),
+    block: blockOf(table.tableRef),
+    headings: table.headerRow !== false,
+    totals: table.totalsRow === true,
+  }));
+}
