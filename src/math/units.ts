@@ -39,6 +39,11 @@ export const FTLBF_PER_MIN_PER_HP = 33000;
 /** exact from the horsepower, the foot and the pound-force */
 export const W_PER_HP = 550 * M_PER_FT * N_PER_LBF;
 
+/** exact: the horsepower that electric motors are rated in (NIST SP 811, appendix B, "horsepower (electric)") */
+export const W_PER_ELECTRIC_HP = 746;
+/** exact from the newton, the pound and the foot: standard gravity in ft/s2 */
+export const GRAVITY_FT_PER_S2 = N_PER_LBF / KG_PER_LB / M_PER_FT;
+
 /** exact */
 export const SECONDS_PER_MIN = 60;
 

@@ -1,0 +1,15 @@
+/**
+ * Pounds a vehicle may still carry; below zero it is overloaded.
+ *
+ * @formula rating - empty weight - sum of what is aboard
+ * @source plain arithmetic
+ */
+export function payloadLeftLb({ ratingLb, emptyLb, weightsLb = [] }: Payload): number {
+  return weightsLb.reduce((left, weight) => left - weight, ratingLb - emptyLb);
+}
+
+interface Payload {
+  ratingLb: number;
+  emptyLb: number;
+  weightsLb?: readonly number[] | undefined;
+}

@@ -1,0 +1,99 @@
+import { mustBeAbove } from "../errors";
+import { GRAVITY_FT_PER_S2, IN2_PER_FT2, SECONDS_PER_MIN } from "../units";
+import { BLADE_MODULUS_PSI, STEEL_GROWTH_PER_F, STEEL_LB_PER_FT3 } from "./steel";
+
+/**
+ * Pull on the wheel that strains both strands of a band to a stress.
+ *
+ * @formula F = 2 w t s
+ * @source plain arithmetic: two strands of cross-section w t
+ */
+export function bandStrainLbf({ widthIn, thicknessIn, stressPsi }: Band & { stressPsi: number }): number {
+  return 2 * widthIn * thicknessIn * stressPsi;
+}
+
+/**
+ * Stress that a pull on the wheel makes in both strands of a band.
+ *
+ * @formula s = F / (2 w t)
+ * @source plain arithmetic: two strands of cross-section w t
+ */
+export function bandStressPsi({ strainLbf, widthIn, thicknessIn }: Band & { strainLbf: number }): number {
+  mustBeAbove(0, widthIn, "band width (in)");
+  mustBeAbove(0, thicknessIn, "band thickness (in)");
+  return strainLbf / (2 * widthIn * thicknessIn);
+}
+
+/**
+ * How much a gauge length of the band stretches under a stress.
+ *
+ * @formula dL = s L / E
+ * @source Philpot, Problem 5.1: Hooke's law
+ * @source Fine Woodworking 2001: 6,000 psi for each 0.001 in on 5 in, which is E = 30,000,000 psi
+ */
+export function bandStretchIn({ stressPsi, gaugeIn, modulusPsi = BLADE_MODULUS_PSI }: BandStretch): number {
+  mustBeAbove(0, modulusPsi, "modulus (psi)");
+  return (stressPsi * gaugeIn) / modulusPsi;
+}
+
+/**
+ * Stress at the band's face from bending round the wheel.
+ *
+ * The short form E t / D is larger by one part in D / t. A wide thin band bends as a plate and may carry about a tenth
+ * more (from memory).
+ *
+ * @formula s = E t / (D + t)
+ * @source plain geometry: strain of the face is half the thickness over the radius of the middle of the band
+ */
+export function bandBendingPsi({ thicknessIn, wheelIn, modulusPsi = BLADE_MODULUS_PSI }: BandBending): number {
+  mustBeAbove(0, wheelIn, "wheel diameter (in)");
+  return (modulusPsi * thicknessIn) / (wheelIn + thicknessIn);
+}
+
+/**
+ * Stress that a steel band's own speed puts in it as it rounds the wheel.
+ *
+ * @formula s = w v^2 / g, w = 490 lb/ft3, v in feet per second, s in lb/ft2
+ * @source Singer, Problem 139
+ */
+export function bandCentrifugalPsi({ speedFpm }: { speedFpm: number }): number {
+  const feetPerSecond = speedFpm / SECONDS_PER_MIN;
+  return (STEEL_LB_PER_FT3 * feetPerSecond ** 2) / GRAVITY_FT_PER_S2 / IN2_PER_FT2;
+}
+
+/**
+ * Stress that a warming band loses on wheels locked at their distance; a cooling one gains it, below zero.
+ *
+ * @formula s = E a dT
+ * @source Singer, Problem 261
+ */
+export function bandHeatingPsi({
+  degreesF,
+  growthPerF = STEEL_GROWTH_PER_F,
+  modulusPsi = BLADE_MODULUS_PSI,
+}: BandHeating): number {
+  return modulusPsi * growthPerF * degreesF;
+}
+
+interface Band {
+  widthIn: number;
+  thicknessIn: number;
+}
+
+interface BandStretch {
+  stressPsi: number;
+  gaugeIn: number;
+  modulusPsi?: number | undefined;
+}
+
+interface BandBending {
+  thicknessIn: number;
+  wheelIn: number;
+  modulusPsi?: number | undefined;
+}
+
+interface BandHeating {
+  degreesF: number;
+  growthPerF?: number | undefined;
+  modulusPsi?: number | undefined;
+}

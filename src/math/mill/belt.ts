@@ -1,0 +1,100 @@
+import { mustBeAtLeast } from "../errors";
+
+interface Pulleys {
+  pulley1In: number;
+  pulley2In: number;
+}
+
+/**
+ * Exact length of a belt over two pulleys.
+ *
+ * The handbook's short form, 2 C + 1.57 (D + d) + (D - d)^2 / 4 C, drifts from it as the pulleys come together.
+ *
+ * @formula open: L = sqrt(4 C^2 - (D - d)^2) + D (pi/2 + a) + d (pi/2 - a), a = asin((D - d) / 2 C)
+ * @formula crossed: L = sqrt(4 C^2 - (D + d)^2) + (D + d) (pi/2 + a), a = asin((D + d) / 2 C)
+ * @source Shigley, chapter 17, Eqs 17-1 and 17-2
+ * @range centers from where the pulleys touch, (D + d) / 2
+ */
+export function beltLengthIn({ pulley1In, pulley2In, centersIn, crossed = false }: BeltLength): number {
+  mustNotOverlap({ pulley1In, pulley2In, centersIn });
+  const small = Math.min(pulley1In, pulley2In);
+  const large = Math.max(pulley1In, pulley2In);
+  const offset = crossed ? large + small : large - small;
+  const lean = Math.asin(offset / (2 * centersIn));
+  const straight = Math.sqrt(4 * centersIn ** 2 - offset ** 2);
+  const onLarge = large * (Math.PI / 2 + lean);
+  const onSmall = small * (Math.PI / 2 + (crossed ? lean : -lean));
+  return straight + onLarge + onSmall;
+}
+
+/**
+ * Distance between centers at which an open belt is tight on two pulleys.
+ *
+ * @formula the C whose exact belt length is the belt, found to the last digit by Newton's steps kept inside a bracket
+ * @source Shigley, chapter 17, Eqs 17-1 and 17-2
+ * @range a belt at least as long as the one round touching pulleys
+ */
+export function beltCentersIn({ pulley1In, pulley2In, beltIn }: Pulleys & { beltIn: number }): number {
+  const touching = (pulley1In + pulley2In) / 2;
+  const shortest = beltLengthIn({ pulley1In, pulley2In, centersIn: touching });
+  mustBeAtLeast(shortest, beltIn, "belt (in), from the one round touching pulleys");
+
+  // A belt goes there and back, so half of it is more than the distance sought.
+  let low = touching;
+  let high = beltIn / 2;
+  let centersIn = high;
+  for (let step = 0; step < MOST_STEPS && high - low > FINEST_STEP * high; step++) {
+    const tooLong = beltLengthIn({ pulley1In, pulley2In, centersIn }) - beltIn;
+    if (tooLong > 0) high = centersIn;
+    else low = centersIn;
+    const growth = 2 * Math.sqrt(1 - ((pulley1In - pulley2In) / (2 * centersIn)) ** 2);
+    const newton = centersIn - tooLong / growth;
+    if (newton === centersIn) break;
+    centersIn = newton > low && newton < high ? newton : (low + high) / 2;
+  }
+  return centersIn;
+}
+
+/**
+ * Degrees of the small pulley that an open belt touches.
+ *
+ * @formula 180 - 2 asin((D - d) / 2 C), in degrees
+ * @source Mott 4e, Example 7-1, p 279
+ * @range centers from where the pulleys touch, (D + d) / 2
+ */
+export function beltWrapDegrees({ pulley1In, pulley2In, centersIn }: Pulleys & { centersIn: number }): number {
+  mustNotOverlap({ pulley1In, pulley2In, centersIn });
+  return 180 - (2 * Math.asin(Math.abs(pulley1In - pulley2In) / (2 * centersIn)) * 180) / Math.PI;
+}
+
+/**
+ * Length of the band over two wheels.
+ *
+ * @formula L = pi D + 2 C on equal wheels; on unequal ones the exact length of an open belt
+ * @source plain geometry
+ * @range centers from where the wheels touch
+ */
+export function bandLengthIn({ wheel1In, wheel2In, centersIn }: BandLength): number {
+  return beltLengthIn({ pulley1In: wheel1In, pulley2In: wheel2In, centersIn });
+}
+
+interface BeltLength extends Pulleys {
+  centersIn: number;
+  /** The belt crosses itself between the pulleys, which turns the driven one the other way. */
+  crossed?: boolean | undefined;
+}
+
+interface BandLength {
+  wheel1In: number;
+  wheel2In: number;
+  centersIn: number;
+}
+
+/** More than Newton or halving ever needs for a double. */
+const MOST_STEPS = 200;
+/** A few units in the last place of a double. */
+const FINEST_STEP = 1e-15;
+
+function mustNotOverlap({ pulley1In, pulley2In, centersIn }: Pulleys & { centersIn: number }): void {
+  mustBeAtLeast((pulley1In + pulley2In) / 2, centersIn, "centers (in), from where the pulleys touch");
+}

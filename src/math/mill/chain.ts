@@ -1,0 +1,80 @@
+import { mustBeAtLeast } from "../errors";
+import { IN_PER_FT } from "../units";
+
+interface Sprockets {
+  teeth1: number;
+  teeth2: number;
+  pitchIn: number;
+}
+
+/** Whether the count of links is brought up to an even number, which needs no offset link, or left as it comes. */
+export type LinkRounding = "even" | "none";
+
+/**
+ * Links of a roller chain over two sprockets.
+ *
+ * @formula L = 2 C + (N1 + N2) / 2 + (N2 - N1)^2 / (4 pi^2 C), C in pitches; then up to an even count
+ * @source Mott 4e, Example 7-3, p 295
+ * @range centers from where the pitch circles touch
+ */
+export function chainLinks({ teeth1, teeth2, centersIn, pitchIn, rounding = "even" }: ChainLinks): number {
+  const touching = touchingCentersIn({ teeth1, teeth2, pitchIn });
+  mustBeAtLeast(touching, centersIn, "centers (in), from where the sprockets touch");
+  const pitches = centersIn / pitchIn;
+  const links = 2 * pitches + (teeth1 + teeth2) / 2 + toothSpread(teeth1, teeth2) / pitches;
+  return rounding === "even" ? 2 * Math.ceil(links / 2 - SLIP_OF_A_DOUBLE) : links;
+}
+
+/**
+ * Distance between centers at which a chain of a count of links is tight.
+ *
+ * @formula C = 1/4 (L - (N1 + N2) / 2 + sqrt((L - (N1 + N2) / 2)^2 - 8 (N2 - N1)^2 / (4 pi^2))), in pitches
+ * @source Mott 4e, Example 7-3, p 295
+ * @source Bhandari, Examples 14.3 and 14.4
+ * @range enough links to go round sprockets whose pitch circles touch
+ */
+export function chainCentersIn({ teeth1, teeth2, links, pitchIn }: Sprockets & { links: number }): number {
+  const centersIn = touchingCentersIn({ teeth1, teeth2, pitchIn });
+  const fewest = chainLinks({ teeth1, teeth2, centersIn, pitchIn, rounding: "none" });
+  mustBeAtLeast(fewest, links, "links, from as many as go round touching sprockets");
+  const straight = links - (teeth1 + teeth2) / 2;
+  return ((straight + Math.sqrt(straight ** 2 - 8 * toothSpread(teeth1, teeth2))) / 4) * pitchIn;
+}
+
+/**
+ * Speed of a chain.
+ *
+ * @formula v = p N n / 12, p in inches, v in feet per minute
+ * @source plain geometry
+ */
+export function chainSpeedFpm({ teeth, pitchIn, rpm }: { teeth: number; pitchIn: number; rpm: number }): number {
+  return (pitchIn * teeth * rpm) / IN_PER_FT;
+}
+
+/**
+ * Pitch diameter of a sprocket.
+ *
+ * @formula D = p / sin(180 deg / N)
+ * @source Mott 4e, Example 7-3, p 295
+ * @range 3 teeth or more, the fewest that make a polygon
+ */
+export function sprocketDiameterIn({ teeth, pitchIn }: { teeth: number; pitchIn: number }): number {
+  mustBeAtLeast(3, teeth, "sprocket teeth");
+  return pitchIn / Math.sin(Math.PI / teeth);
+}
+
+interface ChainLinks extends Sprockets {
+  centersIn: number;
+  rounding?: LinkRounding | undefined;
+}
+
+/** So that centers worked out for 104 links ask for 104 again, not for 106 over the last binary digit. */
+const SLIP_OF_A_DOUBLE = 1e-9;
+
+function touchingCentersIn({ teeth1, teeth2, pitchIn }: Sprockets): number {
+  return (sprocketDiameterIn({ teeth: teeth1, pitchIn }) + sprocketDiameterIn({ teeth: teeth2, pitchIn })) / 2;
+}
+
+function toothSpread(teeth1: number, teeth2: number): number {
+  return ((teeth2 - teeth1) / (2 * Math.PI)) ** 2;
+}

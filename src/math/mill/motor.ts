@@ -1,0 +1,87 @@
+import { mustBeAbove, NoAnswer } from "../errors";
+import { SECONDS_PER_MIN } from "../units";
+import { rimRpm } from "./pulleys";
+
+/** The mains frequency of North America, in hertz: a nameplate speed there is the speed at 60 Hz. */
+const MAINS_HERTZ = 60;
+
+/**
+ * Speed of an induction motor on a frequency drive; without a nameplate speed, its synchronous speed.
+ *
+ * The turns a motor falls behind at full load are taken from its nameplate and kept the same at every frequency,
+ * as they are under a steady torque. A saw is such a load; the cube law of fans and pumps is not for it.
+ *
+ * @formula n = 120 * f / poles - slip; slip = 120 * base / poles - nameplate
+ * @source plain arithmetic: a pair of poles passes once a cycle; the full-load slip in rpm held at constant torque
+ * @range an even number of poles from 2; a frequency above the slip; a nameplate speed that belongs to the poles
+ */
+export function motorRpm({ hertz, poles, nameplateRpm, baseHertz = MAINS_HERTZ }: MotorRpm): number {
+  const slip = slipRpm({ poles, nameplateRpm, baseHertz });
+  mustBeAbove(hertzFor(slip, poles), hertz, "drive frequency (Hz), which must exceed the motor's slip");
+  return synchronousRpm(hertz, poles) - slip;
+}
+
+/**
+ * Drive frequency for a wanted band speed.
+ *
+ * @formula f = (n_wheel * d_driven / d_driver + slip) * poles / 120; n_wheel = 12 * v / (pi * D)
+ * @source plain arithmetic: the motor's speed formula and the pulley rule turned round
+ * @range an even number of poles from 2; a nameplate speed that belongs to the poles
+ */
+export function driveHertz({
+  speedFpm,
+  wheelIn,
+  driverIn,
+  drivenIn,
+  poles,
+  nameplateRpm,
+  baseHertz = MAINS_HERTZ,
+}: DriveHertz): number {
+  mustBeAbove(0, driverIn, "motor pulley (in)");
+  const motorTurns = (rimRpm({ diameterIn: wheelIn, speedFpm }) * drivenIn) / driverIn;
+  return hertzFor(motorTurns + slipRpm({ poles, nameplateRpm, baseHertz }), poles);
+}
+
+interface Nameplate {
+  poles: number;
+  nameplateRpm?: number | undefined;
+  baseHertz?: number | undefined;
+}
+
+interface MotorRpm extends Nameplate {
+  hertz: number;
+}
+
+interface DriveHertz extends Nameplate {
+  speedFpm: number;
+  wheelIn: number;
+  driverIn: number;
+  drivenIn: number;
+}
+
+/** A pair of poles passes once a cycle, so a field of p poles turns 2 f / p times a second. */
+function synchronousRpm(hertz: number, poles: number): number {
+  return (2 * SECONDS_PER_MIN * hertz) / poles;
+}
+
+function hertzFor(rpm: number, poles: number): number {
+  return (rpm * poles) / (2 * SECONDS_PER_MIN);
+}
+
+/**
+ * How far the motor falls behind its field at full load. A nameplate speed that a motor of more poles would have
+ * (1,750 said to be of 2 poles) would make a slip of a thousand turns: it is a slip of the pen, and refused.
+ */
+function slipRpm({ poles, nameplateRpm, baseHertz }: Nameplate & { baseHertz: number }): number {
+  if (!(Number.isInteger(poles) && poles >= 2 && poles % 2 === 0))
+    throw new NoAnswer(`motor poles: wanted an even number, 2 or more, got ${poles}`);
+  const field = synchronousRpm(baseHertz, poles);
+  if (nameplateRpm === undefined) return 0;
+  const fieldOfTwoPolesMore = synchronousRpm(baseHertz, poles + 2);
+  if (!(nameplateRpm > fieldOfTwoPolesMore && nameplateRpm <= field))
+    throw new NoAnswer(
+      `nameplate speed (rpm) of ${poles} poles at ${baseHertz} Hz: ` +
+        `wanted more than ${fieldOfTwoPolesMore} and at most ${field}, got ${nameplateRpm}`,
+    );
+  return field - nameplateRpm;
+}

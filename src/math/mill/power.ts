@@ -1,0 +1,71 @@
+import { mustBeAbove, NoAnswer } from "../errors";
+import { FTLBF_PER_MIN_PER_HP, IN_PER_FT, W_PER_ELECTRIC_HP } from "../units";
+
+/**
+ * Power that goes into the cut, from the energy that a cubic inch of kerf takes.
+ *
+ * No table of that energy by species was found, so there is no usual value: it is measured on the mill itself.
+ *
+ * @formula hp = U k h f / 396,000; U in lbf in per in3 (psi), kerf k and depth h in inches, feed f in inches per minute
+ * @source plain arithmetic: energy of the wood removed in a minute
+ */
+export function sawPowerHp({ kerfIn, depthIn, feedFpm, energyPsi }: SawPower): number {
+  const woodRemovedIn3PerMin = kerfIn * depthIn * feedFpm * IN_PER_FT;
+  return (energyPsi * woodRemovedIn3PerMin) / (FTLBF_PER_MIN_PER_HP * IN_PER_FT);
+}
+
+/**
+ * Torque on a shaft.
+ *
+ * @formula T = 33,000 hp / (2 pi n), in lbf ft
+ * @source Foundry handbook, part 42, torque table
+ * @range a speed above 0
+ */
+export function torqueLbfFt({ powerHp, rpm }: { powerHp: number; rpm: number }): number {
+  mustBeAbove(0, rpm, "shaft speed (rpm)");
+  return (FTLBF_PER_MIN_PER_HP * powerHp) / (2 * Math.PI * rpm);
+}
+
+/** Common practice, no source; their product lies within a tenth of what NEC table 430.250 implies from 3 hp up. */
+export const USUAL_EFFICIENCY_PERCENT = 85;
+/** Common practice, no source: see the efficiency. */
+export const USUAL_POWER_FACTOR_PERCENT = 80;
+
+/**
+ * Line current of a three-phase motor.
+ *
+ * @formula I = 746 hp / (sqrt(3) V e pf), efficiency and power factor as shares
+ * @source NIST SP 811, appendix B: the electric horsepower is 746 W
+ * @source common practice, no source: efficiency 85 % and power factor 80 % when none are given
+ * @range efficiency and power factor above 0 and up to 100 %
+ */
+export function motorAmps({
+  powerHp,
+  volts,
+  efficiencyPercent = USUAL_EFFICIENCY_PERCENT,
+  powerFactorPercent = USUAL_POWER_FACTOR_PERCENT,
+}: MotorAmps): number {
+  mustBeAbove(0, volts, "line voltage (V)");
+  const efficiency = shareOf(efficiencyPercent, "motor efficiency (%)");
+  const powerFactor = shareOf(powerFactorPercent, "power factor (%)");
+  return (W_PER_ELECTRIC_HP * powerHp) / (Math.sqrt(3) * volts * efficiency * powerFactor);
+}
+
+interface SawPower {
+  kerfIn: number;
+  depthIn: number;
+  feedFpm: number;
+  energyPsi: number;
+}
+
+interface MotorAmps {
+  powerHp: number;
+  volts: number;
+  efficiencyPercent?: number | undefined;
+  powerFactorPercent?: number | undefined;
+}
+
+function shareOf(percent: number, what: string): number {
+  if (!(percent > 0 && percent <= 100)) throw new NoAnswer(`${what}: wanted more than 0, up to 100, got ${percent}`);
+  return percent / 100;
+}

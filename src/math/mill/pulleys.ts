@@ -1,0 +1,93 @@
+import { mustBeAbove, NoAnswer } from "../errors";
+import { IN_PER_FT } from "../units";
+
+/** One belt drive: the pulley that drives and the pulley it drives, by pitch diameter. */
+export interface Drive {
+  driverIn: number;
+  drivenIn: number;
+}
+
+/**
+ * Speed of the driven pulley.
+ *
+ * @formula n2 = n1 * d1 / d2 * (1 - s / 100), d by pitch diameter, s the slip of the belt in percent
+ * @source Khurmi & Gupta, chapter 11, Example 11.1, p 333
+ * @source Hawkins, volume 8, belt rules
+ * @range slip from 0 to under 100 %
+ */
+export function pulleyRpm({ rpm, driverIn, drivenIn, slipPercent = 0 }: PulleyRpm): number {
+  mustBeAbove(0, drivenIn, "driven pulley (in)");
+  return ((rpm * driverIn) / drivenIn) * speedKept(slipPercent);
+}
+
+/**
+ * Diameter of the driven pulley that turns at a wanted speed.
+ *
+ * @formula d2 = d1 * n1 / n2 * (1 - s / 100)
+ * @source Khurmi & Gupta, chapter 11, Example 11.1, p 333
+ * @source Hawkins, volume 8, belt rules
+ * @range slip from 0 to under 100 %
+ */
+export function pulleySizeIn({ rpm, driverIn, wantedRpm, slipPercent = 0 }: PulleySize): number {
+  mustBeAbove(0, wantedRpm, "wanted speed (rpm)");
+  return ((rpm * driverIn) / wantedRpm) * speedKept(slipPercent);
+}
+
+/**
+ * Speed at the end of several belt drives, each slipping by the same percent.
+ *
+ * @formula n = n1 * product(d_driver / d_driven) * (1 - s / 100)^drives
+ * @source Khurmi & Gupta, chapter 11, Example 11.1, p 333
+ * @range slip from 0 to under 100 %
+ */
+export function pulleyTrainRpm({ rpm, drives, slipPercent = 0 }: PulleyTrain): number {
+  return drives.reduce((speed, drive) => pulleyRpm({ rpm: speed, ...drive, slipPercent }), rpm);
+}
+
+/**
+ * Speed of a rim, a band or a belt.
+ *
+ * @formula v = pi * D * n / 12, D in inches, v in feet per minute
+ * @source plain geometry
+ */
+export function rimSpeedFpm({ diameterIn, rpm }: { diameterIn: number; rpm: number }): number {
+  return (Math.PI * diameterIn * rpm) / IN_PER_FT;
+}
+
+/**
+ * Turns per minute for a wanted rim speed.
+ *
+ * @formula n = 12 * v / (pi * D), v in feet per minute, D in inches
+ * @source plain geometry
+ */
+export function rimRpm({ diameterIn, speedFpm }: { diameterIn: number; speedFpm: number }): number {
+  mustBeAbove(0, diameterIn, "wheel diameter (in)");
+  return (IN_PER_FT * speedFpm) / (Math.PI * diameterIn);
+}
+
+interface PulleyRpm extends Drive {
+  rpm: number;
+  slipPercent?: number | undefined;
+}
+
+interface PulleySize {
+  rpm: number;
+  driverIn: number;
+  wantedRpm: number;
+  slipPercent?: number | undefined;
+}
+
+interface PulleyTrain {
+  rpm: number;
+  drives: readonly Drive[];
+  slipPercent?: number | undefined;
+}
+
+/** The share of its speed that a belt hands on. A belt that slips by all of it drives nothing. */
+function speedKept(slipPercent: number): number {
+  if (!(slipPercent >= 0 && slipPercent < 100))
+    throw new NoAnswer(
+      `belt slip (%): wanted 0 or more and less than 100, got ${slipPercent}; one percent is written 1% (a bare 1 is all of it)`,
+    );
+  return 1 - slipPercent / 100;
+}

@@ -1,0 +1,36 @@
+import { mustBeAbove, NoAnswer } from "../errors";
+
+interface Ram {
+  boreIn: number;
+  /** The rod's diameter where the oil works on the rod's side; left out where it works on the full bore. */
+  rodIn?: number | undefined;
+}
+
+/**
+ * Pressure at which a hydraulic ram gives a force, pushing, or pulling on the rod's side.
+ *
+ * @formula p = F / (pi (D^2 - d^2) / 4), d = 0 on the full bore
+ * @source Machinery's Handbook 31, p 79: area of a circle and of a ring
+ * @range a rod thinner than the bore
+ */
+export function ramPressurePsi({ forceLbf, ...ram }: Ram & { forceLbf: number }): number {
+  return forceLbf / pistonAreaIn2(ram);
+}
+
+/**
+ * Force of a hydraulic ram at a pressure, pushing, or pulling on the rod's side.
+ *
+ * @formula F = p * pi (D^2 - d^2) / 4, d = 0 on the full bore
+ * @source Machinery's Handbook 31, p 79: area of a circle and of a ring
+ * @range a rod thinner than the bore
+ */
+export function ramForceLbf({ pressurePsi, ...ram }: Ram & { pressurePsi: number }): number {
+  return pressurePsi * pistonAreaIn2(ram);
+}
+
+function pistonAreaIn2({ boreIn, rodIn = 0 }: Ram): number {
+  mustBeAbove(0, boreIn, "ram bore (in)");
+  if (!(rodIn >= 0 && rodIn < boreIn))
+    throw new NoAnswer(`ram rod (in): wanted 0 or more and less than the bore, ${boreIn}, got ${rodIn}`);
+  return (Math.PI * (boreIn - rodIn) * (boreIn + rodIn)) / 4;
+}

@@ -1,0 +1,96 @@
+import { mustBeBetween, NoAnswer } from "../errors";
+import { FTLBF_PER_MIN_PER_HP, IN_PER_FT } from "../units";
+
+interface Thread {
+  diameterIn: number;
+  pitchIn: number;
+  starts?: number | undefined;
+  friction?: number | undefined;
+}
+
+/** Greased steel on bronze or iron as textbooks work it: Mott 4e, Example 17-1; Bhandari, Examples 6.4 and 6.6. */
+export const USUAL_THREAD_FRICTION = 0.15;
+
+/**
+ * How far a nut travels.
+ *
+ * @formula travel = turns * starts * pitch
+ * @source plain geometry
+ */
+export function screwRiseIn({ turns, pitchIn, starts = 1 }: ScrewRise): number {
+  return turns * starts * pitchIn;
+}
+
+/**
+ * Torque that raises or lowers a load on a square thread, the thread alone; below zero the load runs down by itself.
+ *
+ * @formula up: T = F dm / 2 * (mu + tan l) / (1 - mu tan l); dm = d - pitch / 2; tan l = starts * pitch / (pi dm)
+ * @formula down: T = F dm / 2 * (mu - tan l) / (1 + mu tan l)
+ * @source Mott 4e, Example 17-1, p 703
+ * @source Bhandari, Examples 6.4 and 6.6
+ * @source common practice, no source: friction 0.15 for a greased steel screw when none is given
+ * @range a pitch under the diameter; up only while mu tan l is under 1, or the screw locks
+ */
+export function screwTorqueLbfIn({ loadLb, direction = "up", friction, ...thread }: ScrewTorque): number {
+  const { meanIn, slope } = threadShape(thread);
+  const mu = friction ?? USUAL_THREAD_FRICTION;
+  if (direction === "down") return (((loadLb * meanIn) / 2) * (mu - slope)) / (1 + mu * slope);
+  if (mu * slope >= 1)
+    throw new NoAnswer(
+      `thread friction: cannot be raised; wanted less than ${1 / slope} on a thread as steep as this, got ${mu}`,
+    );
+  return (((loadLb * meanIn) / 2) * (mu + slope)) / (1 - mu * slope);
+}
+
+/**
+ * Power that raises a load at a speed, the thread alone.
+ *
+ * @formula hp = 2 pi T n / (12 * 33,000); n = rise / (starts * pitch), rise in inches per minute
+ * @source Bhandari, Example 6.6
+ * @range as the torque that raises the load
+ */
+export function screwPowerHp({ loadLb, riseInPerMin, ...thread }: ScrewPower): number {
+  const turnsPerMin = riseInPerMin / screwRiseIn({ turns: 1, pitchIn: thread.pitchIn, starts: thread.starts });
+  const torqueLbfIn = screwTorqueLbfIn({ loadLb, ...thread });
+  return (2 * Math.PI * torqueLbfIn * turnsPerMin) / (IN_PER_FT * FTLBF_PER_MIN_PER_HP);
+}
+
+/**
+ * Whether the thread alone holds the load when nothing turns it.
+ *
+ * @formula holds when mu > tan l = starts * pitch / (pi dm)
+ * @source Mott 4e, Example 17-1, p 703
+ * @source common practice, no source: friction 0.15 for a greased steel screw when none is given
+ * @range a pitch under the diameter
+ */
+export function screwHolds({ friction = USUAL_THREAD_FRICTION, ...thread }: Thread): boolean {
+  return friction > threadShape(thread).slope;
+}
+
+/** Mean diameter of a square thread, half a pitch deep, and the slope of its helix there, tan of the lead angle. */
+export function threadShape({ diameterIn, pitchIn, starts = 1 }: Thread): { meanIn: number; slope: number } {
+  if (!(pitchIn < diameterIn))
+    throw new NoAnswer(`screw pitch (in): wanted less than the diameter, ${diameterIn}, got ${pitchIn}`);
+  mustBeBetween(1, MOST_STARTS, starts, "thread starts");
+  const meanIn = diameterIn - pitchIn / 2;
+  return { meanIn, slope: (starts * pitchIn) / (Math.PI * meanIn) };
+}
+
+interface ScrewRise {
+  turns: number;
+  pitchIn: number;
+  starts?: number | undefined;
+}
+
+interface ScrewTorque extends Thread {
+  loadLb: number;
+  direction?: "up" | "down" | undefined;
+}
+
+interface ScrewPower extends Thread {
+  loadLb: number;
+  riseInPerMin: number;
+}
+
+/** More threads side by side than any lift screw has; a larger number is a pitch in the wrong cell. */
+const MOST_STARTS = 20;

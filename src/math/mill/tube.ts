@@ -1,0 +1,122 @@
+import { mustBeAbove, NoAnswer } from "../errors";
+import { IN2_PER_FT2, IN_PER_FT } from "../units";
+import { STEEL_LB_PER_FT3, STRUCTURAL_MODULUS_PSI } from "./steel";
+
+interface Tube {
+  heightIn: number;
+  widthIn: number;
+  wallIn: number;
+}
+
+/** What the tables of steel tube of grade A500 take of the nominal wall for strength and stiffness: the mill's tolerance. */
+export const DESIGN_WALL_SHARE = 0.93;
+
+/**
+ * Weight of a rectangular steel tube.
+ *
+ * @formula W = 490 A L / 144; A by the nominal wall t, corners of radius 2 t outside and t inside
+ * @source AISC Manual, tables 1-11 and 1-12
+ * @range a wall up to a quarter of the smaller side, where the corners meet
+ */
+export function tubeWeightLb({ lengthFt, ...tube }: Tube & { lengthFt: number }): number {
+  return (STEEL_LB_PER_FT3 * tubeAreaIn2(tube) * lengthFt) / IN2_PER_FT2;
+}
+
+/**
+ * Sag at the middle of a rectangular steel tube on two supports, under a load at the middle or spread evenly.
+ *
+ * @formula middle: P L^3 / (48 E I); spread: 5 P L^3 / (384 E I); E = 29,000,000 psi
+ * @formula I by the design wall, 0.93 of the nominal one, the height standing
+ * @source Oregon lecture 40, Example 40-1
+ * @source AISC Manual, tables 1-11 and 1-12
+ * @range a wall up to a quarter of the smaller side, where the corners meet
+ */
+export function tubeSagIn({ spanFt, loadLb, spread = false, ...tube }: TubeSag): number {
+  const inertiaIn4 = tubeInertiaIn4({ ...tube, wallIn: tube.wallIn * DESIGN_WALL_SHARE });
+  return beamSagIn({ spanFt, loadLb, spread, inertiaIn4 });
+}
+
+/**
+ * Sag at the middle of any steel beam on two supports.
+ *
+ * @formula middle: P L^3 / (48 E I); spread: 5 P L^3 / (384 E I); E = 29,000,000 psi
+ * @source Oregon lecture 40, Example 40-1
+ * @range a moment of inertia above 0
+ */
+export function beamSagIn({ spanFt, loadLb, spread = false, inertiaIn4 }: BeamSag): number {
+  mustBeAbove(0, inertiaIn4, "moment of inertia (in4)");
+  const share = spread ? 5 / 384 : 1 / 48;
+  return (share * loadLb * (spanFt * IN_PER_FT) ** 3) / (STRUCTURAL_MODULUS_PSI * inertiaIn4);
+}
+
+/**
+ * Cross-section of steel in a rectangular tube.
+ *
+ * @formula outline less hollow, each a rectangle less (4 - pi) r^2 at its corners, r = 2 t outside and t inside
+ * @source AISC Manual, tables 1-11 and 1-12
+ * @range a wall up to a quarter of the smaller side, where the corners meet
+ */
+export function tubeAreaIn2(tube: Tube): number {
+  mustHaveCorners(tube);
+  return roundedArea(outline(tube)) - roundedArea(hollow(tube));
+}
+
+/**
+ * Moment of inertia of a rectangular tube about its level axis, the height standing.
+ *
+ * @formula outline less hollow, each w h^3 / 12 less its four corners
+ * @source AISC Manual, tables 1-11 and 1-12
+ * @range a wall up to a quarter of the smaller side, where the corners meet
+ */
+export function tubeInertiaIn4(tube: Tube): number {
+  mustHaveCorners(tube);
+  return roundedInertia(outline(tube)) - roundedInertia(hollow(tube));
+}
+
+interface TubeSag extends Tube {
+  spanFt: number;
+  loadLb: number;
+  spread?: boolean | undefined;
+}
+
+interface BeamSag {
+  spanFt: number;
+  loadLb: number;
+  spread?: boolean | undefined;
+  inertiaIn4: number;
+}
+
+interface RoundedRectangle {
+  width: number;
+  height: number;
+  radius: number;
+}
+
+function outline({ heightIn, widthIn, wallIn }: Tube): RoundedRectangle {
+  return { width: widthIn, height: heightIn, radius: 2 * wallIn };
+}
+
+function hollow({ heightIn, widthIn, wallIn }: Tube): RoundedRectangle {
+  return { width: widthIn - 2 * wallIn, height: heightIn - 2 * wallIn, radius: wallIn };
+}
+
+function roundedArea({ width, height, radius }: RoundedRectangle): number {
+  return width * height - (4 - Math.PI) * radius ** 2;
+}
+
+/** The rectangle's, less what each rounded corner lacks: area, first and second moment from the corner's center. */
+function roundedInertia({ width, height, radius }: RoundedRectangle): number {
+  const toCenter = height / 2 - radius;
+  const area = (1 - Math.PI / 4) * radius ** 2;
+  const first = radius ** 3 / 6;
+  const second = (1 / 3 - Math.PI / 16) * radius ** 4;
+  return (width * height ** 3) / 12 - 4 * (second + 2 * toCenter * first + toCenter ** 2 * area);
+}
+
+function mustHaveCorners({ heightIn, widthIn, wallIn }: Tube): void {
+  const thickest = Math.min(heightIn, widthIn) / 4;
+  if (!(wallIn > 0 && wallIn <= thickest))
+    throw new NoAnswer(
+      `tube wall (in): wanted more than 0, up to ${thickest} (a quarter of the smaller side, for the corners to be round), got ${wallIn}`,
+    );
+}
