@@ -1,0 +1,35 @@
+import type { CellError } from "../../../cells/error";
+import { element } from "./element";
+
+/** Rows of a long table that the pane shows; the sheet will hold them all. */
+const ROWS_SHOWN = 12;
+
+/** An answer as the pane shows it before it goes into a cell: one line, or the head of a table. */
+export function shownAnswer(answer: unknown[][], returns: string): HTMLElement {
+  if (answer.length === 1 && answer[0]?.length === 1) return shownLine(answer[0][0], returns);
+  const rows = answer
+    .slice(0, ROWS_SHOWN)
+    .map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, text(cell)))));
+  const table = element(
+    "div",
+    { class: "table", tabindex: "0", role: "group", "aria-label": "Answer" },
+    element("table", {}, ...rows),
+  );
+  const more = answer.length - rows.length;
+  return element("div", {}, table, ...(more > 0 ? [element("p", {}, `and ${more} more rows`)] : []));
+}
+
+function shownLine(cell: unknown, returns: string): HTMLElement {
+  if (isCellError(cell)) return element("p", { class: "refused" }, text(cell));
+  return element("p", {}, "Answer: ", element("strong", {}, text(cell)), ` (${returns})`);
+}
+
+function text(cell: unknown): string {
+  if (isCellError(cell)) return `${cell.error}: ${cell.message}`;
+  if (typeof cell === "number") return cell.toLocaleString("en-US", { maximumSignificantDigits: 6 });
+  return typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell ?? "");
+}
+
+function isCellError(cell: unknown): cell is CellError {
+  return typeof cell === "object" && cell !== null && "error" in cell;
+}

@@ -1,0 +1,48 @@
+import type { Entry } from "../../../catalog/entry";
+import { element } from "./element";
+import { argumentForm } from "./form";
+import { reported } from "./reported";
+import { putIntoChosenCell } from "./workbook";
+
+/** One function: its name and summary; opened, everything a person needs to trust and use it. */
+export function shownEntry(entry: Entry): HTMLElement {
+  const heading = element("h3", {}, entry.name);
+  const details = element(
+    "details",
+    { class: "entry" },
+    element("summary", {}, heading, element("span", {}, entry.summary)),
+  );
+  details.addEventListener("toggle", () => details.append(...insideOf(entry)), { once: true });
+  return details;
+}
+
+function insideOf(entry: Entry): HTMLElement[] {
+  return [
+    ...entry.cautions.map((text) => element("p", { class: "caution" }, element("strong", {}, "Caution: "), text)),
+    ...entry.remarks.map((text) => element("p", {}, text)),
+    element("p", {}, element("strong", {}, "Answers: "), entry.returns),
+    ...(entry.params.length > 0 ? [element("h4", {}, "Your numbers"), argumentForm(entry)] : []),
+    element("h4", {}, "Examples"),
+    element("ul", { class: "examples" }, ...entry.examples.map((example) => shownExample(example))),
+    element("h4", {}, "Where it comes from"),
+    element("p", {}, `Grade: ${entry.grade}`),
+    ...entry.formulas.flatMap(shownFormula),
+  ];
+}
+
+function shownExample(example: Entry["examples"][number]): HTMLElement {
+  const label = `Put ${example.formula} into the chosen cell`;
+  const button = element("button", { type: "button", "aria-label": label }, "Put into the chosen cell");
+  button.addEventListener("click", () => reported(() => putIntoChosenCell(() => example.formula)));
+  return element("li", {}, element("code", {}, example.formula), ` gives ${example.result} `, button);
+}
+
+function shownFormula({ sentence, formula, sources, range, checked }: Entry["formulas"][number]): HTMLElement[] {
+  const lines = [`Formula: ${formula}`, ...sources.map((source) => `Source: ${source}`)];
+  if (range !== "") lines.push(`Range: ${range}`);
+  if (checked !== "") lines.push(`Checked against: ${checked}`);
+  return [
+    element("p", {}, sentence),
+    element("ul", { class: "sources" }, ...lines.map((line) => element("li", {}, line))),
+  ];
+}

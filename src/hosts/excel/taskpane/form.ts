@@ -1,0 +1,94 @@
+import { LEFT_OUT, registry } from "../registry";
+import { shownAnswer } from "./answer-shown";
+import type { Entry } from "../../../catalog/entry";
+import { element } from "./element";
+import { reported } from "./reported";
+import { argumentsOf, formulaOf, typed, type Typed } from "./typed";
+import { cellsAt, chosenAddress, putIntoChosenCell } from "./workbook";
+
+/** A field for each argument, the answer before it goes anywhere, and the formula into the chosen cell. */
+export function argumentForm(entry: Entry): HTMLElement {
+  const example = argumentsOf(entry.examples[0]?.formula ?? "");
+  const fields = entry.params.map((param, i) => field(entry, param, example[i] ?? ""));
+  const answer = element("output", { class: "answer" });
+  const parts = () => fields.map(({ input }) => typed(input.value));
+  const form = element(
+    "form",
+    { "aria-label": `Your numbers for ${entry.name}` },
+    ...fields.map(({ row }) => row),
+    element("div", { class: "buttons" }, element("button", { type: "submit" }, "Show the answer"), insertButton()),
+    answer,
+  );
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    void reported(async () => {
+      answer.replaceChildren(await answerTo(entry, parts()));
+      return formulaOf(entry.name, parts());
+    });
+  });
+  return form;
+
+  function insertButton(): HTMLElement {
+    const button = element("button", { type: "button" }, "Put into the chosen cell");
+    button.addEventListener("click", () => void reported(() => putIntoChosenCell(formulaFrom)));
+    return button;
+  }
+
+  /** Cells of the sheet that the formula goes to are named without it, as a person would. */
+  function formulaFrom(sheetPrefix: string): string {
+    const local = (part: Typed): Typed =>
+      part.kind === "reference" && sheetPrefix !== "" && part.piece.startsWith(sheetPrefix)
+        ? { ...part, piece: part.piece.slice(sheetPrefix.length) }
+        : part;
+    return formulaOf(entry.name, parts().map(local));
+  }
+}
+
+function field(
+  entry: Entry,
+  param: Entry["params"][number],
+  example: string,
+): { row: HTMLElement; input: HTMLInputElement } {
+  const id = `${entry.name}-${param.name}`;
+  const input = element("input", {
+    id,
+    type: "text",
+    autocomplete: "off",
+    spellcheck: "false",
+    placeholder: example === "" ? "" : `such as ${example}`,
+    "aria-describedby": `${id}-text`,
+  });
+  const take = element(
+    "button",
+    { type: "button", "aria-label": `Use the chosen cells for ${param.name}` },
+    "Chosen cells",
+  );
+  take.addEventListener("click", () =>
+    reported(async () => {
+      input.value = await chosenAddress();
+      return `${param.name} comes from ${input.value}`;
+    }),
+  );
+  const row = element(
+    "div",
+    { class: "field" },
+    element("label", { for: id }, param.name, ...(param.optional ? [" (may be left out)"] : [])),
+    element("div", { class: "entry-line" }, input, take),
+    element("p", { id: `${id}-text` }, param.text),
+  );
+  return { row, input };
+}
+
+/** The answer to what was typed, by the same function that the cell will call. */
+async function answerTo(entry: Entry, parts: readonly Typed[]): Promise<HTMLElement> {
+  const formula = registry[entry.name];
+  if (!formula || parts.some(({ kind }) => kind === "expression"))
+    return element("p", {}, "Excel has to work this one out: put it into a cell to see the answer.");
+  const ranges = await Promise.all(parts.map(rangeOf));
+  return shownAnswer(formula(...ranges), entry.returns);
+}
+
+async function rangeOf(part: Typed): Promise<unknown[][]> {
+  if (part.kind === "value") return part.cells;
+  return part.kind === "reference" ? cellsAt(part.piece) : LEFT_OUT;
+}

@@ -1,0 +1,73 @@
+/**
+ * What a person typed for an argument, as a piece of a formula. Cells are known when they are plain values; a
+ * reference is looked up in the workbook; anything else only Excel itself can work out.
+ */
+export type Typed =
+  | { kind: "nothing"; piece: "" }
+  | { kind: "value"; piece: string; cells: unknown[][] }
+  | { kind: "reference"; piece: string }
+  | { kind: "expression"; piece: string };
+
+const CELL = /\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6}/;
+const SHEET = /(?:'(?:[^']|'')+'!|[A-Za-z_][\w.]*!)?/;
+const REFERENCE = new RegExp(`^${SHEET.source}${CELL.source}(?::${CELL.source})?$`);
+const SPILL = new RegExp(`^${SHEET.source}${CELL.source}#$`);
+const COLUMNS = new RegExp(`^${SHEET.source}\\$?[A-Za-z]{1,3}:\\$?[A-Za-z]{1,3}$`);
+const TABLE = /^[A-Za-z_][\w.]*\[.*\]$/;
+const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/;
+const ARRAY = /^\{.*\}$/;
+const QUOTED = /^"(?:[^"]|"")*"$/;
+
+export function typed(text: string): Typed {
+  const piece = text.trim();
+  if (piece === "") return { kind: "nothing", piece: "" };
+  if (piece.startsWith("=")) return { kind: "expression", piece: piece.slice(1) };
+  if (ARRAY.test(piece)) return { kind: "value", piece, cells: arrayConstant(piece) };
+  if (REFERENCE.test(piece)) return { kind: "reference", piece };
+  if (SPILL.test(piece) || COLUMNS.test(piece) || TABLE.test(piece)) return { kind: "expression", piece };
+  const value = literal(piece);
+  return value === undefined
+    ? { kind: "value", piece: `"${piece.replaceAll('"', '""')}"`, cells: [[piece]] }
+    : { kind: "value", piece, cells: [[value]] };
+}
+
+/** `=BOLE.NAME(…)`; arguments left out at the end are dropped, one left out before another stays empty. */
+export function formulaOf(name: string, parts: readonly Typed[]): string {
+  const given = parts.map(({ kind }) => kind !== "nothing").lastIndexOf(true) + 1;
+  const pieces = parts.slice(0, given).map(({ piece }) => piece);
+  return `=BOLE.${name}(${pieces.join(", ")})`;
+}
+
+/** The arguments of an example as they stand in it: `=BOLE.X(20, "a, b")` has two. */
+export function argumentsOf(formula: string): string[] {
+  const inside = formula.slice(formula.indexOf("(") + 1, formula.lastIndexOf(")"));
+  return splitOutside(inside, ",").map((piece) => piece.trim());
+}
+
+function arrayConstant(piece: string): unknown[][] {
+  return splitOutside(piece.slice(1, -1), ";").map((row) =>
+    splitOutside(row, ",").map((cell) => literal(cell.trim()) ?? cell.trim()),
+  );
+}
+
+/** A number, TRUE, FALSE or quoted text as a formula spells it; undefined for anything else. */
+function literal(piece: string): unknown {
+  if (NUMBER.test(piece)) return Number(piece);
+  if (/^(true|false)$/i.test(piece)) return piece.toLowerCase() === "true";
+  return QUOTED.test(piece) ? piece.slice(1, -1).replaceAll('""', '"') : undefined;
+}
+
+/** Splits at a character, but not inside quotes or braces. */
+function splitOutside(text: string, separator: string): string[] {
+  const parts: string[] = text === "" ? [] : [""];
+  let quoted = false;
+  let depth = 0;
+  for (const character of text) {
+    if (character === '"') quoted = !quoted;
+    if (!quoted && character === "{") depth += 1;
+    if (!quoted && character === "}") depth -= 1;
+    if (character === separator && !quoted && depth === 0) parts.push("");
+    else parts.push((parts.pop() ?? "") + character);
+  }
+  return parts;
+}
