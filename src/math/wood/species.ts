@@ -1,8 +1,8 @@
 import { NoAnswer } from "../errors";
-import { FIA_WOOD } from "./fiaWood.table";
-import { GREEN_HEART_AND_SAP } from "./heartAndSap.table";
+import { FIA_WOOD } from "./fia-wood.table";
+import { GREEN_HEART_AND_SAP } from "./heart-and-sap.table";
 import { SHRINKAGE_TO_OVENDRY } from "./shrinkage.table";
-import { TRADE_NAMES } from "./tradeNames.table";
+import { TRADE_NAMES } from "./trade-names.table";
 
 /** The common name by which the formulas know a species. */
 export type SpeciesName = (typeof FIA_WOOD)[number][0];

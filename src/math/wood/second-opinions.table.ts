@@ -1,4 +1,5 @@
 import type { SpeciesName } from "./species";
+import type { SpeciesFigure } from "./species-card";
 
 /** Where another document prints another figure than the one the formulas use. */
 const WORLD = "mean of the Global Wood Density Database, 2009";
@@ -15,7 +16,7 @@ const INTERIOR_WEST = "Wood Handbook Table 4-3, Douglas-fir, interior west";
  *
  * Columns: species; figure; its other value, in the unit of the card; where it stands.
  */
-export const SECOND_OPINIONS: readonly (readonly [SpeciesName, string, number, string])[] = [
+export const SECOND_OPINIONS: readonly (readonly [SpeciesName, SpeciesFigure, number, string])[] = [
   ["ailanthus", "specific gravity", 0.519, WORLD],
   ["resin birch", "specific gravity", 0.53, WORLD],
   ["Atlantic white-cedar", "specific gravity", 0.38, WORLD],

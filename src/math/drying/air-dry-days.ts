@@ -1,0 +1,56 @@
+import { NoAnswer } from "../errors";
+import { mustFitIn } from "../wood/moisture";
+import { speciesNamed, type SpeciesName } from "../wood/species";
+import { AIR_DRYING_DAYS } from "./air-drying-days.table";
+import { emcPct } from "./emc";
+import { mustDryTo } from "./must-dry";
+import { redOakTimeConstantDays, timeConstantsBetween } from "./time-constant";
+
+/** The air the table's days are taken to stand for: wood settles at 12 % in it. */
+export const USUAL_YARD = { temperatureF: 70, humidityPct: 65 };
+/** The moisture and thickness the table's days stand for. */
+const TABLE_TARGET_PCT = 20;
+const TABLE_THICKNESS_IN = 1;
+
+export const DRYING_BOUNDS = { typical: [], fast: ["low"], slow: ["high"] } as const;
+
+interface Yard {
+  species: SpeciesName;
+  thicknessIn: number;
+  fromPct?: number;
+  toPct: number;
+  temperatureF: number;
+  humidityPct: number;
+  bound: keyof typeof DRYING_BOUNDS;
+}
+
+/**
+ * Days to air dry lumber, roughly.
+ *
+ * The days of the table are carried over to another thickness, moisture and air in proportion to the time constant
+ * published for red oak, and typical is the geometric mean of fast and slow.
+ *
+ * @formula days = table days * tau(L, T) / tau(1 in, 70 degF) * n(from, to, EMC) / n(green, 20, EMC at 70 degF and 65 %),
+ *   tau the time constant of red oak, n = ln((from - EMC) / (to - EMC))
+ * @source from memory: the days of 1-inch lumber from green to 20 %
+ * @source Wood drying article, the effect of thickness (exponent 1.52) and temperature, from kiln-dried red oak
+ * @source FPL-GTR-282, Eq 4-5 for the equilibrium moisture
+ * @source common practice, no source: 70 degF and 65 % as the yard's air; the geometric mean as typical
+ * @range species of the table; 30 to 210 degF; target above the equilibrium moisture
+ */
+export function airDryDays({ species, thicknessIn, fromPct, toPct, bound, ...air }: Yard): number {
+  const days = AIR_DRYING_DAYS[species];
+  if (!days) throw new NoAnswer(`days: no figure for ${species} in the table of air-drying days (Technical Note 233)`);
+  const greenPct = speciesNamed(species).greenMoisturePct;
+  const startPct = fromPct ?? greenPct;
+  mustFitIn(species, startPct, "from");
+  const drying = { fromPct: startPct, toPct, emcPct: emcPct(air) };
+  mustDryTo(drying);
+  const usual = { fromPct: greenPct, toPct: TABLE_TARGET_PCT, emcPct: emcPct(USUAL_YARD) };
+  const slower =
+    redOakTimeConstantDays({ thicknessIn, temperatureF: air.temperatureF }) /
+    redOakTimeConstantDays({ thicknessIn: TABLE_THICKNESS_IN, temperatureF: USUAL_YARD.temperatureF });
+  const farther = timeConstantsBetween(drying) / timeConstantsBetween(usual);
+  const tableDays = { fast: days.fast, slow: days.slow, typical: Math.sqrt(days.fast * days.slow) }[bound];
+  return tableDays * slower * farther;
+}

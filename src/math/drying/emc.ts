@@ -1,0 +1,70 @@
+import { mustBeAbove, mustBeBelow, mustBeBetween } from "../errors";
+import { EMC_COEFFICIENTS } from "./emc-coefficients.table";
+
+/** Between these the handbook's Fahrenheit and Celsius coefficients give the same within 0.013 percent of moisture. */
+const COLDEST_F = 30;
+const HOTTEST_F = 210;
+
+/** Halvings that bring an interval from 0 to 1 down to the last bit of a number. */
+const HALVINGS = 60;
+
+/**
+ * The moisture at which wood neither dries nor takes up water in air of this temperature and humidity, percent.
+ *
+ * @formula EMC = 1800 / W * (K h / (1 - K h) + (K1 K h + 2 K1 K2 K^2 h^2) / (1 + K1 K h + K1 K2 K^2 h^2)),
+ *   h humidity as a share; W, K, K1, K2 each a + b T + c T^2
+ * @source FPL-GTR-282, Eq 4-5
+ * @source FPL-190 for the coefficients in degrees Fahrenheit
+ * @range 30 to 210 degF; humidity above 0 and under 100 %. The handbook prints its table for 5 to 95 %: nearer to 100 the
+ *   answer is less sure
+ */
+export function emcPct({ temperatureF, humidityPct }: { temperatureF: number; humidityPct: number }): number {
+  mustBeBetween(COLDEST_F, HOTTEST_F, temperatureF, "temperature (°F)");
+  mustBeAbove(0, humidityPct, "humidity (%)");
+  mustBeBelow(100, humidityPct, "humidity (%)");
+  return emcAtShare(temperatureF, humidityPct / 100);
+}
+
+/**
+ * The humidity that holds wood at a moisture, percent: the equilibrium equation solved for the humidity.
+ *
+ * @formula the humidity at which EMC(temperature, humidity) is the moisture asked for, found by halving: EMC rises
+ *   steadily with humidity
+ * @source FPL-GTR-282, Eq 4-5
+ * @source FPL-190 for the coefficients in degrees Fahrenheit
+ * @range 30 to 210 degF; moisture above 0 and under the equilibrium at 100 % humidity
+ */
+export function humidityPctForEmc({
+  temperatureF,
+  moisturePct,
+}: {
+  temperatureF: number;
+  moisturePct: number;
+}): number {
+  mustBeBetween(COLDEST_F, HOTTEST_F, temperatureF, "temperature (°F)");
+  mustBeAbove(0, moisturePct, "moisture (%)");
+  const highest = emcAtShare(temperatureF, 1);
+  mustBeBelow(
+    Number(highest.toFixed(1)),
+    moisturePct,
+    `moisture (%, the most that air at ${temperatureF} °F can hold wood at)`,
+  );
+  let tooDry = 0;
+  let tooDamp = 1;
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (tooDry + tooDamp) / 2;
+    if (emcAtShare(temperatureF, middle) < moisturePct) tooDry = middle;
+    else tooDamp = middle;
+  }
+  return 50 * (tooDry + tooDamp);
+}
+
+function emcAtShare(temperatureF: number, humidity: number): number {
+  const at = ([a, b, c]: readonly [number, number, number]) => a + b * temperatureF + c * temperatureF ** 2;
+  const W = at(EMC_COEFFICIENTS.W);
+  const K1 = at(EMC_COEFFICIENTS.K1);
+  const K2 = at(EMC_COEFFICIENTS.K2);
+  const Kh = at(EMC_COEFFICIENTS.K) * humidity;
+  const bound = (K1 * Kh + 2 * K1 * K2 * Kh ** 2) / (1 + K1 * Kh + K1 * K2 * Kh ** 2);
+  return (1800 / W) * (Kh / (1 - Kh) + bound);
+}

@@ -1,0 +1,37 @@
+import { NoAnswer } from "../errors";
+import { mustFitIn } from "../wood/moisture";
+import type { SpeciesName } from "../wood/species";
+import { emcPct } from "./emc";
+import { mustDryTo } from "./must-dry";
+import { redOakTimeConstantDays, timeConstantsBetween } from "./time-constant";
+
+/** The species a time constant was seen for. */
+const RED_OAK: SpeciesName = "northern red oak";
+
+interface Kiln {
+  species: SpeciesName;
+  thicknessIn: number;
+  fromPct: number;
+  toPct: number;
+  temperatureF: number;
+  humidityPct: number;
+}
+
+/**
+ * Days to dry red oak boards in steady air.
+ *
+ * @formula days = tau * ln((from - EMC) / (to - EMC)), tau = L^1.52 / (0.0575 + 0.00142 * p) with p the pressure of
+ *   saturated water vapor in mmHg
+ * @source Wood drying article, time constant of red oak boards
+ * @source FPL-GTR-282, Eq 4-5 for the equilibrium moisture
+ * @range northern red oak; 30 to 210 degF, at home at kiln temperatures; target above the equilibrium moisture
+ */
+export function kilnDays({ species, thicknessIn, fromPct, toPct, ...air }: Kiln): number {
+  if (species !== RED_OAK)
+    throw new NoAnswer(`species: a published time constant was seen for ${RED_OAK} only, got ${species}`);
+  mustFitIn(species, fromPct, "from");
+  const drying = { fromPct, toPct, emcPct: emcPct(air) };
+  mustDryTo(drying);
+  const constantDays = redOakTimeConstantDays({ thicknessIn, temperatureF: air.temperatureF });
+  return constantDays * timeConstantsBetween(drying);
+}

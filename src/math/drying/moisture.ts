@@ -1,0 +1,46 @@
+import { mustBeAtLeast, mustBeBetween } from "../errors";
+
+/**
+ * More than any wood of the species table can hold: 280 % by FPL-GTR-282, Eq 4-3 at the lightest specific gravity, 0.29.
+ * A moisture above it is a slip, such as two weights of different pieces.
+ */
+const MOST_MOISTURE_PCT = 280;
+
+/**
+ * Moisture content in percent of the oven-dry weight, from a wet and an oven-dry weight. Above 100 % is common in green
+ * wood.
+ *
+ * @formula MC = (wet - dry) / dry * 100
+ * @source Bousquet lumber drying, a 30 lb board with 10 lb of water
+ * @range wet not under dry; the answer up to 280 %
+ */
+export function moisturePct({ wetLb, dryLb }: { wetLb: number; dryLb: number }): number {
+  mustBeAtLeast(dryLb, wetLb, "wet weight (lb), not under the dry weight");
+  const moisture = ((wetLb - dryLb) / dryLb) * 100;
+  mustBeBetween(0, MOST_MOISTURE_PCT, moisture, "moisture (% of the dry weight) from these weights");
+  return moisture;
+}
+
+/**
+ * The oven-dry weight in a piece of known moisture.
+ *
+ * @formula dry = wet * 100 / (100 + MC)
+ * @source Sample boards, step 3B
+ * @range moisture from 0 to 280 %
+ */
+export function ovendryWeightLb({ wetLb, moisturePct }: { wetLb: number; moisturePct: number }): number {
+  mustBeBetween(0, MOST_MOISTURE_PCT, moisturePct, "moisture (%)");
+  return (wetLb * 100) / (100 + moisturePct);
+}
+
+/**
+ * The weight of a piece when it gets to another moisture, such as a sample board at its target.
+ *
+ * @formula weight * (100 + target) / (100 + moisture)
+ * @source Sample boards, step 3B
+ * @range moistures from 0 to 280 %
+ */
+export function weightAtMoistureLb(piece: { weightLb: number; moisturePct: number; targetPct: number }): number {
+  mustBeBetween(0, MOST_MOISTURE_PCT, piece.targetPct, "target (% moisture)");
+  return (ovendryWeightLb({ wetLb: piece.weightLb, moisturePct: piece.moisturePct }) * (100 + piece.targetPct)) / 100;
+}

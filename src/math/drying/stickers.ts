@@ -1,0 +1,30 @@
+import { IN_PER_FT } from "../units";
+
+/** So that lengths which divide evenly on paper also do in binary. */
+const ROUNDING_SLACK = 1e-9;
+
+/**
+ * Stickers in a stack: a row of them under every layer, the bottom one too, one at each end of the row.
+ *
+ * @formula layers * (length / spacing, up to a whole number, + 1)
+ * @source plain arithmetic
+ */
+export function stickerCount(stack: { lengthFt: number; spacingIn: number; layers: number }): number {
+  const gaps = Math.ceil((stack.lengthFt * IN_PER_FT) / stack.spacingIn - ROUNDING_SLACK);
+  return stack.layers * (Math.max(1, gaps) + 1);
+}
+
+/**
+ * Height of a stickered stack, with a sticker under every layer.
+ *
+ * @formula base + layers * (thickness + sticker)
+ * @source plain arithmetic
+ */
+export function stackHeightIn(stack: {
+  layers: number;
+  thicknessIn: number;
+  stickerIn: number;
+  baseIn: number;
+}): number {
+  return stack.baseIn + stack.layers * (stack.thicknessIn + stack.stickerIn);
+}
