@@ -8,8 +8,8 @@ export type Answer = number | string | boolean | CellError;
 /** The arguments of a formula, each with the way it is read. */
 export type Arguments<A> = { [K in keyof A]: Argument<A[K]> };
 
-/** A cell of a table as a formula gives it: nothing for an empty cell, an error for a cell without an answer. */
-export type TableCell = number | string | boolean | undefined | Error;
+/** A cell of a table as a formula gives it: nothing for an empty cell, a question for a cell that may have no answer. */
+export type TableCell = number | string | boolean | undefined | Error | (() => number | string);
 
 /**
  * Lifts a formula over ranges. One value goes with every row, a column with a column, a row against a column makes a
@@ -46,7 +46,7 @@ export function table<A extends object>(reads: Arguments<A>, formula: (given: A)
       throw new Unreadable(wide.argument.name, "one cell", `${wide.height} × ${wide.width} cells`);
     }
     if (isUnfilled(inputs, 0, 0)) return [[0]];
-    return formula(filled({} as A, inputs, 0, 0)).map((row) => row.map(sound));
+    return formula(filled({} as A, inputs, 0, 0)).map((row) => row.map(tableCell));
   } catch (thrown) {
     return [[cellError(thrown)]];
   }
@@ -99,7 +99,7 @@ function answerAt<A extends object>(
     if (isUnfilled(inputs, row, column)) return 0;
     return sound(formula(filled(given, inputs, row, column)));
   } catch (thrown) {
-    return cellError(thrown);
+    return cellError(errorAmong(inputs, row, column) ?? thrown);
   }
 }
 
@@ -109,7 +109,7 @@ function cellAt(input: Input, row: number, column: number): unknown {
 
 /**
  * Whether the row is one that nobody has filled in yet: every number is blank that cannot be 0 in nature, or, where a
- * function asks for none, every name. An error in any cell is handed on before that.
+ * function asks for none, every name. A row with an error in any cell is not: the error is handed on.
  */
 function isUnfilled(inputs: Input[], row: number, column: number): boolean {
   let deciding = 0;
@@ -120,17 +120,20 @@ function isUnfilled(inputs: Input[], row: number, column: number): boolean {
     deciding++;
   }
   if (deciding === 0) return false;
-  for (const input of inputs) handOnError(input, cellAt(input, row, column));
-  return true;
+  return !errorAmong(inputs, row, column);
 }
 
 function isNeededNumber({ argument }: Input): boolean {
   return argument.needed === "number";
 }
 
-function handOnError({ argument }: Input, cell: unknown): void {
-  const content = contentOf(cell);
-  if (content !== null && typeof content === "object") throw new HandedOn(content.error, argument.name);
+/** An error in an input cell, which outranks whatever else is wrong with its row. */
+function errorAmong(inputs: Input[], row: number, column: number): HandedOn | undefined {
+  for (const input of inputs) {
+    const content = contentOf(cellAt(input, row, column));
+    if (content !== null && typeof content === "object") return new HandedOn(content.error, input.argument.name);
+  }
+  return undefined;
 }
 
 function filled<A extends object>(given: A, inputs: Input[], row: number, column: number): A {
@@ -159,14 +162,22 @@ function valueOf(argument: Argument<unknown>, cell: unknown): unknown {
   return argument.fallback;
 }
 
-/** No NaN and no infinity leaves by this door, and no undefined. */
-function sound(answer: TableCell): Answer {
+function tableCell(cell: TableCell): Answer {
+  if (typeof cell !== "function") return cell instanceof Error ? cellError(cell) : sound(cell ?? "");
+  try {
+    return sound(cell());
+  } catch (thrown) {
+    return cellError(thrown);
+  }
+}
+
+/** No NaN and no infinity leaves by this door. */
+function sound(answer: number | string | boolean): Answer {
   if (typeof answer === "number") {
     if (Number.isFinite(answer)) return answer;
     return Number.isNaN(answer)
       ? cellError(new Error("an answer that is not a number"))
       : { error: "#N/A", message: "The answer is too large to be a number" };
   }
-  if (answer instanceof Error) return cellError(answer);
-  return answer ?? "";
+  return answer;
 }

@@ -10,8 +10,8 @@ const LONGEST_IN = 100_000;
 /** Excel turns 5/4 or 8-6, typed into a General cell, into the day's number: these are 2009 to 2050. */
 const DATE_SERIALS = { from: 40_000, to: 55_000 };
 
-/** Metric text comes back under a round inch by the last binary digit, so it is rounded to this many inches. */
-const METRIC_STEP_IN = 1e-9;
+/** Metric text comes back under a round inch by the last binary digit, so it is rounded to so many steps an inch. */
+const METRIC_STEPS_PER_IN = 1e9;
 
 const MARK = { feet: "(?:'|ft\\.?|feet|foot)", inches: '(?:"|in\\.?|inch|inches)' };
 const FEET_AND_INCHES = new RegExp(`^(${NUMBER}) ?${MARK.feet} ?-?(?:(${NUMBER}) ?${MARK.inches}?)?$`);
@@ -88,7 +88,7 @@ function feetAndInches(feetText: string, inchText: string | undefined, refuse: (
 
 function metric(given: number | undefined, unit: string) {
   const size = times(given, IN_PER_METRIC[unit]!);
-  return size === undefined ? undefined : Math.round(size / METRIC_STEP_IN) * METRIC_STEP_IN;
+  return size === undefined ? undefined : Math.round(size * METRIC_STEPS_PER_IN) / METRIC_STEPS_PER_IN;
 }
 
 function times(given: number | undefined, factor: number) {

@@ -31,7 +31,7 @@ function insideOf(entry: Entry): HTMLElement[] {
 }
 
 function shownExample(example: Entry["examples"][number]): HTMLElement {
-  const label = `Put ${example.formula} into the chosen cell`;
+  const label = `Put into the chosen cell: ${example.formula}`;
   const button = element("button", { type: "button", "aria-label": label }, "Put into the chosen cell");
   button.addEventListener("click", () => reported(() => putIntoChosenCell(() => example.formula)));
   return element("li", {}, element("code", {}, example.formula), ` gives ${example.result} `, button);

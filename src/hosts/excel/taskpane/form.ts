@@ -22,8 +22,8 @@ export function argumentForm(entry: Entry): HTMLElement {
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     void reported(async () => {
-      answer.replaceChildren(await answerTo(entry, parts()));
-      return formulaOf(entry.name, parts());
+      answer.replaceChildren(element("code", {}, formulaOf(entry.name, parts())), await answerTo(entry, parts()));
+      return "";
     });
   });
   return form;

@@ -1,5 +1,5 @@
 /** Does something and says in a line what came of it, or why not. */
-export async function reported(say: (line: string) => void, work: () => Promise<string>): Promise<void> {
+export async function reported(work: () => Promise<string>): Promise<void> {
   try {
     say(await work());
   } catch (thrown) {

@@ -21,7 +21,7 @@ export function explain(formula: string, error: string, knownFunctions: Iterable
 function unknownName(formula: string, known: Set<string>): string {
   const called = outsideQuotes(formula).matchAll(/([A-Z_][A-Z0-9_.]*)\s*\(/gi);
   const unknown = [...called].map((call) => (call[1] ?? "").toUpperCase()).find((name) => !known.has(name));
-  if (!unknown) return "The formula holds a name that is not known here; text belongs in quotes.";
+  if (!unknown) return "Not a formula, or one with a name that is not known here. Text belongs in quotes.";
   const near = nearest(unknown, known);
   return `There is no function ${unknown}.${near ? ` Did you mean ${near}?` : ""}`;
 }

@@ -1,4 +1,5 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
+import { scan } from "./scan";
 
 /**
  * Functions that hand their arguments on as they are. In Excel the text "5/4" comes out of IF as text; the engine
@@ -23,35 +24,51 @@ interface ArrayInsides {
   _formatValue(raw: unknown): EngineFormula.BaseValueObject[][];
 }
 
+/** Stands for a doubled quote within an array constant on its way through the engine, which would halve it. */
+const QUOTE = "\uE000";
+
 const mended = new WeakSet<object>();
 
 /** The engine cuts an array constant at every comma, inside quotes too, and reads its text as dates. */
-function readArrayConstantsAsExcelDoes(parts: typeof EngineFormula): void {
-  const insides = parts.ArrayValueObject.prototype as unknown as ArrayInsides;
+function readArrayConstantsAsExcelDoes({ ArrayValueObject, Lexer, ValueObjectFactory }: typeof EngineFormula): void {
+  const insides = ArrayValueObject.prototype as unknown as ArrayInsides;
   if (mended.has(insides)) return;
   mended.add(insides);
-  const original = insides._formatValue;
+  const formatted = insides._formatValue;
   insides._formatValue = function (raw) {
-    if (typeof raw !== "string") return original.call(this, raw);
-    const rows = splitArrayConstant(raw).map((row) => row.map((cell) => parts.ValueObjectFactory.create(cell, true)));
+    if (typeof raw !== "string") return formatted.call(this, raw);
+    const rows = splitArrayConstant(raw).map((row) =>
+      row.map((cell) => ValueObjectFactory.create(cell.replaceAll(QUOTE, '""'), true)),
+    );
     this._rowCount = rows.length;
     this._columnCount = Math.max(...rows.map((row) => row.length));
     return rows;
   };
+  const built = Lexer.prototype.treeBuilder;
+  Lexer.prototype.treeBuilder = function (formula, transformSuffix) {
+    return built.call(this, keepDoubledQuotes(formula), transformSuffix);
+  };
+}
+
+/** `{"8'6"""}` with the doubled quote inside an array constant's text made one sign. */
+function keepDoubledQuotes(formula: string): string {
+  let depth = 0;
+  const parts = scan(formula).map(({ kind, text }) => {
+    if (kind === "plain") for (const sign of text) depth += sign === "{" ? 1 : sign === "}" ? -1 : 0;
+    return kind === "text" && depth > 0 ? `"${text.slice(1, -1).replaceAll('""', QUOTE)}"` : text;
+  });
+  return parts.join("");
 }
 
 /** `{1,"a, b";2,"c"}` to rows of cells as typed, quotes kept. */
-export function splitArrayConstant(constant: string): string[][] {
+function splitArrayConstant(constant: string): string[][] {
   const rows: string[][] = [[]];
   let cell = "";
   const endCell = () => {
     rows.at(-1)?.push(cell.trim());
     cell = "";
   };
-  for (const [piece] of constant
-    .trim()
-    .slice(1, -1)
-    .matchAll(/"(?:[^"]|"")*"|[^"]/g)) {
+  for (const [piece] of constant.trim().slice(1, -1).matchAll(/"[^"]*"|[^]/g)) {
     if (piece === "," || piece === ";") endCell();
     else cell += piece;
     if (piece === ";") rows.push([]);

@@ -1,0 +1,2 @@
+/** The program of an installed browser, or undefined. BOLE_BROWSER names another. */
+export function installedBrowser(): string | undefined;

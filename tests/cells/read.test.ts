@@ -1,0 +1,207 @@
+import { describe, expect, it } from "vitest";
+import * as read from "../../src/cells/read";
+import type { Argument } from "../../src/cells/read";
+import { spread, table } from "../../src/cells/spread";
+
+/** What a cell becomes under a reader, or its error. */
+function readOne<T>(reader: (range: unknown, name: string) => Argument<T>, cell: unknown): unknown {
+  return table({ value: reader([[cell]], "size") } as never, ({ value }: { value: T }) => [[value as never]])[0]![0];
+}
+const refused = (reader: (range: unknown, name: string) => Argument<unknown>, cell: unknown) => {
+  const answer = readOne(reader, cell) as { error: string; message: string };
+  expect(answer).toMatchObject({ error: "#VALUE!" });
+  expect(answer.message).toMatch(/^size.*: wanted .*, got /);
+  return answer.message;
+};
+
+describe("a size in inches", () => {
+  it.each([
+    [14.5, 14.5],
+    ["14 1/2", 14.5],
+    ["14-1/2", 14.5],
+    ["14½", 14.5],
+    ["14 ½", 14.5],
+    ["½", 0.5],
+    ["14.5", 14.5],
+    [".5", 0.5],
+    ['14 1/2"', 14.5],
+    ["14.5 in", 14.5],
+    ["14 inches", 14],
+    ["5/4", 1.25],
+    ["4Q", 1],
+    ["8 q", 2],
+    ["8'6\"", 102],
+    ["8' 6", 102],
+    ["8ft", 96],
+    ["8′ 6½″", 102.5],
+    ["8’6”", 102],
+    ["2.54 cm", 1],
+    ["300 mm", 11.811023622],
+    ["1 m", 39.37007874],
+    ["１４", 14],
+    ["14\u00a01/2", 14.5],
+    [{ type: "FormattedNumber", basicValue: 12, numberFormat: "0.0" }, 12],
+  ])("reads %j as %d", (cell, size) => expect(readOne(read.inches, cell)).toBe(size));
+
+  it.each(["oak", "14 1/0", "1/2/3", "--5", "8-6", "14 ton", "1e3", "0x10", "Infinity", "14 1/2 1/2", "½½"])(
+    "refuses %j",
+    (cell) => void refused(read.inches, cell),
+  );
+  it("never guesses what a comma means", () => {
+    expect(refused(read.inches, "1,5")).toMatch(/comma/);
+    expect(refused(read.inches, "1,500")).toMatch(/comma/);
+  });
+  it("refuses a date, which 5/4 becomes in a General cell, and says what to do", () => {
+    expect(refused(read.inches, 46146)).toMatch(/Type '5\/4|Text/);
+  });
+  it.each([-3, "-3", true, 1e300, 200_000, 1e-300 * 0 - 1])("refuses %j", (cell) => void refused(read.inches, cell));
+});
+
+describe("a length in feet", () => {
+  it.each([
+    [8, 8],
+    ["8'6\"", 8.5],
+    ["8' 6-1/2\"", 8.541666666666666],
+    ["8ft 6in", 8.5],
+    ["8 ft. 6 in.", 8.5],
+    ["8-6", 8.5],
+    ["8-6-1/2", 8.541666666666666],
+    ['102"', 8.5],
+    ["102 in", 8.5],
+    ["12 1/2", 12.5],
+    ["8'-6\"", 8.5],
+    ["2.4384 m", 8],
+  ])("reads %j as %d", (cell, length) => expect(readOne(read.feet, cell)).toBe(length));
+
+  it("2.4 m is its inches over 12, so that a whole foot in metres is a whole foot", () => {
+    expect(readOne(read.feet, "2.4 m")).toBeCloseTo(7.874015748, 9);
+    for (const foot of [8, 10, 12, 16]) expect(readOne(read.feet, `${foot * 0.3048} m`)).toBe(foot);
+  });
+  it.each(["8'14\"", "8.5'6\"", "8-14"])(
+    "refuses %j: the inches after feet are under 12, the feet whole",
+    (cell) => void refused(read.feet, cell),
+  );
+});
+
+describe("other amounts", () => {
+  it.each([
+    [read.pounds, "18 kg", 39.68320719],
+    [read.pounds, "1.2 t", 2645.547146],
+    [read.moisture, 0.12, 12],
+    [read.moisture, 1.2, 120],
+    [read.moisture, 12, 12],
+    [read.moisture, 3, 300],
+    [read.moisture, "12%", 12],
+    [read.moisture, "0.12", 12],
+    [read.percent, 0.65, 65],
+    [read.percent, 1, 100],
+    [read.percent, 65, 65],
+    [read.percent, "65 %", 65],
+    [read.fahrenheit, "20 C", 68],
+    [read.fahrenheit, "-40 °C", -40],
+    [read.fahrenheit, -10, -10],
+    [read.fahrenheit, "68 F", 68],
+    [read.feetPerMinute, "25 m/s", 4921.259843],
+    [read.feetPerMinute, "60 ft/min", 60],
+    [read.poundsForce, "11 kN", 2472.898374],
+    [read.psi, "100 MPa", 14503.773773],
+    [read.horsepower, "15 kW", 20.115331343],
+    [read.count, "4", 4],
+  ] as const)("%o reads %j as %d", (reader, cell, amount) =>
+    expect(readOne(reader, cell) as number).toBeCloseTo(amount, 6),
+  );
+  it.each([
+    [read.pounds, "12 stone"],
+    [read.count, 1.5],
+    [read.money, "$5"],
+    [read.percent, -1],
+    [read.number, "1,000"],
+    [read.feetPerMinute, true],
+    [read.fahrenheit, "warm"],
+    [read.money, 1e300],
+    [read.pounds, "5 constructor"],
+  ] as const)("%o refuses %j", (reader, cell) => void refused(reader, cell));
+});
+
+describe("a name", () => {
+  const trees = { "white oak": ["Quercus alba", "oak"], "black walnut": ["walnut"], "sugar maple": ["hard maple"] };
+  const tree = (range: unknown, name: string) => read.oneOf(trees, range, name);
+  it.each(["White Oak", "white-oak", " WHITE  OAK ", "Oak, white", "quercus alba", "oak"])("%j is white oak", (cell) =>
+    expect(readOne(tree, cell)).toBe("white oak"),
+  );
+  it("offers the nearest when it is unknown", () => expect(refused(tree, "balck walnut")).toMatch(/black walnut/));
+  it.each([7, true, "__proto__", "constructor"])("refuses %j", (cell) => void refused(tree, cell));
+  it("reads ¼ as 1/4", () =>
+    expect(readOne((range, name) => read.oneOf({ "International 1/4": [] }, range, name), "international ¼")).toBe(
+      "International 1/4",
+    ));
+});
+
+describe("lists", () => {
+  const widths = (cells: unknown[]) => table({ all: read.list(read.inches([cells], "widths")) }, ({ all }) => [all])[0];
+  it("pass over blanks", () => expect(widths([4, null, "5 1/2", 0, ""])).toEqual([4, 5.5]));
+  it("name the place of a bad value", () =>
+    expect(widths([4, "wide"])).toEqual([{ error: "#VALUE!", message: expect.stringMatching(/^widths, value 2: /) }]));
+  it("hand on an error among their cells", () => expect(widths([4, "#REF!"])).toMatchObject([{ error: "#REF!" }]));
+
+  const steps = (cells: unknown[]) =>
+    table({ all: read.series(read.inches([cells], "widths")) }, ({ all }) => [all])[0];
+  it("at equal steps may end in blanks but not have a gap", () => {
+    expect(steps([4, 5, 6, null])).toEqual([4, 5, 6]);
+    expect(steps([4, null, 6])).toEqual([{ error: "#VALUE!", message: expect.stringMatching(/gap.*value 2/) }]);
+  });
+
+  const boards = (w: unknown, l: unknown) =>
+    table({ all: read.rows({ width: read.inches(w, "widths"), length: read.feet(l, "lengths") }) }, ({ all }) =>
+      all.map(({ width, length }) => [width, length]),
+    );
+  it("line up row by row, one length with every width", () => {
+    expect(boards([[6], [8]], [["8-6"], [10]])).toEqual([
+      [6, 8.5],
+      [8, 10],
+    ]);
+    expect(boards([[6], [null], [8]], 10)).toEqual([
+      [6, 10],
+      [8, 10],
+    ]);
+  });
+  it("name the row that is begun but not finished", () =>
+    expect(boards([[6], [8]], [[10], [null]])).toEqual([
+      [{ error: "#VALUE!", message: expect.stringMatching(/lengths.*row 2/) }],
+    ]));
+  it("refuse different heights", () =>
+    expect(boards([[6], [8], [9]], [[10], [12]])).toMatchObject([[{ error: "#VALUE!" }]]));
+
+  const options = (grid: unknown) =>
+    table(
+      { given: read.settings(grid, "settings", { trim: read.inches, "scale step": read.inches, rip: read.yesNo }) },
+      ({ given }) => [[JSON.stringify(given)]],
+    )[0]![0];
+  it("of settings come in any order and spelling, and an unknown one lists the known", () => {
+    expect(
+      options([
+        ["Scale-Step", "1/32"],
+        ["rip", "yes"],
+        [null, null],
+      ]),
+    ).toBe('{"scale step":0.03125,"rip":true}');
+    expect(options([["kerfs", 1]])).toMatchObject({
+      error: "#VALUE!",
+      message: expect.stringMatching(/trim.*scale step/),
+    });
+    expect(
+      options([
+        ["trim", 1],
+        ["trim", 2],
+      ]),
+    ).toMatchObject({ error: "#VALUE!" });
+    expect(options(null)).toBe("{}");
+  });
+});
+
+describe("whatever a host hands over", () => {
+  it("a range of anything is answered with a value or an error, never a throw", () => {
+    for (const odd of [undefined, null, [], [[]], [[], [1]], {}, () => 1, Symbol.iterator.description, NaN, [[{}]]])
+      expect(() => spread({ a: read.inches(odd, "a") }, ({ a }) => a)).not.toThrow();
+  });
+});

@@ -1,0 +1,119 @@
+import { describe, expect, it } from "vitest";
+import { feet, inches, mayBeZero, number, oneOf, optional } from "../../src/cells/read";
+import { spread, table } from "../../src/cells/spread";
+import { NoAnswer } from "../../src/math/errors";
+
+const area = (width: unknown, length: unknown, allowance?: unknown) =>
+  spread(
+    {
+      width: inches(width, "width"),
+      length: feet(length, "length"),
+      allowance: optional(inches(allowance, "allowance"), 0),
+    },
+    ({ width, length, allowance }) => {
+      if (width > 50) throw new NoAnswer("width (in): wanted 50 or less, got 51");
+      return (width + allowance) * length;
+    },
+  );
+const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
+
+describe("ranges", () => {
+  it("a column with a column answers row by row", () =>
+    expect(area(column(4, 6), column(10, 12))).toEqual(column(40, 72)));
+  it("one value goes with every row", () => expect(area(column(4, 6), 10)).toEqual(column(40, 60)));
+  it("a row stays a row", () => expect(area([[4, 6]], 10)).toEqual([[40, 60]]));
+  it("a column against a row makes a grid", () =>
+    expect(area(column(4, 6), [[10, 12]])).toEqual([
+      [40, 48],
+      [60, 72],
+    ]));
+  it("different heights are one error that says both", () =>
+    expect(area(column(4, 6, 8), column(10, 12))).toEqual([
+      [{ error: "#VALUE!", message: "length: wanted 3 rows like width, or one, got 2 rows" }],
+    ]));
+  it("a bad row holds its own error and the others answer", () => {
+    const answer = area(column(4, "oak", 51, "#DIV/0!", 6), 10);
+    expect(answer.map(([cell]) => (typeof cell === "object" ? cell.error : cell))).toEqual([
+      40,
+      "#VALUE!",
+      "#N/A",
+      "#DIV/0!",
+      60,
+    ]);
+  });
+  it("a bad constant is an error in every row", () =>
+    expect(area(column(4, 6), "long").map(([cell]) => (cell as { error: string }).error)).toEqual([
+      "#VALUE!",
+      "#VALUE!",
+    ]));
+  it("100,000 rows lose none", () => {
+    const rows = Array.from({ length: 100_000 }, (_, i) => [1 + (i % 40)]);
+    const answer = area(rows, 10);
+    expect(answer.length).toBe(100_000);
+    expect(answer.every(([cell], i) => cell === rows[i]![0]! * 10)).toBe(true);
+  });
+});
+
+describe("blank, zero and left out", () => {
+  it.each([0, null, undefined, "", "  "])("a row of nothing but %j answers 0", (blank) =>
+    expect(area([[blank]], [[blank]])).toEqual([[0]]),
+  );
+  it("an unfilled row answers 0 although an optional number is there", () => expect(area(null, 0, 1)).toEqual([[0]]));
+  it("one missing of two is named", () =>
+    expect(area(4, null)).toEqual([[{ error: "#VALUE!", message: expect.stringMatching(/^length: .*blank/) }]]));
+  it("an optional number at 0 means its default", () => expect(area(4, 10, 0)).toEqual([[40]]));
+  it("an error is handed on even in an unfilled row", () =>
+    expect(area(null, "#REF!")).toMatchObject([[{ error: "#REF!" }]]));
+  it("an error object of a host counts as the error", () =>
+    expect(area({ type: "Error", basicType: "Error", basicValue: "#N/A" }, 10)).toMatchObject([[{ error: "#N/A" }]]));
+
+  const named = (name: unknown, size: unknown) =>
+    spread({ name: oneOf({ oak: [], ash: [] }, name, "species"), size: number(size, "size") }, ({ size }) => size);
+  it("a name alone does not fill a row", () => expect(named("oak", 0)).toEqual([[0]]));
+  it("a size alone asks for the name", () => expect(named(null, 3)).toMatchObject([[{ error: "#VALUE!" }]]));
+  const onlyName = (name: unknown) => spread({ name: oneOf({ oak: [] }, name, "species") }, () => 1);
+  it("where only a name is asked for, its blank is an unfilled row", () => expect(onlyName("")).toEqual([[0]]));
+
+  const fall = (from: unknown, to: unknown) =>
+    spread({ from: number(from, "from"), to: mayBeZero(number(to, "to")) }, ({ from, to }) => from - to);
+  it("where 0 is a real value a blank is 0", () => expect(fall(5, null)).toEqual([[5]]));
+});
+
+describe("what leaves by the door", () => {
+  const answering = (answer: number) => spread({ a: number(1, "a") }, () => answer);
+  it("is never NaN or infinite", () => {
+    expect(answering(NaN)).toMatchObject([[{ error: "#VALUE!", message: expect.stringMatching(/fault in Bole/) }]]);
+    expect(answering(Infinity)).toMatchObject([[{ error: "#N/A" }]]);
+  });
+  it("says so when Bole itself is at fault", () => {
+    const broken = spread({ a: number(1, "a") }, () => {
+      throw new TypeError("x is undefined");
+    });
+    expect(broken).toMatchObject([
+      [{ error: "#VALUE!", message: expect.stringMatching(/fault in Bole.*x is undefined/) }],
+    ]);
+  });
+});
+
+describe("a table", () => {
+  it("shows an empty cell as empty text, and an error in its own cell", () =>
+    expect(
+      table({ a: number(1, "a") }, () => [
+        ["rule", "board feet"],
+        ["Doyle", undefined],
+        [
+          "Scribner",
+          () => {
+            throw new NoAnswer("too small");
+          },
+        ],
+      ]),
+    ).toEqual([
+      ["rule", "board feet"],
+      ["Doyle", ""],
+      ["Scribner", { error: "#N/A", message: "too small" }],
+    ]));
+  it("takes one cell, not a column", () =>
+    expect(table({ a: number(column(1, 2), "a") }, ({ a }) => [[a]])).toMatchObject([[{ error: "#VALUE!" }]]));
+  it("of nothing is 0", () => expect(table({ a: number(0, "a") }, ({ a }) => [[a]])).toEqual([[0]]));
+});
