@@ -52,10 +52,11 @@ function readArrayConstantsAsExcelDoes({ ArrayValueObject, Lexer, ValueObjectFac
 
 /** `{"8'6"""}` with the doubled quote inside an array constant's text made one sign. */
 function keepDoubledQuotes(formula: string): string {
+  if (!formula.includes("{")) return formula;
   let depth = 0;
-  const parts = scan(formula).map(({ kind, text }) => {
+  const parts = scan(formula).map(({ kind, text, unclosed }) => {
     if (kind === "plain") for (const sign of text) depth += sign === "{" ? 1 : sign === "}" ? -1 : 0;
-    return kind === "text" && depth > 0 ? `"${text.slice(1, -1).replaceAll('""', QUOTE)}"` : text;
+    return kind === "text" && depth > 0 && !unclosed ? `"${text.slice(1, -1).replaceAll('""', QUOTE)}"` : text;
   });
   return parts.join("");
 }
@@ -68,7 +69,10 @@ function splitArrayConstant(constant: string): string[][] {
     rows.at(-1)?.push(cell.trim());
     cell = "";
   };
-  for (const [piece] of constant.trim().slice(1, -1).matchAll(/"[^"]*"|[^]/g)) {
+  for (const [piece] of constant
+    .trim()
+    .slice(1, -1)
+    .matchAll(/"[^"]*"|[^]/g)) {
     if (piece === "," || piece === ";") endCell();
     else cell += piece;
     if (piece === ";") rows.push([]);
