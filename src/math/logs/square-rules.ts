@@ -1,0 +1,34 @@
+import { IN2_PER_FT2, BF_PER_FT3 } from "../units";
+import { mustBeALog, type Log } from "./log";
+
+/** Under an inch there is no square to saw. */
+const SMALLEST_IN = 1;
+
+/**
+ * Board feet in a log by the two-thirds rule: a square timber two thirds of the diameter on a side.
+ *
+ * @formula BF = 12 * (2 D / 3)^2 L / 144, D in inches at mid-length or the mean of the ends, L in feet
+ * @source USFS Bulletin 36, two-thirds rule (Big Sandy cube)
+ * @range D from 1 in
+ */
+export function twoThirdsBoardFeet({ diameterIn, lengthFt }: Log): number {
+  mustBeALog({ diameterIn, lengthFt }, "Two-thirds", SMALLEST_IN);
+  return squareTimberBoardFeet((2 * diameterIn) / 3, lengthFt);
+}
+
+/**
+ * Board feet in the largest square timber that a log holds, by its small end.
+ *
+ * @formula BF = 12 * (D / sqrt 2)^2 L / 144 = D^2 L / 24, D in inches, L in feet
+ * @source USFS Bulletin 36, inscribed square rule
+ * @source plain geometry: the square in a circle has half the square of the diameter
+ * @range D from 1 in
+ */
+export function inscribedSquareBoardFeet({ diameterIn, lengthFt }: Log): number {
+  mustBeALog({ diameterIn, lengthFt }, "Inscribed square", SMALLEST_IN);
+  return squareTimberBoardFeet(diameterIn / Math.SQRT2, lengthFt);
+}
+
+function squareTimberBoardFeet(sideIn: number, lengthFt: number): number {
+  return (BF_PER_FT3 * sideIn ** 2 * lengthFt) / IN2_PER_FT2;
+}

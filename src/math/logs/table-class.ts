@@ -1,0 +1,27 @@
+import { mustBeAtLeast } from "../errors";
+import type { Log } from "./log";
+import { downTo, nearestHalfDown } from "./rounding";
+
+/** Printed log tables go by 2 feet. */
+const LENGTH_CLASS_FT = 2;
+
+/**
+ * The sizes that a printed log table is entered with: whole inches, and even feet.
+ *
+ * Authorities differ. Nearest inch: Georgia, Vermont, Wengert. An exact half is dropped by the Idaho contest rules and
+ * shared out among the logs by Georgia and Wengert; Vermont does not say. One log cannot be shared out, so the half is
+ * dropped. Who always cuts down to the whole inch (a Montana lecture) does so first, by SCALEDIAMETER.
+ *
+ * @formula D to the nearest inch, an exact half dropped; L down to even feet
+ * @source Georgia OCGA 2-14-80, paragraph (e)
+ * @source Idaho school forestry contest, scaling: the half is dropped, lengths by 2 ft
+ */
+export function tableClass({ diameterIn, lengthFt }: Log): Log {
+  mustBeAtLeast(LENGTH_CLASS_FT, lengthFt, "log length for a printed table (ft)");
+  return { diameterIn: wholeInches(diameterIn), lengthFt: downTo(LENGTH_CLASS_FT, lengthFt) };
+}
+
+/** The nearest whole inch, an exact half dropped. */
+export function wholeInches(diameterIn: number): number {
+  return nearestHalfDown(1, diameterIn);
+}

@@ -1,0 +1,33 @@
+import { mustBeBetween, NoAnswer } from "../errors";
+import { THICKEST_IN, type Log } from "./log";
+import { wholeInches } from "./table-class";
+
+/** The statute gives the rule for 12 ft and scales longer logs in 12-ft sections. */
+const SECTION_FT = 12;
+
+/**
+ * Board feet in a log by the Vermont rule.
+ *
+ * @formula BF = D * D / 2 for 12 ft, in proportion below: D^2 L / 24, D in inches, L in feet
+ * @source 9 VSA 2693
+ * @range up to 12 ft: a longer log is measured and scaled in 12-ft sections from the upper end
+ * @checked 111 of 111 sums of the statute's D x D/2 for 8, 10 and 12 ft, 4 to 40 in
+ */
+export function vermontBoardFeet({ diameterIn, lengthFt }: Log): number {
+  mustBeBetween(1, THICKEST_IN, diameterIn, "Vermont diameter (in)");
+  if (!(lengthFt > 0 && lengthFt <= SECTION_FT))
+    throw new NoAnswer(
+      `Vermont length (ft): wanted more than 0, up to 12, got ${lengthFt}; the statute scales a longer log in 12-ft sections from the upper end, each by its own diameter`,
+    );
+  return (diameterIn ** 2 * lengthFt) / 24;
+}
+
+/**
+ * Board feet in a log by the Vermont rule with the statute's whole inches.
+ *
+ * @formula as the rule, D to the nearest inch; the statute drops fractions under a half and counts those over it, and does not say what an exact half is: it is dropped here
+ * @source 9 VSA 2693
+ */
+export function vermontTableBoardFeet({ diameterIn, lengthFt }: Log): number {
+  return vermontBoardFeet({ diameterIn: wholeInches(diameterIn), lengthFt });
+}
