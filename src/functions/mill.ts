@@ -32,7 +32,7 @@ import { pulleyRpm, pulleySizeIn, pulleyTrainRpm, rimRpm, rimSpeedFpm } from "..
 import { ramForceLbf, ramPressurePsi } from "../math/mill/ram";
 import { rimStressPsi } from "../math/mill/rim";
 import { screwHolds, screwPowerHp, screwRiseIn, screwTorqueLbfIn } from "../math/mill/screw";
-import { biteIn, feedForBiteFpm, gulletFillShare } from "../math/mill/tooth";
+import { feedForBiteFpm, gulletFillShare, toothBiteIn } from "../math/mill/tooth";
 import { tubeSagIn, tubeWeightLb } from "../math/mill/tube";
 
 /**
@@ -832,7 +832,7 @@ export function BITE(feed: unknown[][], speed: unknown[][], pitch: unknown[][]):
       speedFpm: feetPerMinute(speed, "speed"),
       pitchIn: inches(pitch, "pitch"),
     },
-    biteIn,
+    toothBiteIn,
   );
 }
 

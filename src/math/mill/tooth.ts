@@ -6,7 +6,7 @@ import { mustBeAbove } from "../errors";
  * @formula bite = feed * pitch / speed, feed and band speed both in feet per minute
  * @source plain geometry: the log's travel while the band moves by one tooth
  */
-export function biteIn({ feedFpm, speedFpm, pitchIn }: Bite): number {
+export function toothBiteIn({ feedFpm, speedFpm, pitchIn }: Bite): number {
   mustBeAbove(0, speedFpm, "band speed (ft/min)");
   return (feedFpm * pitchIn) / speedFpm;
 }
