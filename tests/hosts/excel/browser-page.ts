@@ -18,7 +18,8 @@ export interface Visit {
 /** A page of the built folder in a browser that reaches nothing but that folder and the real office.js. */
 export async function visit(browser: Browser, folder: string, name: string, options = {}): Promise<Visit> {
   const page = await browser.newPage(options);
-  const [strayRequests, complaints]: string[][] = [[], []];
+  const strayRequests: string[] = [];
+  const complaints: string[] = [];
   await page.route("**/*", (route) => {
     const url = route
       .request()
