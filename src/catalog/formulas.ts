@@ -47,10 +47,22 @@ function formulaOf(statement: ts.Statement, name: string, file: ts.SourceFile): 
   };
 }
 
-function namesIn(node: ts.Node, names = new Set<string>()): Set<string> {
-  if (ts.isIdentifier(node)) names.add(node.text);
-  ts.forEachChild(node, (child) => void namesIn(child, names));
-  return names;
+/** The names a declaration uses that are not its own: neither its parameters and variables nor names of properties. */
+function namesIn(statement: ts.Statement): Set<string> {
+  const used = new Set<string>();
+  const own = new Set<string>();
+  const visit = (node: ts.Node): void => {
+    if (ts.isBindingElement(node) || ts.isParameter(node)) own.add(node.name.getText());
+    if (ts.isIdentifier(node) && !namesAProperty(node)) used.add(node.text);
+    ts.forEachChild(node, visit);
+  };
+  visit(statement);
+  return new Set([...used].filter((name) => !own.has(name)));
+}
+
+function namesAProperty(node: ts.Identifier): boolean {
+  const { parent } = node;
+  return (ts.isPropertyAccessExpression(parent) || ts.isPropertyAssignment(parent)) && parent.name === node;
 }
 
 function moduleAt(path: string): Module {

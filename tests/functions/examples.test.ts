@@ -8,7 +8,6 @@ const catalog = readCatalog();
 describe("every example in a function's comment", () => {
   for (const { name, examples } of catalog)
     it(`holds for ${name}`, () => {
-      expect(examples.length).toBeGreaterThanOrEqual(2);
       for (const { formula, result } of examples) expectAnswer(formula, result);
     });
 });
@@ -28,10 +27,10 @@ describe("the comments", () => {
     for (const { text } of entry.params) expect(text).not.toBe("");
   });
 
-  it.each(catalog)("of $name include an example that answers and one that does not", ({ name, examples }) => {
+  it.each(catalog)("of $name include an example that answers and one that does not", ({ params, examples }) => {
     const results = examples.map(({ result }) => result);
     expect(results.some((result) => !result.startsWith("#"))).toBe(true);
-    if (name !== "VERSION") expect(results.some((result) => result.startsWith("#"))).toBe(true);
+    if (params.length > 0) expect(results.some((result) => result.startsWith("#"))).toBe(true);
   });
 });
 

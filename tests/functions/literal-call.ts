@@ -23,6 +23,7 @@ export function literal(written: string): unknown {
   if (text === "") return null;
   if (text.startsWith('"')) return text.slice(1, -1).replaceAll('""', '"');
   if (/^(?:TRUE|FALSE)$/i.test(text)) return text.toUpperCase() === "TRUE";
+  if (/^-?[\d.]+%$/.test(text)) return Number(text.slice(0, -1)) / 100;
   if (Number.isNaN(Number(text))) throw new Error(`Not a literal: ${written}`);
   return Number(text);
 }
