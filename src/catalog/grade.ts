@@ -20,7 +20,9 @@ export function gradeOfSource(source: string): string {
 export function gradeOf(formulas: readonly Formula[]): string {
   const found = new Set(formulas.flatMap((formula) => formula.sources.map(gradeOfSource)));
   if (found.size > 1) found.delete("plain arithmetic");
-  const ordered = ["published", "common practice", "from memory", "plain arithmetic"].filter((grade) => found.has(grade));
+  const ordered = ["published", "common practice", "from memory", "plain arithmetic"].filter((grade) =>
+    found.has(grade),
+  );
   const [first = "plain arithmetic", ...rest] = ordered;
   return rest.length === 0 ? first : `${first}, in part ${rest.join(" and ")}`;
 }

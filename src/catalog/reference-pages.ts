@@ -11,7 +11,9 @@ function index(catalog: readonly Entry[]): string {
   const sections = Object.entries(TOPICS).map(([topic, title]) => {
     const rows = catalog
       .filter((entry) => entry.topic === topic)
-      .map((entry) => `<tr><td><a href="${entry.name}.html">${entry.name}</a></td><td>${safe(entry.summary)}</td></tr>`);
+      .map(
+        (entry) => `<tr><td><a href="${entry.name}.html">${entry.name}</a></td><td>${safe(entry.summary)}</td></tr>`,
+      );
     return `<h2 id="${topic}">${safe(title)}</h2>\n<table>\n<thead><tr><th scope="col">Function</th><th scope="col">Answers</th></tr></thead>\n<tbody>\n${rows.join("\n")}\n</tbody>\n</table>`;
   });
   return `<h1>Bole’s worksheet functions</h1>
