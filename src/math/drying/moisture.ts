@@ -4,7 +4,7 @@ import { mustBeAtLeast, mustBeBetween } from "../errors";
  * More than any wood of the species table can hold: 280 % by FPL-GTR-282, Eq 4-3 at the lightest specific gravity, 0.29.
  * A moisture above it is a slip, such as two weights of different pieces.
  */
-const MOST_MOISTURE_PCT = 280;
+export const MOST_MOISTURE_PCT = 280;
 
 /**
  * Moisture content in percent of the oven-dry weight, from a wet and an oven-dry weight. Above 100 % is common in green

@@ -1,0 +1,54 @@
+import { mustBeBelow, NoAnswer } from "../errors";
+import { dryingCurve, type DryingCurve, type Reading } from "./drying-curve";
+import { TWO_READINGS } from "./dry-rate";
+
+type Cell = string | number;
+
+/** How many standard errors of the fitted line the early and the late day lie off: 19 in 20, given many readings. */
+const STANDARD_ERRORS = 2;
+const TOO_SCATTERED = "not known: the readings scatter too much";
+
+interface Forecast {
+  readings: readonly Reading[];
+  emcPct: number;
+  targetPct: number;
+}
+
+/**
+ * The day the readings' drying curve reaches a target, with an early and a late day, as a table.
+ *
+ * Early and late are where the band of two standard errors round the fitted line meets the target.
+ *
+ * @formula day = mean day + (mean ln(M - EMC) - ln(target - EMC)) / k; early and late solve
+ *   (y + k u)^2 = 4 s^2 (1 / n + u^2 / sum (day - mean day)^2), u the days from the mean day, y the logarithm still to fall
+ *   from there, s the standard error of the logarithms
+ * @source Wood drying article, exponential approach to equilibrium
+ * @source plain arithmetic, least squares and the band of its line
+ * @range target above the equilibrium moisture and below the curve's start; two readings or more
+ */
+export function dryForecast({ readings, emcPct, targetPct }: Forecast): Cell[][] {
+  if (!(targetPct > emcPct))
+    throw new NoAnswer(`target (% moisture): the air dries wood to ${emcPct} and no further, got ${targetPct}`);
+  const curve = dryingCurve({ readings, emcPct });
+  mustBeBelow(curve.startingMoisturePct, targetPct, "target (% moisture; the limit is where the readings start)");
+  const toFall = curve.meanLogarithm - Math.log(targetPct - emcPct);
+  const day = curve.meanDay + toFall / curve.ratePerDay;
+  const [early, late] = earlyAndLate(curve, toFall);
+  return [
+    ["figure", "value", "unit"],
+    ["target reached", day, "day, counted as the readings are"],
+    ["early", early, "day"],
+    ["late", late, "day"],
+    ["days after the last reading", day - curve.lastDay, "days; below 0 it is dry already"],
+  ];
+}
+
+function earlyAndLate(curve: DryingCurve, toFall: number): [Cell, Cell] {
+  if (!curve.spread) return [TWO_READINGS, TWO_READINGS];
+  const { ratePerDay: k, sumOfSquaredDays, count, meanDay } = curve;
+  const band = (STANDARD_ERRORS * curve.spread.logarithm) ** 2;
+  const a = k ** 2 - band / sumOfSquaredDays;
+  if (a <= 0) return [TOO_SCATTERED, TOO_SCATTERED];
+  const root = Math.sqrt(band * (toFall ** 2 / sumOfSquaredDays + a / count));
+  return [meanDay + (toFall * k - root) / a, meanDay + (toFall * k + root) / a];
+}

@@ -1,0 +1,92 @@
+import { mustBeBetween, NoAnswer } from "../errors";
+import { MOST_MOISTURE_PCT } from "./moisture";
+
+/** One moisture reading of the stack. Days may be counted from any start; dates of the sheet do. */
+export interface Reading {
+  day: number;
+  moisturePct: number;
+}
+
+/** The line through the logarithms of the readings' excess over equilibrium. */
+export interface DryingCurve {
+  ratePerDay: number;
+  firstDay: number;
+  lastDay: number;
+  /** of the curve on the first day, percent */
+  startingMoisturePct: number;
+  /** Undefined with two readings, through which a curve always passes. */
+  spread: { pointsOfMoisture: number; logarithm: number } | undefined;
+  /** centre and width of the readings, for the spread of a forecast */
+  meanDay: number;
+  meanLogarithm: number;
+  sumOfSquaredDays: number;
+  count: number;
+}
+
+/** Two points make a line; from three on its scatter shows. */
+const FEWEST_READINGS = 2;
+
+/**
+ * Fits the drying law to readings: the excess over equilibrium falls by the same share every day.
+ *
+ * @formula dM/dt = -k (M - EMC): ln(M - EMC) = ln(M0 - EMC) - k t, a line fitted by least squares; standard error in
+ *   points = sqrt(sum (M - fitted)^2 / (n - 2))
+ * @source Wood drying article, exponential approach to equilibrium
+ * @range two readings or more, days rising, all above the equilibrium moisture and falling over all
+ */
+export function dryingCurve({ readings, emcPct }: { readings: readonly Reading[]; emcPct: number }): DryingCurve {
+  mustBeReadable(readings, emcPct);
+  const count = readings.length;
+  const logarithms = readings.map(({ moisturePct }) => Math.log(moisturePct - emcPct));
+  const meanDay = mean(readings.map(({ day }) => day));
+  const meanLogarithm = mean(logarithms);
+  const sumOfSquaredDays = sum(readings.map(({ day }) => (day - meanDay) ** 2));
+  const sumOfProducts = sum(readings.map(({ day }, i) => (day - meanDay) * (logarithms[i]! - meanLogarithm)));
+  const ratePerDay = -sumOfProducts / sumOfSquaredDays;
+  if (!(ratePerDay > 0))
+    throw new NoAnswer(`readings: they do not fall toward ${emcPct} %, so no drying curve passes through them`);
+  const logarithmOn = (day: number) => meanLogarithm - ratePerDay * (day - meanDay);
+  const moistureOn = (day: number) => emcPct + Math.exp(logarithmOn(day));
+  const error = (misses: number[]) => Math.sqrt(sum(misses.map((miss) => miss ** 2)) / (count - FEWEST_READINGS));
+  const firstDay = readings[0]!.day;
+  return {
+    ratePerDay,
+    firstDay,
+    lastDay: readings[count - 1]!.day,
+    startingMoisturePct: moistureOn(firstDay),
+    spread:
+      count === FEWEST_READINGS
+        ? undefined
+        : {
+            pointsOfMoisture: error(readings.map(({ day, moisturePct }) => moisturePct - moistureOn(day))),
+            logarithm: error(readings.map(({ day }, i) => logarithms[i]! - logarithmOn(day))),
+          },
+    meanDay,
+    meanLogarithm,
+    sumOfSquaredDays,
+    count,
+  };
+}
+
+function mustBeReadable(readings: readonly Reading[], emcPct: number): void {
+  if (readings.length < FEWEST_READINGS)
+    throw new NoAnswer(`readings: wanted ${FEWEST_READINGS} or more, got ${readings.length}`);
+  readings.forEach(({ day, moisturePct }, i) => {
+    if (!(moisturePct > emcPct))
+      throw new NoAnswer(
+        `readings: wanted all above the equilibrium moisture ${emcPct} %, got ${moisturePct} on day ${day}`,
+      );
+    mustBeBetween(emcPct, MOST_MOISTURE_PCT, moisturePct, `reading on day ${day} (% moisture)`);
+    const before = readings[i - 1];
+    if (before && !(day > before.day))
+      throw new NoAnswer(`days: wanted each later than the one before, got ${day} after ${before.day}`);
+  });
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, number) => total + number, 0);
+}
+
+function mean(numbers: readonly number[]): number {
+  return sum(numbers) / numbers.length;
+}

@@ -1,0 +1,33 @@
+import { mustBeBetween, NoAnswer } from "../errors";
+import type { SpeciesName } from "../wood/species";
+
+/** The one species a whole published schedule was seen for. */
+const SCHEDULED: SpeciesName = "Oregon white oak";
+
+/** Boards from 4/4 down; the paper's steps for thicker ones were not seen. */
+const THICKEST_IN = 1.125;
+const THINNEST_IN = 0.5;
+
+/** Stage; moisture at which it ends, percent; dry bulb and wet-bulb depression, degrees Fahrenheit. */
+const STAGES = [
+  ["dry", 40, 110, 4],
+  ["dry", 30, 110, 6],
+  ["equalize", undefined, 180, 35],
+  ["condition", undefined, 180, 10],
+] as const;
+
+/**
+ * The steps of a published kiln schedule, as a table.
+ *
+ * @formula wet bulb = dry bulb - depression
+ * @source Espenas & Kozlik 1975, stages for unseasoned Oregon white oak lumber
+ * @range Oregon white oak up to 4/4 rough (1 1/8 in); the abstract goes from the stage ending at 30 % straight to
+ *   equalizing
+ */
+export function kilnSteps({ species, thicknessIn }: { species: SpeciesName; thicknessIn: number }) {
+  if (species !== SCHEDULED)
+    throw new NoAnswer(`schedule: a published one was seen for ${SCHEDULED} only, got ${species}`);
+  mustBeBetween(THINNEST_IN, THICKEST_IN, thicknessIn, "thickness (in) of the schedule's boards");
+  const steps = STAGES.map(([stage, until, dryBulb, depression]) => [stage, until, dryBulb, dryBulb - depression]);
+  return [["stage", "until moisture, %", "dry bulb, °F", "wet bulb, °F"], ...steps];
+}
