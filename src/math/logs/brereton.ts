@@ -1,5 +1,5 @@
 import { mustBeAtLeast } from "../errors";
-import { CM_PER_IN, IN_PER_FT, M_PER_FT, M3_PER_FT3, BF_PER_FT3 } from "../units";
+import { BF_PER_FT3, CM_PER_IN, M3_PER_FT3, M_PER_FT } from "../units";
 import { mustTaper } from "./cubic";
 import { centimeters, meters } from "./metric";
 import { downTo, toDecimals } from "./rounding";
@@ -13,7 +13,7 @@ export const BRERETON_UNITS = {
 /** The sizes as measured, or cut as the Japanese customs cut them. */
 export const BRERETON_ROUNDINGS = { none: ["exact"], customs: ["Japanese customs"] } as const;
 
-const BF_PER = { "board feet": 1, m3: BF_PER_FT3 / M3_PER_FT3, ft3: BF_PER_FT3 };
+const M3_PER = { "board feet": M3_PER_FT3 / BF_PER_FT3, m3: 1, ft3: M3_PER_FT3 };
 
 /** What the customs take off the measured length. */
 const CUSTOMS_TRIM_TENTHS_M = 1;
@@ -47,20 +47,21 @@ export function breretonVolume({
 }): number {
   mustTaper(smallIn, largeIn, lengthFt, "Brereton");
   const meanIn = (smallIn + largeIn) / 2;
-  return (
-    (rounding === "none" ? cylinderBoardFeet(meanIn, lengthFt) : customsBoardFeet(meanIn, lengthFt)) / BF_PER[unit]
-  );
+  const cubicMeters =
+    rounding === "none"
+      ? cylinderCubicMeters(meanIn * CM_PER_IN, lengthFt * M_PER_FT)
+      : customsCubicMeters(centimeters(meanIn), meters(lengthFt));
+  return cubicMeters / M3_PER[unit];
 }
 
-function cylinderBoardFeet(diameterIn: number, lengthFt: number): number {
-  return ((Math.PI / 4) * diameterIn ** 2 * lengthFt) / IN_PER_FT;
+function cylinderCubicMeters(diameterCm: number, lengthM: number): number {
+  return (Math.PI / 4) * (diameterCm / 100) ** 2 * lengthM;
 }
 
-function customsBoardFeet(meanIn: number, lengthFt: number): number {
-  const diameterCm = downTo(CUSTOMS_STEP, centimeters(meanIn));
-  const tenths = downTo(CUSTOMS_STEP, meters(lengthFt) * 10 - CUSTOMS_TRIM_TENTHS_M);
+function customsCubicMeters(meanCm: number, lengthM: number): number {
+  const diameterCm = downTo(CUSTOMS_STEP, meanCm);
+  const tenths = downTo(CUSTOMS_STEP, lengthM * 10 - CUSTOMS_TRIM_TENTHS_M);
   mustBeAtLeast(CUSTOMS_STEP, diameterCm, "Brereton mean diameter by the customs (cm)");
   mustBeAtLeast(CUSTOMS_STEP / 10, tenths / 10, "Brereton length by the customs (m)");
-  const exact = cylinderBoardFeet(diameterCm / CM_PER_IN, tenths / 10 / M_PER_FT);
-  return toDecimals(CUSTOMS_DECIMALS, exact / BF_PER.m3) * BF_PER.m3;
+  return toDecimals(CUSTOMS_DECIMALS, cylinderCubicMeters(diameterCm, tenths / 10));
 }

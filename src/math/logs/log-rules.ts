@@ -32,7 +32,7 @@ export interface LogRule {
 const SMALL_END = "small end, inside bark";
 const WHOLE_SIZES = "whole inch (half dropped), even feet";
 const NO_TABLE = "no printed table seen";
-const NO_LIMIT = "none";
+const NO_LIMIT = "no limit";
 
 /** Every board-foot rule that has a source, the default first. */
 export const LOG_RULE_CARDS = {
@@ -41,7 +41,7 @@ export const LOG_RULE_CARDS = {
     kind: "formula",
     measured: SMALL_END,
     smallest: "4 in",
-    largest: "none; over 20 ft scaled as two or more",
+    largest: "no limit; over 20 ft scaled as two or more",
     asTable: `${WHOLE_SIZES}, nearest 5`,
     source: "Michigan MCL 290.401; Massachusetts GL c.96 s.11A",
     measuredAt: "small end",
@@ -53,7 +53,7 @@ export const LOG_RULE_CARDS = {
     kind: "formula",
     measured: SMALL_END,
     smallest: "4 in",
-    largest: "none; over 20 ft scaled as two or more",
+    largest: "no limit; over 20 ft scaled as two or more",
     asTable: NO_TABLE,
     source: "Michigan MCL 290.401 before its kerf factor; Larsen",
     measuredAt: "small end",

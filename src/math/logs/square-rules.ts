@@ -13,7 +13,7 @@ const SMALLEST_IN = 1;
  */
 export function twoThirdsBoardFeet({ diameterIn, lengthFt }: Log): number {
   mustBeALog({ diameterIn, lengthFt }, "Two-thirds", SMALLEST_IN);
-  return squareTimberBoardFeet((2 * diameterIn) / 3, lengthFt);
+  return squareTimberBoardFeet(((2 * diameterIn) / 3) ** 2, lengthFt);
 }
 
 /**
@@ -26,9 +26,9 @@ export function twoThirdsBoardFeet({ diameterIn, lengthFt }: Log): number {
  */
 export function inscribedSquareBoardFeet({ diameterIn, lengthFt }: Log): number {
   mustBeALog({ diameterIn, lengthFt }, "Inscribed square", SMALLEST_IN);
-  return squareTimberBoardFeet(diameterIn / Math.SQRT2, lengthFt);
+  return squareTimberBoardFeet(diameterIn ** 2 / 2, lengthFt);
 }
 
-function squareTimberBoardFeet(sideIn: number, lengthFt: number): number {
-  return (BF_PER_FT3 * sideIn ** 2 * lengthFt) / IN2_PER_FT2;
+function squareTimberBoardFeet(faceIn2: number, lengthFt: number): number {
+  return (BF_PER_FT3 * faceIn2 * lengthFt) / IN2_PER_FT2;
 }

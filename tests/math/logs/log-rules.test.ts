@@ -1,0 +1,237 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { NoAnswer } from "../../../src/math/errors";
+import { internationalEighthBoardFeet, internationalQuarterBoardFeet } from "../../../src/math/logs/international";
+import { LOG_RULE_CARDS, LOG_RULES, type LogRuleName } from "../../../src/math/logs/log-rules";
+import { logRulesTable } from "../../../src/math/logs/log-rules-table";
+import { logScaleBoardFeet, type ScaleRounding } from "../../../src/math/logs/log-scale";
+import { rowsOf } from "../../csv";
+
+const names = Object.keys(LOG_RULE_CARDS) as LogRuleName[];
+const ways = names.flatMap((rule) => (["none", "table"] as const).map((rounding) => ({ rule, rounding })));
+
+/** Logs as they lie in a yard, fractions of an inch and of a foot included. */
+const diameters = fc.double({ min: 0.5, max: 120, noNaN: true });
+const lengths = fc.double({ min: 0.5, max: 70, noNaN: true });
+const SEED = { seed: 20, numRuns: 2000 };
+
+describe.each(ways)("$rule, rounding $rounding", ({ rule, rounding }) => {
+  const scale = (diameterIn: number, lengthFt: number) => answer(rule, rounding, diameterIn, lengthFt);
+
+  it("never scales a thicker log less, nor any log below zero", () => {
+    fc.assert(
+      fc.property(diameters, diameters, lengths, (a, b, length) => {
+        const [thin, thick] = [scale(Math.min(a, b), length), scale(Math.max(a, b), length)];
+        if (thin === undefined || thick === undefined) return;
+        expect(thin).toBeGreaterThanOrEqual(0);
+        expect(thick).toBeGreaterThanOrEqual(thin);
+      }),
+      SEED,
+    );
+  });
+
+  it("never scales a longer log less", () => {
+    fc.assert(
+      fc.property(diameters, lengths, lengths, (diameter, a, b) => {
+        const [short, long] = [scale(diameter, Math.min(a, b)), scale(diameter, Math.max(a, b))];
+        if (short === undefined || long === undefined) return;
+        expect(long).toBeGreaterThanOrEqual(short - 1e-9);
+      }),
+      SEED,
+    );
+  });
+
+  it("answers or refuses any finite numbers, and never gives NaN or infinity", () => {
+    const anyFinite = fc.double({ noNaN: true, noDefaultInfinity: true });
+    fc.assert(
+      fc.property(anyFinite, anyFinite, (diameter, length) => {
+        const boardFeet = scale(diameter, length);
+        expect(boardFeet === undefined || Number.isFinite(boardFeet)).toBe(true);
+      }),
+      SEED,
+    );
+  });
+});
+
+describe("the ends of each rule", () => {
+  it.each<[LogRuleName, number, number]>([
+    ["International 1/4", 4, 8],
+    ["International 1/8", 4, 8],
+    ["Doyle", 4, 8],
+    ["Scribner", 4, 40],
+    ["Scribner Decimal C", 5.6, 6],
+    ["Scribner Decimal C", 20.5, 17.9],
+    ["Doyle-Scribner", 4, 40],
+    ["Vermont", 1, 12],
+    ["Two-thirds", 1, 8],
+    ["Inscribed square", 1, 8],
+    ["Adirondack", 300, 300],
+  ])("%s answers for %d in by %d ft", (rule, diameterIn, lengthFt) => {
+    expect(logScaleBoardFeet({ rule, diameterIn, lengthFt })).toBeGreaterThanOrEqual(0);
+  });
+
+  it.each<[LogRuleName, number, number, RegExp]>([
+    ["International 1/4", 3.9, 8, /wanted 4 to 300, got 3.9/],
+    ["International 1/8", 301, 8, /wanted 4 to 300, got 301/],
+    ["Doyle", 3.9, 8, /wanted 4 to 300, got 3.9/],
+    ["Doyle", 20, 0, /more than 0, up to 300, got 0/],
+    ["Scribner", 20, 40.1, /more than 0, up to 40, got 40.1/],
+    ["Scribner Decimal C", 5.5, 6, /from 6 to 20, got 5.5; the rule "Scribner"/],
+    ["Scribner Decimal C", 20.6, 6, /from 6 to 20, got 20.6; the rule "Scribner"/],
+    ["Scribner Decimal C", 20, 5.9, /from 6 to 16, got 5.9/],
+    ["Scribner Decimal C", 20, 18, /from 6 to 16, got 18/],
+    ["Doyle-Scribner", 3, 8, /wanted 4 to 300, got 3/],
+    ["Vermont", 12, 12.1, /up to 12, got 12.1; the statute scales a longer log in 12-ft sections/],
+    ["Two-thirds", 0.9, 8, /wanted 1 to 300, got 0.9/],
+    ["Inscribed square", 0.9, 8, /wanted 1 to 300, got 0.9/],
+    ["Adirondack", 0.9, 8, /wanted 1 to 300, got 0.9/],
+  ])("%s refuses %d in by %d ft with both limits", (rule, diameterIn, lengthFt, message) => {
+    expect(() => logScaleBoardFeet({ rule, diameterIn, lengthFt })).toThrow(NoAnswer);
+    expect(() => logScaleBoardFeet({ rule, diameterIn, lengthFt })).toThrow(message);
+  });
+
+  it("refuses table rounding where no printed table was seen", () => {
+    for (const rule of ["International 1/8", "Scribner", "Doyle-Scribner", "Two-thirds", "Adirondack"] as const)
+      expect(() => logScaleBoardFeet({ rule, rounding: "table", diameterIn: 20, lengthFt: 12 })).toThrow(
+        "no printed table",
+      );
+  });
+});
+
+describe("between the classes of a printed table", () => {
+  const doyle = (diameterIn: number, lengthFt: number) =>
+    logScaleBoardFeet({ rule: "Doyle", rounding: "table", diameterIn, lengthFt });
+
+  it("takes the nearest inch, drops an exact half, and cuts the length to even feet", () => {
+    expect(doyle(20.5, 12)).toBe(192);
+    expect(doyle(20.51, 12)).toBe(217); // 21 in by 12 ft, 216.75
+    expect(doyle(19.51, 13.9)).toBe(192);
+    expect(doyle(20, 14)).toBe(224);
+  });
+
+  it("takes Scribner Decimal C the same way, whatever the rounding asked", () => {
+    for (const rounding of ["none", "table"] as const)
+      expect(logScaleBoardFeet({ rule: "Scribner Decimal C", rounding, diameterIn: 12.5, lengthFt: 15.9 })).toBe(70);
+  });
+
+  it("drops the fraction under half an inch and counts the one over, as Vermont's statute says", () => {
+    const vermont = (diameterIn: number) =>
+      logScaleBoardFeet({ rule: "Vermont", rounding: "table", diameterIn, lengthFt: 12 });
+    expect(vermont(19.6)).toBe(200);
+    expect(vermont(20.4)).toBe(200);
+  });
+});
+
+describe("International", () => {
+  /** Larsen's closed forms of the 1/8-inch rule, board feet for D inches. */
+  const CLOSED: Record<number, (d: number) => number> = {
+    4: (d) => 0.22 * d ** 2 - 0.71 * d,
+    8: (d) => 0.44 * d ** 2 - 1.2 * d - 0.3,
+    12: (d) => 0.66 * d ** 2 - 1.47 * d - 0.79,
+    16: (d) => 0.88 * d ** 2 - 1.52 * d - 1.36,
+    20: (d) => 1.1 * d ** 2 - 1.35 * d - 1.9,
+  };
+
+  it("equals the closed forms for 4 to 20 ft, 4 to 60 in", () => {
+    const sums = rowsOf("logs/GENERATED_international_eighth_and_quarter_unrounded.csv");
+    expect(sums).toHaveLength(285);
+    for (const row of sums) {
+      const log = { diameterIn: Number(row.diameter_in), lengthFt: Number(row.length_ft) };
+      expect(internationalEighthBoardFeet(log)).toBeCloseTo(CLOSED[log.lengthFt]!(log.diameterIn), 6);
+      expect(internationalEighthBoardFeet(log)).toBeCloseTo(Number(row.int_eighth_bf), 2);
+      // the sums were made with 19/21, the statutes print 0.904762; both to four decimals
+      expect(internationalQuarterBoardFeet(log)).toBeCloseTo(Number(row.int_quarter_bf_19_21), 2);
+    }
+  });
+
+  it("scales 32 ft as two logs of 16 ft, the lower one 2 inches thicker", () => {
+    const two = [20, 22].map((diameterIn) => internationalQuarterBoardFeet({ diameterIn, lengthFt: 16 }));
+    expect(internationalQuarterBoardFeet({ diameterIn: 20, lengthFt: 32 })).toBeCloseTo(two[0]! + two[1]!, 9);
+  });
+
+  it("by the table, divides 30 ft into 14 and 16 ft, the longer at the butt, each by its own whole inch", () => {
+    const table = (diameterIn: number, lengthFt: number) =>
+      logScaleBoardFeet({ rule: "International 1/4", rounding: "table", diameterIn, lengthFt });
+    // 14 ft below the top the rule's taper has added 1.75 in: 21.75 counts as 22
+    expect(table(20, 30)).toBe(table(20, 14) + table(22, 16));
+    expect(table(20, 30)).toBe(250 + 355);
+  });
+});
+
+describe("the other rules", () => {
+  const scale = (rule: LogRuleName, diameterIn: number, lengthFt: number) => answer(rule, "none", diameterIn, lengthFt);
+
+  it("Vermont is half the square of the diameter for 12 ft", () => {
+    const rows = rowsOf("logs/GENERATED_vermont_rule_12ft.csv");
+    expect(rows).toHaveLength(37);
+    for (const row of rows)
+      for (const lengthFt of [8, 10, 12])
+        expect(scale("Vermont", Number(row.diameter_in), lengthFt)).toBeCloseTo(Number(row[`bf_${lengthFt}ft`]), 3);
+  });
+
+  it("five Adirondack markets of 19 in by 13 ft are a thousand board feet", () => {
+    expect(5 * scale("Adirondack", 19, 13)!).toBeCloseTo(1000, 9);
+  });
+
+  it("two thirds of 18 in is a 12-in square timber, 12 board feet a foot", () => {
+    expect(scale("Two-thirds", 18, 10)).toBe(120);
+  });
+
+  it("the square in a 17-in log is 12 in on a side, but for a hair", () => {
+    // the old rule of thumb: 17 in round squares 12; 17 / sqrt 2 = 12.02
+    expect(scale("Inscribed square", 17, 12)).toBeCloseTo(144.5, 9);
+  });
+
+  it("Doyle-Scribner is Doyle to 28 in and Scribner from 29, in whole inches", () => {
+    expect(scale("Doyle-Scribner", 28.5, 16)).toBe(scale("Doyle", 28, 16));
+    expect(scale("Doyle-Scribner", 28.6, 16)).toBe(scale("Scribner", 29, 16));
+  });
+
+  it("Doyle passes Scribner by formula between 24 and 25 in", () => {
+    expect(scale("Doyle", 24, 16)).toBeLessThan(scale("Scribner", 24, 16)!);
+    expect(scale("Doyle", 25, 16)).toBeGreaterThan(scale("Scribner", 25, 16)!);
+  });
+});
+
+describe("the table of log rules", () => {
+  it("lists every rule with its limits and source", () => {
+    const [heading, ...rows] = logRulesTable({});
+    expect(heading![0]).toBe("rule");
+    expect(rows.map(([name]) => name)).toEqual(Object.keys(LOG_RULES));
+    for (const row of rows) expect(row.every((cell) => typeof cell === "string" && cell !== "")).toBe(true);
+  });
+
+  it("puts a log's board feet side by side and says whom each rule favors", () => {
+    const [heading, ...rows] = logRulesTable({ diameterIn: 12, lengthFt: 16 });
+    const row = (name: string) => rows.find(([rule]) => rule === name)!;
+    expect(heading!.slice(0, 4)).toEqual(["rule", "board feet", "percent against International 1/4", "favors"]);
+    expect(row("International 1/4").slice(2, 4)).toEqual([0, "neither"]);
+    expect(row("Doyle")[1]).toBe(64);
+    expect(row("Doyle")[2]).toBeCloseTo(-33.96, 2); // 64 against 96.92
+    expect(row("Doyle")[3]).toBe("buyer");
+    expect(row("International 1/8")[3]).toBe("seller");
+  });
+
+  it("shows why a rule has no answer in its own cell, and still answers the others", () => {
+    const rows = logRulesTable({ diameterIn: 30, lengthFt: 16 });
+    const cell = (name: string) => rows.find(([rule]) => rule === name)![1];
+    expect(cell("Scribner Decimal C")).toBeInstanceOf(NoAnswer);
+    expect(cell("Vermont")).toBeInstanceOf(NoAnswer);
+    expect(cell("Two-thirds")).toBeInstanceOf(NoAnswer); // it is measured at mid-length
+    expect(cell("Doyle")).toBe(676);
+  });
+
+  it("wants both sizes of the log or neither", () => {
+    expect(() => logRulesTable({ diameterIn: 20 })).toThrow("wanted both or neither");
+    expect(() => logRulesTable({ lengthFt: 12 })).toThrow("wanted both or neither");
+  });
+});
+
+function answer(rule: LogRuleName, rounding: ScaleRounding, diameterIn: number, lengthFt: number): number | undefined {
+  try {
+    return logScaleBoardFeet({ rule, rounding, diameterIn, lengthFt });
+  } catch (error) {
+    if (error instanceof NoAnswer) return undefined;
+    throw error;
+  }
+}
