@@ -35,6 +35,7 @@ export interface Formula {
   sources: string[];
   range: string;
   checked: string;
+  grade: string;
 }
 
 /** The topics in the order of the job, each with the question it answers. */

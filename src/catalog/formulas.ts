@@ -3,6 +3,7 @@ import { dirname, resolve } from "node:path";
 import ts from "typescript";
 import { commentOf } from "./comment";
 import type { Formula } from "./entry";
+import { gradeOf } from "./grade";
 
 /** A source file read once: what it declares, and where its imported names come from. */
 interface Module {
@@ -37,13 +38,15 @@ function formulaOf(statement: ts.Statement, name: string, file: ts.SourceFile): 
   const comment = commentOf(statement, file);
   const formula = comment?.tags.get("formula");
   if (!comment || !formula) return undefined;
+  const sources = comment.tags.get("source") ?? [];
   return {
     name,
     sentence: comment.summary,
     formula: formula.join("; "),
-    sources: comment.tags.get("source") ?? [],
+    sources,
     range: (comment.tags.get("range") ?? []).join("; "),
     checked: (comment.tags.get("checked") ?? []).join("; "),
+    grade: gradeOf(sources),
   };
 }
 

@@ -1,5 +1,3 @@
-import type { Formula } from "./entry";
-
 /** How far a number can be trusted, by where its formula comes from. The first that fits decides. */
 const GRADES: readonly [grade: string, beginning: RegExp][] = [
   ["from memory", /^from memory/i],
@@ -8,21 +6,21 @@ const GRADES: readonly [grade: string, beginning: RegExp][] = [
   ["published", /./],
 ];
 
-/** The grade of one `@source` line. */
-export function gradeOfSource(source: string): string {
-  return GRADES.find(([, beginning]) => beginning.test(source))![0];
-}
-
 /**
- * The grade of a function, by all the formulas it rests on. Where they differ every grade is named, so that nothing
- * from memory passes for published; plain arithmetic is named only where there is nothing else.
+ * The grade of a formula, or of a function by all the formulas it rests on, from their `@source` lines. Where they
+ * differ every grade is named, so that nothing from memory passes for published; plain arithmetic is named only where
+ * there is nothing else.
  */
-export function gradeOf(formulas: readonly Formula[]): string {
-  const found = new Set(formulas.flatMap((formula) => formula.sources.map(gradeOfSource)));
+export function gradeOf(sources: readonly string[]): string {
+  const found = new Set(sources.map(gradeOfSource));
   if (found.size > 1) found.delete("plain arithmetic");
   const ordered = ["published", "common practice", "from memory", "plain arithmetic"].filter((grade) =>
     found.has(grade),
   );
   const [first = "plain arithmetic", ...rest] = ordered;
   return rest.length === 0 ? first : `${first}, in part ${rest.join(" and ")}`;
+}
+
+function gradeOfSource(source: string): string {
+  return GRADES.find(([, beginning]) => beginning.test(source))![0];
 }

@@ -41,7 +41,7 @@ function entryOf(name: string, topic: string, path: string, comment: Comment): E
     see: texts("see").flatMap((see) => see.split(/,\s*/)),
     words: texts("words").flatMap((words) => words.split(/,\s*/)),
     formulas,
-    grade: gradeOf(formulas),
+    grade: gradeOf(formulas.flatMap(({ sources }) => sources)),
   };
 }
 

@@ -51,10 +51,11 @@ function paramItem({ name, optional, text }: Entry["params"][number]): string {
   return `<dt><code>${name}</code>${optional ? " (may be left out)" : ""}</dt><dd>${safe(text)}</dd>`;
 }
 
-function formulaPart({ sentence, formula, sources, range, checked }: Formula): string {
+function formulaPart({ sentence, formula, sources, range, checked, grade }: Formula): string {
   const lines = [
     `<dt>Formula</dt><dd>${safe(formula)}</dd>`,
     ...sources.map((source) => `<dt>Source</dt><dd>${safe(source)}</dd>`),
+    `<dt>Grade</dt><dd>${grade}</dd>`,
     range && `<dt>Range</dt><dd>${safe(range)}</dd>`,
     checked && `<dt>Checked against</dt><dd>${safe(checked)}</dd>`,
   ];

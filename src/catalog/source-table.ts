@@ -13,12 +13,12 @@ export function sourceTable({ name }: { name: string }): string[][] {
     .replace(/\(.*$/, "");
   const entry = (catalog as Entry[]).find((listed) => listed.name === wanted);
   if (!entry) throw new NoAnswer(`name: wanted a function of Bole, such as LOGSCALE, got "${name.slice(0, 40)}"`);
-  const rows = entry.formulas.map(({ sentence, formula, sources, range }) => [
+  const rows = entry.formulas.map(({ sentence, formula, sources, range, grade }) => [
     sentence,
     formula,
     sources.join("; "),
     range,
-    entry.grade,
+    grade,
   ]);
   return [HEADINGS, ...(rows.length > 0 ? rows : [[entry.summary, "", "Bole itself", "", entry.grade]])];
 }
