@@ -31,10 +31,12 @@ export interface Spreadsheet {
 /** The engine's packages must be loaded the CommonJS way in Node; an import fails on one of their dependencies. */
 export function loadSpreadsheet(): Spreadsheet {
   const require = createRequire(import.meta.url);
-  const { Univer, LogLevel } = require("@univerjs/core") as typeof import("@univerjs/core");
+  const { Univer, LocaleType, LogLevel } = require("@univerjs/core") as typeof import("@univerjs/core");
   const { FUniver } = require("@univerjs/core/facade") as typeof import("@univerjs/core/facade");
   const preset = require("@univerjs/preset-sheets-node-core") as typeof import("@univerjs/preset-sheets-node-core");
-  const univer = new Univer({ logLevel: LogLevel.SILENT });
+  // Empty, but there: a calculation of more than a second asks for the words of its progress.
+  const locales = { [LocaleType.EN_US]: {} };
+  const univer = new Univer({ logLevel: LogLevel.SILENT, locale: LocaleType.EN_US, locales });
   univer.registerPlugin(preset.UniverFormulaEnginePlugin);
   univer.registerPlugin(preset.UniverSheetsPlugin);
   univer.registerPlugin(preset.UniverSheetsFormulaPlugin);

@@ -2,6 +2,7 @@ import ExcelJS from "exceljs";
 import JSZip from "jszip";
 import { blockOf, fixedRangeOf, placeOf, type Block } from "./addresses";
 import { readNames, type DefinedName } from "./names";
+import { readable } from "./readable";
 import type { Table } from "./tables";
 import { asTyped, expandSpills } from "./typed";
 import { expandTables } from "./tables";
@@ -36,8 +37,9 @@ export interface FileWorkbook {
 /** Reads an .xlsx file: cells, formulas, tables and names. */
 export async function readWorkbook(bytes: Uint8Array): Promise<FileWorkbook> {
   const workbook = new ExcelJS.Workbook();
-  await workbook.xlsx.load(Buffer.from(bytes) as unknown as ExcelJS.Buffer);
-  const names = await readNames(await JSZip.loadAsync(bytes));
+  const zip = await JSZip.loadAsync(bytes);
+  const names = await readNames(zip);
+  await workbook.xlsx.load((await readable(zip)) as unknown as ExcelJS.Buffer);
   const tables = workbook.worksheets.flatMap(tablesOf);
   const sheets = workbook.worksheets.map((looks) => ({ name: looks.name, cells: cellsOf(looks), looks }));
   const spills = new Map<string, Block>();
