@@ -1,0 +1,14 @@
+import { readAnswers, type Shows } from "./answers";
+import type { Draft } from "./draft";
+import { drawSample, type Material } from "./sample";
+import { packWorkbook } from "./package";
+
+/** Recalculates the bytes of a workbook and tells what each cell then shows. */
+export type Recalculate = (bytes: Uint8Array) => Promise<Shows>;
+
+/** The sample workbook: drawn once without values, calculated, and drawn again with what came out. */
+export async function makeSample(material: Material, recalculate: Recalculate): Promise<Uint8Array> {
+  const blank: Draft = drawSample(material, new Map());
+  const shows = await recalculate(await packWorkbook(blank));
+  return packWorkbook(drawSample(material, readAnswers(blank, shows)));
+}

@@ -1,0 +1,26 @@
+import { SLAB_METHODS } from "../../math/boards/slab";
+import { LOG_RULES } from "../../math/logs/log-rules";
+import { SPECIES_NAMES } from "../../math/wood/species";
+import { readCatalog } from "../read-catalog";
+import type { Material } from "./sample";
+
+const THICKNESSES = ["4/4", "5/4", "6/4", "7/4", "8/4", "9/4", "10/4", "12/4", "14/4", "16/4"];
+
+/** What the workbook is made from: the catalog as it stands, and the names that the functions know. */
+export function readMaterial(): Material {
+  return {
+    catalog: readCatalog(),
+    lists: [
+      {
+        name: "Species_list",
+        heading: "Species",
+        names: Object.keys(SPECIES_NAMES).sort((a, b) => (a.toLowerCase() < b.toLowerCase() ? -1 : 1)),
+      },
+      { name: "Rule_list", heading: "Log rule", names: Object.keys(LOG_RULES) },
+      { name: "Rounding_list", heading: "Rounding of a diameter", names: ["none", "nearest", "nearest up", "down"] },
+      { name: "Method_list", heading: "Slab measured by", names: Object.keys(SLAB_METHODS) },
+      { name: "Thickness_list", heading: "Thickness", names: THICKNESSES },
+      { name: "Pattern_list", heading: "Sawing pattern", names: ["live", "slab", "cant", "quarter"] },
+    ],
+  };
+}

@@ -1,0 +1,55 @@
+import ExcelJS from "exceljs";
+import type { Entry } from "../entry";
+import type { Answers, Draft } from "./draft";
+import { drawBoards } from "./sheets/boards";
+import { drawCutPlan } from "./sheets/cutPlan";
+import { drawDrying } from "./sheets/drying";
+import { drawFunctions, drawFunctionTables } from "./sheets/functions";
+import { drawLiftAndHitch } from "./sheets/liftAndHitch";
+import { drawLists, type NameList } from "./sheets/lists";
+import { drawLoads } from "./sheets/loads";
+import { drawLogBook } from "./sheets/logBook";
+import { drawLogResults } from "./sheets/logResults";
+import { drawMill } from "./sheets/mill";
+import { drawMoney } from "./sheets/money";
+import { drawPrices } from "./sheets/prices";
+import { drawSlabs } from "./sheets/slabs";
+import { drawStartHere } from "./sheets/startHere";
+import { drawWhichRule } from "./sheets/whichRule";
+
+/** What the workbook is made from besides the invented yard. */
+export interface Material {
+  catalog: readonly Entry[];
+  lists: readonly NameList[];
+}
+
+/** A fixed day, so that the same material gives the same file. */
+const DRAWN = new Date(Date.UTC(2026, 0, 1));
+
+/** Draws every sheet, with the answers known so far. */
+export function drawSample({ catalog, lists }: Material, answers: Answers): Draft {
+  const book = new ExcelJS.Workbook();
+  book.creator = "Bole";
+  book.lastModifiedBy = "Bole";
+  book.title = "Bole sample workbook: all data invented";
+  book.created = DRAWN;
+  book.modified = DRAWN;
+  const draft: Draft = { book, answers, spills: [], columnFormulas: [], charts: [] };
+  drawStartHere(draft);
+  drawLogBook(draft);
+  drawWhichRule(draft);
+  drawLoads(draft);
+  drawLiftAndHitch(draft);
+  drawBoards(draft);
+  drawSlabs(draft);
+  drawLogResults(draft);
+  drawCutPlan(draft);
+  drawMill(draft);
+  drawDrying(draft);
+  drawPrices(draft);
+  drawMoney(draft);
+  drawFunctions(draft, catalog);
+  drawFunctionTables(draft, catalog);
+  drawLists(draft, lists);
+  return draft;
+}

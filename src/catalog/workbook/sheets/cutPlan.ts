@@ -1,0 +1,163 @@
+import type { Draft } from "../draft";
+import { drawLines, FIGURE_WIDTHS, figureHeader } from "../figures";
+import { caution, heading, put, spill, startPage } from "../page";
+import { FORMAT, HEADER, PROSE, SMALL } from "../style";
+import { type Column, drawTable } from "../table";
+
+const PRODUCTS: readonly Column[] = [
+  { header: "Thickness", format: FORMAT.text, list: "Thickness_list" },
+  { header: "Green size", format: FORMAT.three },
+  { header: "Price", format: FORMAT.money },
+];
+
+const SETTINGS: readonly Column[] = [{ header: "Setting" }, { header: "Value", format: FORMAT.text }];
+
+/** The plan of one log, the settings to read off at the saw head, and what a thinner blade would change. */
+export function drawCutPlan(draft: Draft): void {
+  const page = startPage(draft, "Cut plan", {
+    title: "Cut plan: the settings of the saw head, pass by pass",
+    lead: "One log, one blade, the products you have orders for. The plan is the best there is for these products by board feet; print it and take it to the mill. Blade height is what the scale reads: the sawn face left on the log.",
+    widths: FIGURE_WIDTHS,
+  });
+  caution(
+    page,
+    3,
+    "guards on and wheels enclosed. Lock out the power before you touch the blade. A log this size moves when it is cut free: dog it, and stand clear of its fall.",
+  );
+  figureHeader(page, 5);
+  let row = drawLines(page, 6, "Log and blade", [
+    {
+      label: "Small end inside bark",
+      value: 29.5,
+      unit: "in",
+      name: "Cut_diameter",
+      says: "L04 of the log book, northern red oak",
+    },
+    {
+      label: "Length as it lies on the mill",
+      value: "10'3\"",
+      unit: "ft",
+      format: FORMAT.text,
+      name: "Cut_length",
+      says: "with its trim",
+    },
+    {
+      label: "Kerf",
+      value: 0.125,
+      unit: "in",
+      format: FORMAT.three,
+      name: "Cut_kerf",
+      says: "invented blade; measure a cut",
+    },
+    {
+      label: "Kerf of a thinner blade",
+      value: 0.0625,
+      unit: "in",
+      format: FORMAT.four,
+      name: "Thin_kerf",
+      says: "invented; to see what it would gain",
+    },
+    { label: "Pattern", value: "live", name: "Cut_pattern", list: "Pattern_list", says: "live, slab, cant or quarter" },
+  ]);
+  row = drawLines(page, row, "What comes out", [
+    {
+      label: "Board feet of the plan",
+      formula: "=BOLE.CUTYIELD(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)",
+      unit: "bf",
+      format: FORMAT.one,
+      key: true,
+      name: "Key_cut_plan_feet",
+    },
+    {
+      label: "Share of the wood turned to sawdust",
+      formula: "=BOLE.KERFLOSS(INDEX(Products[Green size], 1), Cut_kerf)",
+      format: FORMAT.share,
+      says: "for the first product",
+    },
+    {
+      label: "Gain from the thinner blade",
+      formula: "=BOLE.KERFGAIN(Cut_diameter, Cut_length, INDEX(Products[Thickness], 1), Cut_kerf, Thin_kerf)",
+      unit: "bf",
+      format: FORMAT.one,
+      key: true,
+      name: "Key_thin_kerf_gain",
+    },
+    {
+      label: "Boards of the first size from 20 in",
+      formula: "=BOLE.PIECECOUNT(20, INDEX(Products[Green size], 1), Cut_kerf)",
+    },
+    {
+      label: "Cut width 4 in below the top",
+      formula: "=BOLE.CUTWIDTH(Cut_diameter, 4)",
+      unit: "in",
+      format: FORMAT.one,
+    },
+    {
+      label: "Widest cut the guides allow, log shown",
+      formula: "=BOLE.BIGGESTLOG(Mill_opening, Opening_clearance)",
+      unit: "in",
+      format: FORMAT.one,
+      says: "largest log to take on",
+    },
+  ]);
+  row = drawLines(page, row, "The green size to set", [
+    {
+      label: "Finished thickness wanted",
+      value: 0.8125,
+      unit: "in",
+      format: FORMAT.four,
+      name: "Finished_size",
+      says: "13/16, planed",
+    },
+    {
+      label: "Planing, both faces together",
+      value: 0.125,
+      unit: "in",
+      format: FORMAT.three,
+      name: "Planing",
+      says: "invented",
+    },
+    {
+      label: "Shrinkage to 8 %",
+      formula: '=BOLE.SHRINKAGE("northern red oak", "30%", "8%", "tangential")',
+      unit: "percent",
+      format: FORMAT.two,
+      name: "Green_shrinkage",
+    },
+    {
+      label: "Spread of sawn thickness",
+      value: 0.02,
+      unit: "in",
+      format: FORMAT.three,
+      name: "Sawn_spread",
+      says: "standard deviation: see SAWVARIATION",
+    },
+    {
+      label: "Target green size",
+      formula: "=BOLE.TARGETSIZE(Finished_size, Planing, Green_shrinkage, Sawn_spread)",
+      unit: "in",
+      format: FORMAT.three,
+      key: true,
+      name: "Key_target_size",
+    },
+    { label: "On the tape", formula: "=BOLE.FRACTION(Key_target_size, 32)", unit: "in" },
+  ]);
+  heading(page, row, "Products (thickness as the trade says it, green size as sawn) and settings", "C");
+  drawTable(page, `A${row + 2}`, "Products", PRODUCTS, [{ Thickness: "4/4", "Green size": 1.125, Price: 2.1 }]);
+  drawTable(page, `D${row + 2}`, "Settings", SETTINGS, [
+    { Setting: "trim", Value: "3" },
+    { Setting: "minimum width", Value: "4" },
+    { Setting: "bed clearance", Value: "1" },
+  ]);
+  row += 8;
+  heading(page, row, "The plan, and the head heights to print beside the scale");
+  void PROSE;
+  put(page, `A${row + 1}`, "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)", SMALL);
+  spill(
+    page,
+    `A${row + 2}`,
+    "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)",
+    [FORMAT.whole, FORMAT.three],
+    HEADER,
+  );
+}

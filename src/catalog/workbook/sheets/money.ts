@@ -1,0 +1,122 @@
+import type { Draft } from "../draft";
+import { drawLines, FIGURE_WIDTHS, figureHeader } from "../figures";
+import { caution, heading, put, spill, startPage } from "../page";
+import { FORMAT, HEADER, SMALL } from "../style";
+import { type Column, drawTable } from "../table";
+import { yardRows } from "../yard/read";
+
+const INVOICE: readonly Column[] = [
+  { header: "Description", from: "description" },
+  { header: "Quantity", from: "quantity", format: FORMAT.two },
+  { header: "Unit", from: "unit" },
+  { header: "Price", from: "price", format: FORMAT.money },
+  { header: "Amount", formula: "=BOLE.LINEAMOUNT([@Quantity], [@Price])", format: FORMAT.money },
+];
+
+const PARTNERS: readonly Column[] = [
+  { header: "Partner" },
+  { header: "Paid out", format: FORMAT.money },
+  { header: "Share" },
+];
+
+/** Bids, costs, fees, an invoice, and what each partner gets. */
+export function drawMoney(draft: Draft): void {
+  const page = startPage(draft, "Money", {
+    title: "Money: bid, cost, fee and shares",
+    lead: "What the lumber sells for decides what a log is worth: start from the price and take off everything between log and sale.",
+    widths: FIGURE_WIDTHS,
+  });
+  caution(
+    page,
+    3,
+    "invented figures, in dollars. Taxes, permits and what a partner may take out are matters for an accountant.",
+  );
+  figureHeader(page, 5);
+  let row = drawLines(page, 6, "What to bid for a log", [
+    {
+      label: "Board feet you expect to sell",
+      formula: '=XLOOKUP("L24", Logs[Log], Logs[Net])',
+      unit: "bf",
+      format: FORMAT.whole,
+      name: "Bid_yield",
+      says: "log L24, black walnut",
+    },
+    { label: "What they sell for", value: 6.5, unit: "per bf", format: FORMAT.money, name: "Bid_price" },
+    { label: "Haul, sawing, drying, metal", value: 1100, format: FORMAT.money, name: "Bid_costs" },
+    { label: "Margin to keep", value: "35%", format: FORMAT.text, name: "Bid_margin", says: "a share of the price" },
+    {
+      label: "Most to pay for the log",
+      formula: "=BOLE.LOGBID(Bid_yield, Bid_price, Bid_costs, Bid_margin)",
+      format: FORMAT.money,
+      key: true,
+      name: "Key_bid",
+    },
+  ]);
+  row = drawLines(page, row, "What a dry board foot costs", [
+    { label: "Green board feet into the kiln", value: 329, unit: "bf", name: "Kiln_green" },
+    { label: "Shrinkage", value: "6%", format: FORMAT.text, name: "Kiln_shrinkage" },
+    {
+      label: "Board feet left",
+      formula: "=BOLE.DRIEDTALLY(Kiln_green, Kiln_shrinkage)",
+      unit: "bf",
+      format: FORMAT.whole,
+      name: "Kiln_dry",
+      caution: "Bill by a new tally of the dry boards, never by this estimate.",
+    },
+    {
+      label: "Cost of a dry board foot",
+      formula: '=BOLE.BOARDCOST(240, 62, 4.5, Saw_rate, 159.44, Kiln_dry, "8%")',
+      unit: "per bf",
+      format: FORMAT.money,
+      key: true,
+      name: "Key_dry_foot",
+    },
+  ]);
+  row = drawLines(page, row, "What an hour and a foot must earn", [
+    { label: "Fixed costs of a year", value: 18500, format: FORMAT.moneyWhole, name: "Fixed_costs" },
+    { label: "Hours sold in a year", value: 900, unit: "h", name: "Hours_sold" },
+    {
+      label: "Running costs of an hour",
+      value: 12,
+      format: FORMAT.money,
+      name: "Running_costs",
+      says: "invented: fuel, blades, wear",
+    },
+    { label: "Wages of an hour", value: 44, format: FORMAT.money, name: "Wages" },
+    {
+      label: "What an hour must earn",
+      formula: "=BOLE.HOURLYRATE(Fixed_costs, Hours_sold, Running_costs, Wages)",
+      unit: "per hour",
+      format: FORMAT.money,
+    },
+    {
+      label: "Feet that cover the fixed costs",
+      formula: "=BOLE.BREAKEVENFEET(Fixed_costs, 4.25, 1.9)",
+      unit: "bf",
+      format: FORMAT.whole,
+    },
+    {
+      label: "Bill for sawing 312 bf, 2 blades",
+      formula: "=BOLE.SAWFEE(312, 0.55, 0, 0, 2, 28)",
+      format: FORMAT.money,
+    },
+  ]);
+  heading(page, row, "Invoice lines, rounded so that they add up");
+  const last = drawTable(page, `A${row + 2}`, "Invoice", INVOICE, yardRows("invoice"));
+  row = drawLines(page, last + 2, "Invoice total", [
+    { label: "Lines together", formula: "=SUM(Invoice[Amount])", format: FORMAT.money, key: true },
+  ]);
+  heading(page, row, "What each partner gets", "C");
+  drawTable(page, `A${row + 2}`, "Partners", PARTNERS, [
+    { Partner: "Nora", "Paid out": 2575.6, Share: 60 },
+    { Partner: "Emil", "Paid out": 1181.44, Share: 40 },
+  ]);
+  put(page, `D${row + 1}`, "=BOLE.PARTNERSHARE(7001.81, Partners[Paid out], Partners[Share])", SMALL);
+  spill(
+    page,
+    `D${row + 2}`,
+    "=BOLE.PARTNERSHARE(7001.81, Partners[Paid out], Partners[Share])",
+    [FORMAT.money],
+    HEADER,
+  );
+}
