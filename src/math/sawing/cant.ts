@@ -1,0 +1,164 @@
+import { halfAcrossAt, halfUpAt, type BoardWidth, type CutJob } from "./cut-job";
+import { edgedFlitches, type Board } from "./flitch";
+import { quarterTurned, sectionsOf, straightWidth } from "./flitch-width";
+import { mustGoBetweenGuides } from "./guides";
+import { inchesText } from "./inches-text";
+import { jacket, jacketBoards, jacketWorth } from "./jacket";
+import { passesDown, placed, sawDown, sumOf, viewOfLog } from "./live";
+import type { Pass, Sawn, View } from "./plan";
+import { NEAR_IN } from "./scale-steps";
+import { SAME_WORTH } from "./stack";
+import { widthMenus } from "./width-menu";
+
+/** A cant in the log: where its faces are above the bed, and what the boards outside them are worth. */
+interface Place {
+  width: BoardWidth;
+  lowIn: number;
+  highIn: number;
+  jacketsWorth: number;
+  above(): Board[];
+  below(): Board[];
+}
+
+/**
+ * Cant sawing: boards off two sides down to a cant, the cant turned and sawn through. Every cant width is tried, and
+ * every place of it where it may be off the middle.
+ *
+ * @formula total = max over cant widths and places of jackets above + jackets below + stack through the turned cant
+ * @source plain geometry: chords of ellipses; the stacks by dynamic programming over the steps of the saw-head scale
+ */
+export function sawCant(job: CutJob): Sawn {
+  mustGoBetweenGuides(job);
+  const menus = widthMenus(job);
+  const sections = sectionsOf({ ...job, lies: "split" });
+  const turned = quarterTurned(sections, job);
+  const pithIn = halfUpAt(job.log, job.log.lengthIn);
+  const topIn = 2 * halfAcrossAt(job.log, job.log.lengthIn);
+  const sawBetween = (belowPithIn: number, abovePithIn: number) =>
+    sawDown(job, topIn, edgedFlitches(job, straightWidth(turned, belowPithIn, abovePithIn), menus));
+
+  const outside = edgedFlitches(job, straightWidth(sections), menus);
+  const widths = job.cantWidths.filter(({ greenSteps }) => greenSteps * job.stepIn <= 2 * pithIn + NEAR_IN);
+  const places = job.cantOffset === "free" ? freePlaces(job, widths, outside) : centredPlaces(job, widths, outside);
+  // No place gives a cant more than the middle does, so a place that could not win even so need not be sawn.
+  const ceilings = new Map(widths.map((width) => [width, middleWorth(width)] as const));
+
+  function middleWorth({ greenSteps }: BoardWidth): number {
+    const half = (greenSteps * job.stepIn) / 2;
+    return sawBetween(half, half).total;
+  }
+
+  let best: { place: Place; cant: Omit<Sawn, "views">; total: number } | undefined;
+  const hope = (place: Place) => place.jacketsWorth + ceilings.get(place.width)!;
+  for (const place of places.sort((a, b) => hope(b) - hope(a))) {
+    if (best && hope(place) < best.total - SAME_WORTH) break;
+    const cant = sawBetween(pithIn - place.lowIn, place.highIn - pithIn);
+    const total = place.jacketsWorth + cant.total;
+    if (total > (best?.total ?? 0) + SAME_WORTH) best = { place, cant, total };
+  }
+  if (!best) return { total: 0, boardFeet: 0, passes: [], views: [viewOfLog({ ...job, lies: "split" })] };
+  return plannedCant(job, best.place, best.cant);
+}
+
+/** The cant in the middle of the log: its faces need not be on the scale of the bed. */
+function centredPlaces(job: CutJob, widths: readonly BoardWidth[], outside: ReturnType<typeof edgedFlitches>): Place[] {
+  const pithIn = halfUpAt(job.log, job.log.lengthIn);
+  return widths.map((width) => {
+    const half = (width.greenSteps * job.stepIn) / 2;
+    const up = jacket(job, outside, pithIn + half + job.kerfIn, 1);
+    const down = jacket(job, outside, pithIn - half - job.kerfIn, -1);
+    return {
+      width,
+      lowIn: pithIn - half,
+      highIn: pithIn + half,
+      jacketsWorth: jacketWorth(up, up.first) + jacketWorth(down, down.first),
+      above: () => jacketBoards(job, up, up.first),
+      below: () => jacketBoards(job, down, down.first),
+    };
+  });
+}
+
+/** Every place on the scale of the bed where the cant is inside the butt and holds the pith. */
+function freePlaces(job: CutJob, widths: readonly BoardWidth[], outside: ReturnType<typeof edgedFlitches>): Place[] {
+  const { stepIn, kerfSteps } = job;
+  const pithIn = halfUpAt(job.log, job.log.lengthIn);
+  const topSteps = Math.floor((2 * pithIn + NEAR_IN) / stepIn);
+  // One jacket each way serves every place, because all faces are on the scale.
+  const up = jacket(job, outside, 0, 1);
+  const down = jacket(job, outside, topSteps * stepIn, -1);
+  return widths.flatMap((width) => {
+    const places: Place[] = [];
+    for (let low = 0; low <= topSteps - width.greenSteps; low++) {
+      const high = low + width.greenSteps;
+      if (low * stepIn > pithIn + NEAR_IN || high * stepIn < pithIn - NEAR_IN) continue;
+      const above = up.first - high - kerfSteps;
+      const below = down.first - topSteps + low - kerfSteps;
+      places.push({
+        width,
+        lowIn: low * stepIn,
+        highIn: high * stepIn,
+        jacketsWorth: jacketWorth(up, above) + jacketWorth(down, below),
+        above: () => jacketBoards(job, up, above),
+        below: () => jacketBoards(job, down, below),
+      });
+    }
+    return places;
+  });
+}
+
+/** The passes: one side down to the cant, the other with the log turned over on its flat, then through the cant. */
+function plannedCant(job: CutJob, place: Place, cant: Omit<Sawn, "views">): Sawn {
+  const above = place.above().reverse();
+  const below = place.below().reverse();
+  const sized = `${inchesText(place.width.nominalIn)} in cant`;
+  const first = passesDown(job, above[0]?.highIn ?? place.highIn, above);
+  first[first.length - 1]!.note ||= `down to the ${sized}`;
+  if (above.length === 0) first[0]!.note = `top slab, down to the ${sized}`;
+
+  // Turned over, the upper face of the cant is on the bed, and heights are measured from it.
+  const over = below.map((board) => ({
+    ...board,
+    lowIn: place.highIn - board.highIn,
+    highIn: place.highIn - board.lowIn,
+  }));
+  const second = passesDown(job, over[0]?.highIn ?? place.highIn - place.lowIn, over).map((pass, i) => ({
+    ...pass,
+    board: below[i - 1],
+  }));
+  second[0]!.note = `turn the log over on its flat: ${below.length === 0 ? `bottom slab, down to the ${sized}` : "opening face"}`;
+  const third = cant.passes.map((pass, i) =>
+    i === 0 ? { ...pass, note: "turn the cant a quarter onto its round side: opening face" } : pass,
+  );
+  const passes = [...first, ...second, ...third].map((pass, i): Pass => ({ ...pass, number: i + 1 }));
+
+  const sides = passes.slice(0, first.length + second.length);
+  const asItLies = viewOfLog({ ...job, lies: "split" });
+  const boards = [...above, ...below];
+  return {
+    total: sumOf(boards, ({ value }) => value) + cant.total,
+    boardFeet: sumOf(boards, ({ boardFeet }) => boardFeet) + cant.boardFeet,
+    opening: cant.opening,
+    passes,
+    views: [
+      { ...asItLies, boards: placed(sides), cant: { lowIn: place.lowIn, highIn: place.highIn } },
+      turnedView(job, asItLies, place, placed(passes.slice(sides.length))),
+    ],
+  };
+}
+
+function turnedView(job: CutJob, asItLies: View, place: Place, boards: View["boards"]): View {
+  const pithUp = halfUpAt(job.log, job.log.lengthIn);
+  const pithIn = halfAcrossAt(job.log, job.log.lengthIn);
+  const turn = ({ halfAcrossIn, halfUpIn }: View["butt"]) => ({
+    halfAcrossIn: halfUpIn,
+    halfUpIn: halfAcrossIn,
+    pithIn,
+  });
+  return {
+    title: "cant turned a quarter",
+    butt: turn(asItLies.butt),
+    smallEnd: turn(asItLies.smallEnd),
+    boards,
+    sides: { leftIn: pithUp - place.lowIn, rightIn: place.highIn - pithUp },
+  };
+}

@@ -1,0 +1,207 @@
+import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
+import { IN_PER_FT } from "../units";
+import { widestIn, type BoardWidth, type CutJob, type Log, type Pattern, type Sweep } from "./cut-job";
+import { inchesText } from "./inches-text";
+import { greenSizeIn, productsOf, type ProductRow } from "./products";
+import { NEAR_IN, nearestSteps } from "./scale-steps";
+import { STATION_IN } from "./swept-width";
+import { mustBeBounded } from "./work";
+
+/** What may be said about a log, a mill and the boards wanted, by the names of the sheet; inches where not said. */
+export interface CutSettings {
+  "small end across": number;
+  /** Growth of the diameter in 4 ft of length. */
+  taper: number;
+  "log lies": "split" | "flat";
+  sweep: number;
+  crown: Sweep["way"];
+  "rip kerf": number;
+  "scale step": number;
+  objective: "board feet" | "value";
+  "pass cost": number;
+  "minimum width": number;
+  "maximum width": number;
+  "width step": number;
+  widths: readonly number[];
+  "width allowance": number;
+  /** Feet. */
+  "minimum length": number;
+  /** Feet. */
+  "length step": number;
+  trim: number;
+  /** Share of the green thickness, from either face. */
+  wane: number;
+  rip: boolean;
+  "bed clearance": number;
+  "guide opening": number;
+  "cant widths": readonly number[];
+  "cant offset": "centred" | "free";
+  /** Degrees. */
+  "ring angle": number;
+  heart: number;
+}
+
+/** A log, the products wanted of it, and the mill. */
+export interface CutRequest {
+  diameterIn: number;
+  lengthFt: number;
+  products: readonly ProductRow[];
+  kerfIn: number;
+  pattern?: Pattern;
+  settings?: Partial<CutSettings>;
+}
+
+/** Taper that log rules and yield tables commonly reckon with, in inches of diameter to 4 ft. */
+const USUAL_TAPER_IN = 0.5;
+const TAPER_SPAN_IN = 48;
+const USUAL_STEP_IN = 1 / 32;
+const USUAL_MIN_WIDTH_IN = 3;
+const USUAL_MIN_LENGTH_FT = 4;
+/** Below this angle between rings and face a board is not sold as quartersawn. */
+const QUARTERSAWN_DEGREES = 45;
+
+/** Reads a request into a job: defaults put in, sizes of the mill in whole steps of its scale, limits checked. */
+export function cutJob({
+  diameterIn,
+  lengthFt,
+  products,
+  kerfIn,
+  pattern = "live",
+  settings = {},
+}: CutRequest): CutJob {
+  const stepIn = settings["scale step"] ?? USUAL_STEP_IN;
+  const log: Log = {
+    smallUpIn: diameterIn,
+    smallAcrossIn: settings["small end across"] ?? diameterIn,
+    taperInPerIn: (settings.taper ?? USUAL_TAPER_IN) / TAPER_SPAN_IN,
+    lengthIn: lengthFt * IN_PER_FT,
+  };
+  mustBeAbove(0, diameterIn, "diameter (in)");
+  mustBeAbove(0, log.smallAcrossIn, "small end across (in)");
+  mustBeAtLeast(0, log.taperInPerIn, "taper (in)");
+  mustBeAbove(0, lengthFt, "length (ft)");
+  mustBeAtLeast(0, kerfIn, "kerf (in)");
+  mustBeAbove(0, stepIn, "scale step (in)");
+  const byValue = settings.objective === "value";
+  const trimIn = settings.trim ?? 0;
+  const kerfSteps = nearestSteps(kerfIn, stepIn);
+  const ripKerfIn = settings["rip kerf"] ?? kerfIn;
+  const allowanceIn = settings["width allowance"] ?? 0;
+  const greenWidth = (nominalIn: number): BoardWidth => ({
+    nominalIn,
+    greenSteps: nearestSteps(nominalIn + allowanceIn, stepIn),
+  });
+
+  const job: CutJob = {
+    pattern,
+    log,
+    lies: settings["log lies"] ?? "split",
+    sweep: settings.sweep ? { riseIn: settings.sweep, way: settings.crown ?? "up" } : undefined,
+    stepIn,
+    kerfSteps,
+    kerfIn: kerfSteps * stepIn,
+    ripKerfSteps: nearestSteps(ripKerfIn, stepIn),
+    bedSteps: nearestSteps(settings["bed clearance"] ?? 0, stepIn),
+    guideOpeningIn: settings["guide opening"],
+    products: productsOf(products, stepIn, byValue),
+    byValue,
+    passCost: settings["pass cost"] ?? 0,
+    widths: widthsWanted(settings, widestIn(log) + 1).map(greenWidth),
+    minWidthIn: settings["minimum width"] ?? USUAL_MIN_WIDTH_IN,
+    widthStepIn: settings["width step"] ?? 1,
+    lengthsFt: lengthsWanted(settings, log.lengthIn, trimIn),
+    trimIn,
+    wane: settings.wane ?? 0,
+    rip: settings.rip ?? false,
+    cantWidths: (settings["cant widths"] ?? []).map(greenWidth),
+    cantOffset: settings["cant offset"] ?? "centred",
+    ringAngleDegrees: settings["ring angle"] ?? QUARTERSAWN_DEGREES,
+    heartIn: settings.heart ?? 0,
+    warnings: [],
+  };
+  mustSuit(job);
+  mustBeBounded(job);
+  return { ...job, warnings: warningsAbout(job, kerfIn, ripKerfIn, products) };
+}
+
+/** Random widths by the step, or the widths listed; none wider than the log. */
+function widthsWanted(settings: Partial<CutSettings>, widestIn: number): number[] {
+  const listed = settings.widths;
+  if (listed) return listed.filter((width) => width <= widestIn);
+  const step = settings["width step"] ?? 1;
+  mustBeAbove(0, step, "width step (in)");
+  const most = Math.min(settings["maximum width"] ?? Infinity, widestIn);
+  return multiples(step, settings["minimum width"] ?? USUAL_MIN_WIDTH_IN, most, "widths");
+}
+
+/** Lengths by the step that leave the trim, longest first. */
+function lengthsWanted(settings: Partial<CutSettings>, lengthIn: number, trimIn: number): number[] {
+  const step = settings["length step"] ?? 1;
+  mustBeAbove(0, step, "length step (ft)");
+  mustBeAtLeast(0, trimIn, "trim (in)");
+  const least = settings["minimum length"] ?? USUAL_MIN_LENGTH_FT;
+  const most = (lengthIn - trimIn + NEAR_IN) / IN_PER_FT;
+  return multiples(step, least, most, "lengths").reverse();
+}
+
+/** More choices than any mill sorts by are a slip of the keyboard. */
+const MOST_CHOICES = 2000;
+
+function multiples(step: number, least: number, most: number, what: string): number[] {
+  const first = Math.max(1, Math.ceil(least / step - NEAR_IN));
+  const last = Math.floor(most / step + NEAR_IN);
+  if (last - first >= MOST_CHOICES)
+    throw new NoAnswer(
+      `${what} to choose from: wanted up to ${MOST_CHOICES}, got ${last - first + 1}; take a larger step`,
+    );
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * step);
+}
+
+function mustSuit(job: CutJob): void {
+  mustBeAtLeast(0, job.wane, "wane (share of the thickness)");
+  mustBeBelow(0.5, job.wane, "wane (share of the thickness)");
+  mustBeBetween(0, 89, job.ringAngleDegrees, "ring angle (degrees)");
+  mustBeAtLeast(0, job.heartIn, "heart (in)");
+  mustBeAtLeast(0, job.passCost, "pass cost");
+  mustBeAtLeast(0, job.bedSteps, "bed clearance (scale steps)");
+  if (job.pattern === "cant" && job.cantWidths.length === 0)
+    throw new NoAnswer("cant widths: a cant needs the widths to try, such as 4, 6, 8, among the settings");
+  if (job.sweep) mustSuitSweep(job, job.sweep);
+}
+
+/** A bowed log is planned live with its ends level only, station by station. */
+function mustSuitSweep(job: CutJob, sweep: Sweep): void {
+  mustBeBetween(0, job.log.lengthIn / 4, sweep.riseIn, "sweep (in)");
+  if (job.pattern === "slab") return;
+  if (job.pattern !== "live" || job.lies !== "split")
+    throw new NoAnswer(
+      "sweep: is planned for live sawing of a log that lies split; leave the sweep out for other patterns",
+    );
+  const sizes = [job.log.lengthIn, job.trimIn, ...job.lengthsFt.map((length) => length * IN_PER_FT)];
+  const odd = sizes.find((size) => Math.abs(size / STATION_IN - Math.round(size / STATION_IN)) > NEAR_IN);
+  if (odd !== undefined)
+    throw new NoAnswer(
+      `sweep: wanted log length, board lengths and trim in whole ${STATION_IN} in steps, got ${inchesText(odd)} in`,
+    );
+}
+
+function warningsAbout(job: CutJob, kerfIn: number, ripKerfIn: number, products: readonly ProductRow[]): string[] {
+  const warnings: string[] = [];
+  const check = (what: string, givenIn: number) => {
+    const takenIn = nearestSteps(givenIn, job.stepIn) * job.stepIn;
+    if (Math.abs(takenIn - givenIn) > NEAR_IN)
+      warnings.push(
+        `${what} ${inchesText(givenIn)} in is no whole number of ${inchesText(job.stepIn)} in scale steps: ` +
+          `${inchesText(takenIn)} in was taken`,
+      );
+  };
+  check("kerf", kerfIn);
+  if (job.rip && ripKerfIn !== kerfIn) check("rip kerf", ripKerfIn);
+  for (const greenIn of new Set(products.map(greenSizeIn))) check("green size", greenIn);
+  if (job.pattern === "slab" && job.sweep) warnings.push("sweep is not reckoned with for live-edge slabs");
+  if (job.lies === "flat" && (job.pattern === "cant" || job.pattern === "quarter"))
+    warnings.push(`a ${job.pattern} is planned with the small end shimmed up until the pith is level (log lies split)`);
+  if (job.pattern === "quarter" && job.log.smallAcrossIn !== job.log.smallUpIn)
+    warnings.push("small end across is not used for quarters: the log is taken as round at its diameter");
+  return warnings;
+}

@@ -1,0 +1,29 @@
+import { NoAnswer } from "../errors";
+import { widestIn, type CutJob } from "./cut-job";
+import { inchesText } from "./inches-text";
+import { NEAR_IN } from "./scale-steps";
+
+/**
+ * How far from its middle a log may be cut: no limit where the butt goes between the blade guides, half the opening
+ * where flats have to be taken off both sides first. A log too wide for that cannot be sawn whole.
+ */
+export function flatsIn(job: CutJob): number {
+  const opening = job.guideOpeningIn;
+  if (opening === undefined || widestIn(job.log) <= opening + NEAR_IN) return Infinity;
+  if (widestIn(job.log) > opening * Math.SQRT2 + NEAR_IN)
+    throw new NoAnswer(
+      `${tooWide(job, opening)}: halve or quarter it first, as flats on both sides would not be enough`,
+    );
+  return opening / 2;
+}
+
+/** A cant is sawn with nothing taken off its sides first. */
+export function mustGoBetweenGuides(job: CutJob): void {
+  const opening = job.guideOpeningIn;
+  if (opening !== undefined && widestIn(job.log) > opening + NEAR_IN)
+    throw new NoAnswer(`${tooWide(job, opening)}: a cant cannot be sawn; try live sawing after flats, or halve it`);
+}
+
+function tooWide(job: CutJob, opening: number): string {
+  return `butt of ${inchesText(widestIn(job.log))} in, guides that open ${inchesText(opening)} in`;
+}

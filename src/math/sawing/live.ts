@@ -1,0 +1,94 @@
+import { halfAcrossAt, halfUpAt, type CutJob, type Log } from "./cut-job";
+import { edgedFlitches, type Board, type Flitches } from "./flitch";
+import { sectionsOf, straightWidth } from "./flitch-width";
+import { flatsIn } from "./guides";
+import { openingFace, type Opening } from "./opening-face";
+import type { Outline, Pass, Sawn, View } from "./plan";
+import { stepsWithin } from "./scale-steps";
+import { bestStack } from "./stack";
+import { sweptLog, sweptWidth } from "./swept-width";
+import { widthMenus } from "./width-menu";
+
+/**
+ * Live sawing, through and through: every pass drops the blade by one board and one kerf.
+ *
+ * @formula f(j) = max(0, max over products of V(j - t) + f(j - t - k)), opening face = the j of the greatest f(j)
+ * @source plain geometry: chords of ellipses; the stack by dynamic programming over the steps of the saw-head scale
+ */
+export function sawLive(job: CutJob): Sawn {
+  const swept = job.sweep && sweptLog(job.log, job.sweep);
+  const width = swept ? sweptWidth(job, swept, flatsIn(job)) : straightWidth(sectionsOf(job), flatsIn(job));
+  const topIn = swept?.topIn ?? 2 * halfUpAt(job.log, job.log.lengthIn);
+  const sawn = sawDown(job, topIn, edgedFlitches(job, width, widthMenus(job)));
+  const middle = swept && bowedMiddle(swept, job.log);
+  return { ...sawn, views: [{ ...viewOfLog(job, swept?.pithIn[0]), middle, boards: placed(sawn.passes) }] };
+}
+
+/** A stack sawn from the top down, from the best opening face. */
+export function sawDown(job: CutJob, topIn: number, flitches: Flitches): Omit<Sawn, "views"> {
+  const { stepIn, products } = job;
+  const worthAt = (product: number, face: number) =>
+    flitches.value(product, (face - products[product]!.greenSteps) * stepIn);
+  const stack = bestStack(job, stepsWithin(topIn, stepIn), job.bedSteps, worthAt);
+  const opening = openingFace(job, stack, job.bedSteps, worthAt);
+  if (!opening) return { total: 0, boardFeet: 0, passes: [] };
+  const boards = boardsOf(job, opening, flitches);
+  return {
+    total: sumOf(boards, ({ value }) => value),
+    boardFeet: sumOf(boards, ({ boardFeet }) => boardFeet),
+    opening: {
+      chosenIn: opening.face * stepIn,
+      lowestIn: opening.lowest * stepIn,
+      highestIn: opening.highest * stepIn,
+    },
+    passes: passesDown(job, opening.face * stepIn, boards),
+  };
+}
+
+function boardsOf(job: CutJob, opening: Opening, flitches: Flitches): Board[] {
+  let face = opening.face;
+  return opening.drops.map((product) => {
+    const board = flitches.board(product, (face - job.products[product]!.greenSteps) * job.stepIn);
+    face -= job.products[product]!.greenSteps + job.kerfSteps;
+    return board;
+  });
+}
+
+/** The first pass takes the top slab; each later one frees the board above it. Boards run from the top down. */
+export function passesDown(job: CutJob, openingIn: number, boards: readonly Board[]): Pass[] {
+  const opening: Pass = { number: 1, bladeHeightIn: openingIn, copies: 1, note: "opening face" };
+  const rest = boards.map((board, i): Pass => {
+    const dropIn = board.product.greenIn + job.kerfIn;
+    return { number: i + 2, bladeHeightIn: board.lowIn - job.kerfIn, dropIn, board, copies: 1, note: "" };
+  });
+  return [opening, ...rest];
+}
+
+/** The boards that passes free, to be drawn. */
+export function placed(passes: readonly Pass[]): View["boards"] {
+  return passes.flatMap(({ board, number }) => (board ? [{ board, pass: number }] : []));
+}
+
+/** The log as it lies for its first cut. */
+export function viewOfLog(job: CutJob, endPithIn?: number): View {
+  const outline = (z: number): Outline => {
+    const halfUpIn = halfUpAt(job.log, z);
+    const levelIn = endPithIn ?? halfUpAt(job.log, job.log.lengthIn);
+    return { halfAcrossIn: halfAcrossAt(job.log, z), halfUpIn, pithIn: job.lies === "flat" ? halfUpIn : levelIn };
+  };
+  return { title: "log as it lies", butt: outline(job.log.lengthIn), smallEnd: outline(0), boards: [] };
+}
+
+function bowedMiddle(swept: ReturnType<typeof sweptLog>, log: Log): View["middle"] {
+  const at = swept.pithIn.length >> 1;
+  return {
+    halfAcrossIn: halfAcrossAt(log, log.lengthIn / 2),
+    halfUpIn: halfUpAt(log, log.lengthIn / 2),
+    pithIn: swept.pithIn[at]!,
+    acrossIn: swept.acrossIn[at]!,
+  };
+}
+
+export function sumOf<T>(things: readonly T[], of: (thing: T) => number): number {
+  return things.reduce((sum, thing) => sum + of(thing), 0);
+}

@@ -1,0 +1,196 @@
+import { IN_PER_FT } from "../units";
+import { halfUpAt, type CutJob, type Product } from "./cut-job";
+import type { Board } from "./flitch";
+import { inchesText } from "./inches-text";
+import { sumOf, viewOfLog } from "./live";
+import type { Pass, QuarterBoard, Sawn } from "./plan";
+import { SLACK, stepsWithin } from "./scale-steps";
+import { SAME_WORTH } from "./stack";
+import { boardFeetOf, widthMenus, type WidthMenu } from "./width-menu";
+
+/** A log has four quarters, sawn alike. */
+const QUARTERS = 4;
+
+/**
+ * Quarter sawing: two cuts through the pith, then boards off either flat face of a quarter in turn, each trimmed
+ * towards the pith until the rings meet its face at the angle asked for or steeper.
+ *
+ * @formula F(i, j) = max(0, max over products of V + F(i, j + t + k), V + F(i + t + k, j)); total = 4 * F(0, 0)
+ * @source plain geometry: rings as circles about the pith, ring angle = atan(x / y) at the board's worst point
+ */
+export function sawQuarters(job: CutJob): Sawn {
+  const offsetIn = Math.max(job.kerfIn, job.heartIn) / 2;
+  const quarter = quarterOf(job, offsetIn);
+  const path = bestPath(job, quarter);
+  const boards = path.map(({ face, product, along, off }, n): QuarterBoard => ({
+    board: quarter.board(product, along, off),
+    face,
+    alongIn: offsetIn + along * job.stepIn,
+    offIn: offsetIn + off * job.stepIn,
+    pass: n + PITH_CUTS + 1,
+  }));
+  const passes = boards.length > 0 ? [...pithCuts(job, offsetIn), ...boards.map(passOf)] : [];
+  return {
+    total: QUARTERS * sumOf(boards, ({ board }) => board.value),
+    boardFeet: QUARTERS * sumOf(boards, ({ board }) => board.boardFeet),
+    passes,
+    views: [{ ...viewOfLog({ ...job, lies: "split" }), boards: [], quarter: { offsetIn, boards } }],
+  };
+}
+
+const PITH_CUTS = 2;
+
+function pithCuts(job: CutJob, offsetIn: number): Pass[] {
+  const heart = job.heartIn > job.kerfIn ? `, ${inchesText(job.heartIn)} in of heart sawn off with it` : "";
+  return [
+    {
+      number: 1,
+      bladeHeightIn: halfUpAt(job.log, job.log.lengthIn) - offsetIn,
+      copies: 1,
+      note: `halve the log through the pith${heart}`,
+    },
+    {
+      number: 2,
+      bladeHeightIn: halfUpAt(job.log, job.log.lengthIn) - offsetIn,
+      copies: 1,
+      note: `stand the halves on edge and quarter them${heart}`,
+    },
+  ];
+}
+
+/** A quarter lies on the face the board comes off, so that the blade stands at the board's thickness. */
+function passOf({ board, face, pass }: QuarterBoard): Pass {
+  const note = `off face ${face}, that face on the bed; one from each quarter`;
+  return { number: pass, bladeHeightIn: board.product.greenIn, board, copies: QUARTERS, note };
+}
+
+/** A quarter of the log: what a board is worth that begins `off` a face and `along` it, in steps from its corner. */
+interface Quarter {
+  size: number;
+  worth(product: number, along: number, off: number): number;
+  board(product: number, along: number, off: number): Board;
+}
+
+function quarterOf(job: CutJob, offsetIn: number): Quarter {
+  const { log, stepIn, lengthsFt, products, trimIn } = job;
+  const menus = widthMenus(job);
+  const radiusIn = Float64Array.from(lengthsFt, (l) =>
+    halfUpAt(log, Math.max(0, log.lengthIn - IN_PER_FT * l - trimIn)),
+  );
+  const slope = Math.tan((job.ringAngleDegrees * Math.PI) / 180);
+
+  const startIn = (product: Product, along: number, off: number) =>
+    Math.max(offsetIn + along * stepIn, slope * (offsetIn + off * stepIn + product.greenIn));
+  const usableSteps = (i: number, outerFaceIn: number, fromIn: number) => {
+    const inside = radiusIn[i]! ** 2 - outerFaceIn ** 2;
+    const wideIn = inside > 0 ? Math.sqrt(inside) - fromIn : 0;
+    return wideIn > 0 ? Math.floor(wideIn / stepIn + SLACK) : 0;
+  };
+  const search = (at: number, along: number, off: number) => {
+    const product = products[at]!;
+    const { most }: WidthMenu = menus[at]!;
+    const outerIn = offsetIn + off * stepIn + product.greenIn;
+    const fromIn = startIn(product, along, off);
+    const best = { i: -1, worth: 0, steps: 0 };
+    const last = lengthsFt.length - 1;
+    const ceiling = last < 0 ? 0 : most[usableSteps(last, outerIn, fromIn)]!;
+    for (let i = 0; i <= last; i++) {
+      const perWidth = (product.tallyIn / IN_PER_FT) * lengthsFt[i]!;
+      if (perWidth * ceiling <= best.worth) break;
+      const steps = usableSteps(i, outerIn, fromIn);
+      const worth = perWidth * most[steps]!;
+      if (worth > best.worth) Object.assign(best, { i, worth, steps });
+    }
+    return best;
+  };
+  return {
+    size: stepsWithin(halfUpAt(log, log.lengthIn), stepIn) + 1,
+    worth: (at, along, off) => Math.max(0, search(at, along, off).worth - job.passCost),
+    board: (at, along, off) => {
+      const product = products[at]!;
+      const { i, worth, steps } = search(at, along, off);
+      const widths = menus[at]!.choice(steps);
+      const widthsIn = widths.map(({ nominalIn }) => nominalIn);
+      const greenWidthsIn = widths.map(({ greenSteps }) => greenSteps * stepIn);
+      const acrossIn = sumOf(greenWidthsIn, (width) => width) + (widths.length - 1) * job.ripKerfSteps * stepIn;
+      const lowIn = offsetIn + off * stepIn;
+      const lengthFt = lengthsFt[i]!;
+      return {
+        product,
+        lowIn,
+        highIn: lowIn + product.greenIn,
+        lengthFt,
+        widthsIn,
+        greenWidthsIn,
+        middleIn: startIn(product, along, off) + acrossIn / 2,
+        startIn: Math.max(0, log.lengthIn - IN_PER_FT * lengthFt - trimIn),
+        boardFeet: boardFeetOf(product, widthsIn, lengthFt),
+        value: worth - job.passCost,
+      };
+    },
+  };
+}
+
+interface Step {
+  face: "A" | "B";
+  product: number;
+  along: number;
+  off: number;
+}
+
+/**
+ * The best order of boards off faces A and B from the corner out. Only states that boards lead to are weighed; the
+ * quarter is the same seen from either face, so one half of them serves both.
+ */
+function bestPath(job: CutJob, { size, worth }: Quarter): Step[] {
+  const drops = job.products.map(({ greenSteps }) => greenSteps + job.kerfSteps);
+  const reached = new Uint8Array(size * size);
+  reached[0] = 1;
+  const at = (i: number, j: number) => (i < j ? i * size + j : j * size + i);
+  for (let i = 0; i < size; i++)
+    for (let j = i; j < size; j++) {
+      if (!reached[at(i, j)]) continue;
+      for (const drop of drops) {
+        if (j + drop < size) reached[at(i, j + drop)] = 1;
+        if (i + drop < size) reached[at(i + drop, j)] = 1;
+      }
+    }
+
+  const most = new Float64Array(size * size);
+  const boards = new Int32Array(size * size);
+  const next = new Int32Array(size * size).fill(-1);
+  for (let i = size - 1; i >= 0; i--)
+    for (let j = size - 1; j >= i; j--) {
+      const here = at(i, j);
+      if (!reached[here]) continue;
+      drops.forEach((drop, product) => {
+        weigh(here, worth(product, i, j), j + drop < size ? at(i, j + drop) : -1, 2 * product);
+        weigh(here, worth(product, j, i), i + drop < size ? at(i + drop, j) : -1, 2 * product + 1);
+      });
+    }
+
+  function weigh(here: number, gain: number, after: number, choice: number): void {
+    if (gain <= 0) return;
+    const total = gain + (after < 0 ? 0 : most[after]!);
+    const count = 1 + (after < 0 ? 0 : boards[after]!);
+    const better = total - most[here]!;
+    if (better < -SAME_WORTH || (better <= SAME_WORTH && count >= boards[here]!)) return;
+    most[here] = total;
+    boards[here] = count;
+    next[here] = choice;
+  }
+
+  const path: Step[] = [];
+  let i = 0;
+  let j = 0;
+  while (i < size && j < size && next[at(i, j)]! >= 0) {
+    const choice = next[at(i, j)]!;
+    const product = choice >> 1;
+    // Even choices take the board that begins at the larger of the two offsets.
+    const fromA = (choice % 2 === 0) === i <= j;
+    path.push(fromA ? { face: "A", product, along: i, off: j } : { face: "B", product, along: j, off: i });
+    if (fromA) j += drops[product]!;
+    else i += drops[product]!;
+  }
+  return path;
+}

@@ -1,0 +1,57 @@
+import { IN_PER_FT } from "../units";
+import { halfAcrossAt, halfUpAt, type CutJob } from "./cut-job";
+import type { Flitches } from "./flitch";
+import { flatsIn } from "./guides";
+import { placed, sawDown, viewOfLog } from "./live";
+import type { Sawn } from "./plan";
+import { NEAR_IN, SLACK } from "./scale-steps";
+import { boardFeetOf, priceAt } from "./width-menu";
+
+/**
+ * Live-edge slabs: every flitch is one slab of the log's full length. Its tally width is that of its narrow face a
+ * third of the way from the small end, down to the width step.
+ *
+ * @formula V = tally / 12 * length * width * price - pass cost, width = floor(2 * h(L / 3) / step) * step
+ * @source common practice, no source: the width a third from the narrow end; the stack as in live sawing
+ */
+export function sawSlabs(job: CutJob): Sawn {
+  const flatIn = flatsIn(job);
+  const lengthFt = job.lengthsFt[0] ?? 0;
+  const third = sectionAt(job, job.log.lengthIn / 3, flatIn);
+  const smallEnd = sectionAt(job, 0, flatIn);
+
+  const widthIn = (lowIn: number, highIn: number): number => {
+    if (2 * smallEnd(lowIn, highIn) < job.minWidthIn - NEAR_IN) return 0;
+    return Math.floor((2 * third(lowIn, highIn)) / job.widthStepIn + SLACK) * job.widthStepIn;
+  };
+  const slabs: Flitches = {
+    value: (at, lowIn) => {
+      const product = job.products[at]!;
+      const width = widthIn(lowIn, lowIn + product.greenIn);
+      const boardFeet = (product.tallyIn / IN_PER_FT) * lengthFt * width;
+      return Math.max(0, boardFeet * priceAt(product.prices, width) - job.passCost);
+    },
+    board: (at, lowIn) => {
+      const product = job.products[at]!;
+      const highIn = lowIn + product.greenIn;
+      const width = widthIn(lowIn, highIn);
+      const boardFeet = boardFeetOf(product, [width], lengthFt);
+      const value = boardFeet * priceAt(product.prices, width) - job.passCost;
+      const where = { lowIn, highIn, middleIn: 0, startIn: 0 };
+      return { product, ...where, lengthFt, widthsIn: [width], greenWidthsIn: [width], boardFeet, value };
+    },
+  };
+  const sawn = sawDown(job, 2 * halfUpAt(job.log, job.log.lengthIn), slabs);
+  return { ...sawn, views: [{ ...viewOfLog(job), boards: placed(sawn.passes) }] };
+}
+
+/** Half the narrow face of a flitch between two heights, at a distance from the small end. */
+function sectionAt(job: CutJob, z: number, flatIn: number): (lowIn: number, highIn: number) => number {
+  const halfUp = halfUpAt(job.log, z);
+  const halfAcross = halfAcrossAt(job.log, z);
+  const pith = job.lies === "flat" ? halfUp : halfUpAt(job.log, job.log.lengthIn);
+  return (lowIn, highIn) => {
+    const off = Math.max(Math.abs(lowIn - pith), Math.abs(highIn - pith)) / halfUp;
+    return off < 1 ? Math.min(flatIn, halfAcross * Math.sqrt(1 - off * off)) : 0;
+  };
+}
