@@ -65,10 +65,13 @@ export function BOARDFEET(
 /**
  * Surface measure of a board: square feet of its face, to the whole foot.
  *
- * The width counts with its fractions, the length in whole feet: a part of a foot is dropped. Three rules for an exact
- * half foot are met. Retail: halves down (Handbook 130, which binds where a state adopts it; its sentence on halves is
- * cut short in the copy read, and "dropped" is our reading). Trade: halves down and up by turns, which takes more than
- * one board: see TALLY. Export: halves to the even foot (common practice, no source).
+ * The width counts with its fractions, the length in whole feet: a part of a foot is dropped. Standard lengths are 4 to
+ * 16 ft; a shorter or longer board is measured all the same.
+ *
+ * Three rules for an exact half foot are met. Retail: halves down (Handbook 130 on retail sales of hardwood lumber, not
+ * of flooring or moulding, which binds where a state adopts it; its sentence on halves is cut short in the copy read, and
+ * "dropped" is our reading). Trade: halves down and up by turns, which takes more than one board: see TALLY. Export:
+ * halves to the even foot (common practice, no source).
  *
  * @customfunction SURFACEMEASURE
  * @param width Full width of the board. A bare number is inches.
@@ -97,11 +100,15 @@ export function SURFACEMEASURE(width: unknown[][], length: unknown[][], halves?:
  * Board feet of many boards of one thickness, piece by piece as graders tally.
  *
  * The order of rounding: the surface measure of each board comes to the whole foot first, then the feet are added up,
- * then the sum is multiplied by the thickness. Rounding the widths first, or the sum only, makes another total, and
- * where they disagree the surface measure of the pieces wins. The answer is not rounded again; with 5/4 and 6/4 it may
- * end in a fraction, and a dealer brings the whole lot to the whole board foot once, at the end: put ROUND around it.
- * By turns (alternate), the first exact half of the list goes down, the next up, and so on in the order of the list.
- * Kiln-dried hardwood is billed by a tally taken after drying.
+ * then the sum is multiplied by the thickness. The answer is not rounded again; with 5/4 and 6/4 it may end in a
+ * fraction, and a dealer brings the whole lot to the whole board foot once, at the end: put ROUND around it.
+ *
+ * Surface measure of each piece is the official hardwood tally. Rounding the widths first, or the sum only, makes another
+ * total, so lengths and widths as printed do not multiply back to it; where an end tally disagrees, surface measure wins.
+ * An export bundle tally is another count: each width to the nearest inch, exact halves by turns. By turns here
+ * (alternate) the first exact half foot of the list goes down, the next up, and so on in the order of the list.
+ *
+ * Kiln-dried hardwood is measured again after drying and billed by that tally, with nothing added for shrinkage.
  *
  * @customfunction TALLY
  * @param widths Full widths, a cell a board. A bare number is inches.

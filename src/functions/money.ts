@@ -1,4 +1,4 @@
-import { anyNumber, mayBeNegative, mayBeZero, money, number, optional, percent, rows } from "../cells/read";
+import { mayBeNegative, mayBeZero, money, number, optional, percent, rows } from "../cells/read";
 import { spread, table } from "../cells/spread";
 import { boardCost } from "../math/money/board-cost";
 import { breakEvenFeet } from "../math/money/break-even-feet";
@@ -92,7 +92,7 @@ export function LISTPRICE(cost: unknown[][], margin: unknown[][]): unknown[][] {
  * @see LISTPRICE
  */
 export function MARGIN(price: unknown[][], cost: unknown[][]): unknown[][] {
-  return spread({ price: money(price, "price"), cost: mayBeZero(money(cost, "cost")) }, marginShare);
+  return spread({ price: money(price, "price"), cost: money(cost, "cost") }, marginShare);
 }
 
 /**
@@ -123,7 +123,7 @@ export function LOGBID(
     {
       yieldBoardFeet: number(boardfeet, "boardfeet"),
       price: money(price, "price"),
-      costs: mayBeZero(money(costs, "costs")),
+      costs: money(costs, "costs"),
       marginPercent: optional(percent(margin, "margin"), 0),
     },
     logBid,
@@ -259,7 +259,7 @@ export function HOURLYRATE(
 ): unknown[][] {
   return spread(
     {
-      fixedCost: mayBeZero(money(fixed, "fixed")),
+      fixedCost: money(fixed, "fixed"),
       hours: number(hours, "hours"),
       variablePerHour: mayBeZero(money(variable, "variable")),
       wagePerHour: mayBeZero(money(wage, "wage")),
@@ -284,9 +284,9 @@ export function HOURLYRATE(
 export function BREAKEVENFEET(fixed: unknown[][], price: unknown[][], variable: unknown[][]): unknown[][] {
   return spread(
     {
-      fixedCost: mayBeZero(money(fixed, "fixed")),
+      fixedCost: money(fixed, "fixed"),
       pricePerFoot: money(price, "price"),
-      variablePerFoot: mayBeZero(money(variable, "variable")),
+      variablePerFoot: money(variable, "variable"),
     },
     breakEvenFeet,
   );
@@ -297,7 +297,7 @@ export function BREAKEVENFEET(fixed: unknown[][], price: unknown[][], variable: 
  *
  * Half a cent goes away from zero, by the decimal digits as typed (15, as many as a sheet keeps): 1.005 is held in
  * binary as a little less, and would otherwise go down. Add up the amounts of the lines; take a tax once, on the sum.
- * A quantity or price below 0 is a return or a discount.
+ * A quantity or price below 0 is a return or a discount. A line with a quantity and no price is refused.
  *
  * @customfunction LINEAMOUNT
  * @param quantity Board feet, hours or pieces.
@@ -311,7 +311,10 @@ export function BREAKEVENFEET(fixed: unknown[][], price: unknown[][], variable: 
  * @see SAWFEE
  */
 export function LINEAMOUNT(quantity: unknown[][], price: unknown[][]): unknown[][] {
-  return spread({ quantity: anyNumber(quantity, "quantity"), price: anyNumber(price, "price") }, lineAmount);
+  return spread(
+    { quantity: mayBeNegative(number(quantity, "quantity")), price: mayBeNegative(money(price, "price")) },
+    lineAmount,
+  );
 }
 
 /**

@@ -51,7 +51,8 @@ function sharedOut(cents: number, shares: readonly number[]): number[] {
   const size = Math.abs(cents);
   const parts = shares.map((share) => {
     const exact = Number((size * share).toFixed(6));
-    return { full: Math.floor(exact), remainder: exact - Math.floor(exact) };
+    const full = Math.floor(exact);
+    return { full, remainder: Number((exact - full).toFixed(6)) };
   });
   const left = size - total(parts.map(({ full }) => full));
   const turn = [...parts].sort((a, b) => b.remainder - a.remainder);

@@ -1,0 +1,124 @@
+import { describe, expect, it } from "vitest";
+import { dressedSize } from "../../../src/math/boards/dressed-size";
+import { hardwoodThicknessIn } from "../../../src/math/boards/hardwood-thickness";
+import { HARDWOOD_THICKNESSES, HARDWOOD_THICKNESS_TOTALS } from "../../../src/math/boards/hardwood-thickness.table";
+import { DRESSED_THICKNESSES, DRESSED_TOTALS, DRESSED_WIDTHS } from "../../../src/math/boards/softwood-sizes.table";
+import { rowsOf } from "../../csv";
+
+const hardwood = rowsOf("trade/hardwood_thickness.csv");
+const softwood = rowsOf("trade/softwood_sizes.csv");
+
+/** Inches written as 1 1/4; nothing where the cell is empty or from memory. */
+function inchesIn(written: string | undefined): number | undefined {
+  if (!written || written.includes("memory")) return undefined;
+  return written.split(" ").reduce((sum, part) => {
+    const [top = "", bottom = "1"] = part.split("/");
+    return sum + Number(top) / Number(bottom);
+  }, 0);
+}
+
+describe("the table of hardwood thicknesses, whole", () => {
+  it.each(hardwood)("$rough_in in surfaces to what is printed and keeps what kiln-dried stock must", (row) => {
+    const thicknessIn = inchesIn(row.rough_in)!;
+    expect(hardwoodThicknessIn({ thicknessIn, state: "nominal" })).toBe(Number(row.rough_decimal));
+    expect(hardwoodThicknessIn({ thicknessIn, state: "kiln-dried" })).toBe(Number(row.kd_rough_minimum_in));
+    for (const [state, column] of [
+      ["surfaced", "s2s_in"],
+      ["surfaced one side", "s1s_in"],
+    ] as const) {
+      const printed = inchesIn(row[column]);
+      if (printed === undefined)
+        expect(() => hardwoodThicknessIn({ thicknessIn, state })).toThrow("no figure was found in print");
+      else expect(hardwoodThicknessIn({ thicknessIn, state })).toBe(printed);
+    }
+  });
+
+  it("has its quarters in step with its inches, and its totals", () => {
+    for (const { quarters, nominalIn } of HARDWOOD_THICKNESSES)
+      if (quarters) expect(inchesIn(quarters)).toBe(nominalIn);
+    for (const column of ["nominalIn", "surfacedOneSideIn", "surfacedTwoSidesIn"] as const) {
+      const sum = HARDWOOD_THICKNESSES.reduce((total, row) => total + (row[column] ?? 0), 0);
+      expect(sum).toBe(HARDWOOD_THICKNESS_TOTALS[column]);
+    }
+    expect(HARDWOOD_THICKNESSES).toHaveLength(hardwood.length);
+  });
+
+  it("does not let the remembered figure of 10/4 pose as a printed one", () => {
+    expect(() => hardwoodThicknessIn({ thicknessIn: 2.5, state: "surfaced" })).toThrow("from memory 2.25");
+    expect(() => hardwoodThicknessIn({ thicknessIn: 2.5, state: "surfaced one side" })).toThrow(/in print$/);
+  });
+});
+
+describe("a hardwood thickness", () => {
+  const kilnDried = (thicknessIn: number) => hardwoodThicknessIn({ thicknessIn, state: "kiln-dried" });
+
+  it("kiln-dried may be 1/16 scant from 3/8 to 1 3/4 in and 1/8 scant from 2 in, with no rule between", () => {
+    expect(kilnDried(3 / 8)).toBe(3 / 8 - 1 / 16);
+    expect(kilnDried(1.75)).toBe(1.6875);
+    expect(kilnDried(2)).toBe(1.875);
+    for (const thicknessIn of [0.374, 1.76, 1.99])
+      expect(() => kilnDried(thicknessIn)).toThrow("wanted nominal 3/8 to 1 3/4");
+  });
+
+  it("that the table does not have is refused with the ones it has", () => {
+    expect(() => hardwoodThicknessIn({ thicknessIn: 1.3, state: "surfaced" })).toThrow("4/4, 5/4, 6/4");
+  });
+});
+
+describe("the table of dressed softwood, whole", () => {
+  const sides = softwood.filter(({ kind }) => kind === "thickness" || kind === "width");
+
+  it.each(sides)("$kind of nominal $nominal_in in", ({ kind, nominal_in, dressed_dry_in, status_dry }) => {
+    const part = kind as "thickness" | "width";
+    const nominal = part === "thickness" ? `${nominal_in}x6` : `2x${nominal_in}`;
+    const seen = status_dry!.startsWith("seen");
+    if (seen) expect(dressedSize({ nominal, part })).toBe(inchesIn(dressed_dry_in));
+    else expect(() => dressedSize({ nominal, part })).toThrow(`from memory ${inchesIn(dressed_dry_in)}`);
+    const both = dressedSize({ nominal }) as string;
+    const side = both.split(" x ")[part === "thickness" ? 0 : 1]!;
+    expect(side).toBe(`${dressed_dry_in!.replace(" ", "-")}${seen ? "" : " (from memory)"}`);
+  });
+
+  it("has its totals", () => {
+    const sum = (rows: readonly { dressedIn: number }[]) => rows.reduce((total, row) => total + row.dressedIn, 0);
+    expect(sum(DRESSED_THICKNESSES)).toBe(DRESSED_TOTALS.thicknessIn);
+    expect(sum(DRESSED_WIDTHS)).toBe(DRESSED_TOTALS.widthIn);
+    expect(DRESSED_THICKNESSES.length + DRESSED_WIDTHS.length).toBe(sides.length);
+  });
+
+  it("takes 1/2 in off timbers of 5 and 6 in, 3/4 off 7 to 15, 1 in off 16 and up (PS 20-05)", () => {
+    const off = (nominalIn: number) =>
+      nominalIn - (dressedSize({ nominal: `5x${nominalIn}`, part: "width" }) as number);
+    expect([5, 6, 7, 15, 16, 24].map(off)).toEqual([1 / 2, 1 / 2, 3 / 4, 3 / 4, 1, 1]);
+    const rules = softwood.filter(
+      ({ kind, status_dry }) => kind!.startsWith("timber") && status_dry!.startsWith("seen"),
+    );
+    expect(rules.map((rule) => inchesIn(/up to (\S+) smaller/.exec(rule.dressed_dry_in!)![1]))).toEqual([
+      1 / 2,
+      3 / 4,
+      1,
+    ]);
+  });
+});
+
+describe("the name of a dressed size", () => {
+  it.each(["2x6", "2 x 6", "2X6", '2"x6"', "2 in x 6 in", "2×6", "2.0x6"])("%s is a two by six", (nominal) => {
+    expect(dressedSize({ nominal })).toBe("1-1/2 x 5-1/2");
+  });
+
+  it.each(["5/4x6", "1 1/4x6", "1-1/4 x 6", "1.25x6"])("%s is five quarter by six", (nominal) => {
+    expect(dressedSize({ nominal, part: "width" })).toBe(5.5);
+    expect(dressedSize({ nominal })).toBe("1 (from memory) x 5-1/2");
+  });
+
+  it.each(["", "2", "2x", "x6", "2x6x8", "two by six", "2/0x6", "-2x6", "1e1x6", "2,5x6"])(
+    "%j names none",
+    (nominal) => {
+      expect(() => dressedSize({ nominal })).toThrow("wanted thickness x width such as 2x6");
+    },
+  );
+
+  it.each(["2x7", "7x2", "6x2", "5x5.5", "4x16", "0x6"])("%s is not in the standard", (nominal) => {
+    expect(() => dressedSize({ nominal })).toThrow(/^nominal (?:thickness|width|side)/);
+  });
+});
