@@ -1,0 +1,112 @@
+import { describe, expect, it } from "vitest";
+import {
+  BOARDFEET,
+  DRESSEDSIZE,
+  FEETINCHES,
+  FRACTION,
+  MEASURE,
+  PACKFEET,
+  QUARTERS,
+  SLABAREA,
+  SLABFEET,
+  SURFACEMEASURE,
+  TALLY,
+} from "../../src/functions/boards";
+
+const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
+const message = (answer: unknown[][]) => (answer[0]![0] as { message: string }).message;
+
+describe("a column of boards", () => {
+  it("spills one answer a row, blank rows as 0 and bad rows as their own error", () => {
+    const answer = BOARDFEET(column("4/4", "5/4", null, "thick"), column(6, 8, null, 6), column(10, 12, null, 8));
+    expect(answer.slice(0, 3)).toEqual([[5], [10], [0]]);
+    expect(answer[3]![0]).toMatchObject({ error: "#VALUE!" });
+  });
+
+  it("is the same in metric sizes", () => {
+    expect(BOARDFEET([["25.4 mm"]], [["30.48 cm"]], [["3.048 m"]])[0]![0]).toBeCloseTo(10, 8);
+    expect(SURFACEMEASURE([["21.59 cm"]], [["3.6576 m"]])).toEqual([[8]]);
+  });
+
+  it("says which size a begun row lacks", () => {
+    expect(message(BOARDFEET([[1]], [[6]], [[null]]))).toMatch(/^length: /);
+  });
+});
+
+describe("a tally", () => {
+  it("passes over rows that nobody has begun, and refuses a row half filled", () => {
+    expect(TALLY(column(6.25, null, 8.75, 0), column(8, null, 12, null), [[1]])).toEqual([[4 + 9]]);
+    expect(message(TALLY(column(6.25, 8.75), column(8, null), [[1]]))).toMatch(/lengths.*row 2/);
+  });
+
+  it("takes one length for all the widths", () => {
+    expect(TALLY(column(6.25, 6.25, 6.25), [["8'"]], [["4/4"]])).toEqual([[12]]);
+  });
+
+  it("knows the rules of halves by the names the trade has for them", () => {
+    expect(TALLY(column(8.5, 8.5), [[12]], [[1]], [["Retail"]])).toEqual([[16]]);
+    expect(TALLY(column(8.5, 8.5), [[12]], [[1]], [["trade"]])).toEqual([[17]]);
+    expect(TALLY(column(8.5), [[12]], [[1]], [["up"]])[0]![0]).toMatchObject({ error: "#VALUE!" });
+  });
+});
+
+describe("a slab", () => {
+  it("takes its widths along a column or along a row", () => {
+    expect(SLABFEET([["9/4"]], [[15, 17.25, 19.75]], [[`10'3"`]])[0]![0]).toBeCloseTo(33.31, 2);
+    expect(SLABFEET([["9/4"]], column(15, 17.25, 19.75), [[`10'3"`]])[0]![0]).toBeCloseTo(33.31, 2);
+  });
+
+  it("refuses a gap between widths, since the steps are equal, but not blanks after them", () => {
+    expect(SLABAREA(column(20, 22, 24, null, null), [[6]])).toEqual([[11]]);
+    expect(message(SLABAREA(column(20, null, 24), [[6]]))).toMatch(/no gap/);
+  });
+
+  it("says why Simpson's rule has no answer", () => {
+    expect(SLABFEET([[2]], column(20, 22), [[6]], [["Simpson"]])[0]![0]).toMatchObject({
+      error: "#N/A",
+      message: "Simpson's rule: wanted an odd number of widths, 3 or more, got 2",
+    });
+  });
+});
+
+describe("a thickness", () => {
+  it("is read as the trade writes it", () => {
+    expect(QUARTERS(column("5/4", "5Q", "1 1/4", "1-1/4", 1.25))).toEqual(column(1.25, 1.25, 1.25, 1.25, 1.25));
+  });
+
+  it("that a sheet has turned into a date is refused", () => {
+    expect(message(QUARTERS([[46146]]))).toMatch(/date/);
+  });
+
+  it("in millimetres finds its row of the table", () => {
+    expect(QUARTERS([["31.75 mm"]], [["S2S"]])).toEqual([[1.0625]]);
+  });
+
+  it("of softwood that is from memory is not answered as a number", () => {
+    expect(DRESSEDSIZE([["3x8"]], [["thickness"]])[0]![0]).toMatchObject({
+      error: "#N/A",
+      message: "thickness of 3x8 (in): no copy of the standard was seen to print it; from memory 2.5",
+    });
+  });
+});
+
+describe("text for the tape", () => {
+  it("is read back as the length it stands for", () => {
+    for (let sixteenths = 1; sixteenths <= 16 * 30; sixteenths += 7) {
+      const inches = sixteenths / 16;
+      expect(MEASURE(FEETINCHES([[inches]]))).toEqual([[inches]]);
+      expect(MEASURE(FRACTION([[inches]]))).toEqual([[inches]]);
+    }
+  });
+
+  it("carries a minus, and is 0 for a blank", () => {
+    expect(FRACTION(column(-2.25, null))).toEqual(column("-2-1/4", 0));
+    expect(FEETINCHES([["-30 1/2"]])).toEqual([[`-2'-6 1/2"`]]);
+  });
+});
+
+describe("a bundle", () => {
+  it("takes its fill as percent or as a share", () => {
+    for (const fill of [90, 0.9, "90%"]) expect(PACKFEET([[48]], [[10]], [[12]], [[1]], [[fill]])).toEqual([[432]]);
+  });
+});
