@@ -495,8 +495,8 @@ export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unkno
  * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice).
  * @param [direction] up, when left out, or down.
  * @returns Pound-force inches
- * @example =BOLE.SCREWTORQUE(10000, 2.25, 0.5, 1, 0.2) gives 2840
- * @example =BOLE.SCREWTORQUE(1000, 1, 0.2, 1, 0.15, "down") gives 35.4
+ * @example =BOLE.SCREWTORQUE(10000, 2.25, 0.5, 1, 0.2) gives 2841
+ * @example =BOLE.SCREWTORQUE(1000, 1, 0.2, 1, 0.15, "down") gives 35.3
  * @example =BOLE.SCREWTORQUE(1000, 1, 0.9, 4, 0.6) gives #N/A
  * @caution Friction is a guess until measured. Never under a head that only a screw holds; keep to the screw maker's load.
  * @see SCREWHOLDS
@@ -536,7 +536,7 @@ export function SCREWTORQUE(
  * @param [starts] Threads side by side; 1 when left out.
  * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice).
  * @returns Horsepower
- * @example =BOLE.SCREWPOWER(1000, 60, 1, 0.2) gives 0.482
+ * @example =BOLE.SCREWPOWER(1000, 60, 1, 0.2) gives 0.478
  * @example =BOLE.SCREWPOWER(1000, 60, 1, 1) gives #N/A
  * @caution Friction is a guess until measured. Never under a head that only a screw holds; keep to the screw maker's load.
  * @see SCREWTORQUE

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { driveHertz, motorRpm } from "../../../src/math/mill/motor";
+
+describe("a motor on a drive", () => {
+  it("of 4 poles with 1750 on its plate turns at 1150 rpm on 40 Hz (answer from memory), 50 less than its field", () => {
+    expect(motorRpm({ hertz: 40, poles: 4, nameplateRpm: 1750 })).toBe(1150);
+  });
+
+  it("of 4 poles and 5 % slip turns at 855 rpm on 30 Hz (practice problem), by the plate it would have there", () => {
+    expect(motorRpm({ hertz: 30, poles: 4, nameplateRpm: 0.95 * 900, baseHertz: 30 })).toBeCloseTo(855, 9);
+  });
+
+  it("loses the same turns at every frequency", () => {
+    for (const hertz of [10, 30, 60, 90])
+      expect(motorRpm({ hertz, poles: 4 }) - motorRpm({ hertz, poles: 4, nameplateRpm: 1750 })).toBeCloseTo(50, 9);
+  });
+
+  it("of a European plate, 1440 at 50 Hz, turns at its plate's speed there", () => {
+    expect(motorRpm({ hertz: 50, poles: 4, nameplateRpm: 1440, baseHertz: 50 })).toBe(1440);
+  });
+
+  it.each([0, 1, 3, 2.5, -4])("has no %s poles", (poles) => {
+    expect(() => motorRpm({ hertz: 60, poles })).toThrow(`motor poles: wanted an even number, 2 or more, got ${poles}`);
+  });
+
+  it("stands still under the frequency of its slip: 50 rpm of 4 poles are 1 2/3 Hz", () => {
+    expect(() => motorRpm({ hertz: 5 / 3, poles: 4, nameplateRpm: 1750 })).toThrow("wanted more than 1.66");
+    expect(motorRpm({ hertz: 1.7, poles: 4, nameplateRpm: 1750 })).toBeCloseTo(1, 9);
+    expect(() => motorRpm({ hertz: 0, poles: 4 })).toThrow("drive frequency (Hz)");
+  });
+
+  it("takes a plate speed from the field of its poles down to that of two more, and no other", () => {
+    expect(motorRpm({ hertz: 60, poles: 4, nameplateRpm: 1800 })).toBe(1800);
+    expect(motorRpm({ hertz: 60, poles: 4, nameplateRpm: 1201 })).toBe(1201);
+    expect(() => motorRpm({ hertz: 60, poles: 4, nameplateRpm: 1801 })).toThrow("more than 1200 and at most 1800");
+    expect(() => motorRpm({ hertz: 60, poles: 4, nameplateRpm: 1200 })).toThrow("more than 1200 and at most 1800");
+    expect(() =>
+      driveHertz({ speedFpm: 5000, wheelIn: 36, driverIn: 6, drivenIn: 18, poles: 2, nameplateRpm: 1750 }),
+    ).toThrow("nameplate speed (rpm) of 2 poles at 60 Hz");
+  });
+
+  it("drives a 36 in wheel's band at 5000 fpm through 6 and 18 in pulleys on 54.72 Hz, worked by hand", () => {
+    // 5000 * 12 / (36 pi) = 530.52 rpm of the wheel, 1591.55 of the motor, 1641.55 of the field, times 4 / 120
+    const hertz = driveHertz({ speedFpm: 5000, wheelIn: 36, driverIn: 6, drivenIn: 18, poles: 4, nameplateRpm: 1750 });
+    expect(hertz).toBeCloseTo(54.718, 3);
+  });
+});

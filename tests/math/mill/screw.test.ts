@@ -1,0 +1,72 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { screwHolds, screwPowerHp, screwRiseIn, screwTorqueLbfIn, threadShape } from "../../../src/math/mill/screw";
+
+describe("a lift screw", () => {
+  it("rises by starts times pitch a turn, and comes down by turns below zero", () => {
+    expect(screwRiseIn({ turns: 10, pitchIn: 0.25 })).toBe(2.5);
+    expect(screwRiseIn({ turns: -4, pitchIn: 0.25, starts: 2 })).toBe(-2);
+  });
+
+  it("of 32 mm, two starts of 4 mm, takes 26.18 N m up and 9.77 N m down (Shigley, Example 8-1, answers from memory)", () => {
+    const screw = { loadLb: 6400, diameterIn: 32, pitchIn: 4, starts: 2, friction: 0.08 };
+    const collar = (6400 * 0.08 * 40) / 2;
+    expect(screwTorqueLbfIn(screw) + collar).toBeCloseTo(26180, -1);
+    expect(screwTorqueLbfIn({ ...screw, direction: "down" }) + collar).toBeCloseTo(9770, -1);
+  });
+
+  it("that holds by itself gives back at most half of the work (Housner and Hudson)", () => {
+    const size = fc.double({ min: 0.3, max: 4, noNaN: true });
+    const part = fc.double({ min: 0.02, max: 0.9, noNaN: true });
+    const friction = fc.double({ min: 0.02, max: 0.5, noNaN: true });
+    fc.assert(
+      fc.property(size, part, fc.integer({ min: 1, max: 4 }), friction, (diameterIn, share, starts, mu) => {
+        const thread = { diameterIn, pitchIn: diameterIn * share, starts, friction: mu };
+        fc.pre(mu * threadShape(thread).slope < 1);
+        const up = screwTorqueLbfIn({ loadLb: 1000, ...thread });
+        const given = (1000 * starts * thread.pitchIn) / (2 * Math.PI);
+        if (screwHolds(thread)) expect(given / up).toBeLessThanOrEqual(0.5);
+        expect(screwTorqueLbfIn({ loadLb: 1000, ...thread, direction: "down" }) > 0).toBe(screwHolds(thread));
+      }),
+      { seed: 5, numRuns: 500 },
+    );
+  });
+
+  it("spends the power of its torque at its turns: 300 a minute for 60 in of a 0.2 in pitch", () => {
+    const screw = { loadLb: 1000, diameterIn: 1, pitchIn: 0.2 };
+    const byTorque = (screwTorqueLbfIn(screw) * 300) / 63025;
+    // 63,025 is the handbooks' round figure for 12 * 33,000 / (2 pi), which is 63,025.36.
+    expect(screwPowerHp({ ...screw, riseInPerMin: 60 })).toBeCloseTo(byTorque, 4);
+  });
+
+  it("takes a friction of 0.15 when none is given, the one of Mott's and Bhandari's examples", () => {
+    const screw = { loadLb: 1000, diameterIn: 1, pitchIn: 0.2 };
+    expect(screwTorqueLbfIn(screw)).toBe(screwTorqueLbfIn({ ...screw, friction: 0.15 }));
+    expect(screwHolds({ diameterIn: 1, pitchIn: 0.38 })).toBe(
+      screwHolds({ diameterIn: 1, pitchIn: 0.38, friction: 0.15 }),
+    );
+  });
+
+  it("as steep as friction is sticky cannot be raised, and the message says under which friction it can", () => {
+    const screw = { loadLb: 1000, diameterIn: 1, pitchIn: 0.9, starts: 4 };
+    const limit = 1 / threadShape(screw).slope;
+    expect(screwTorqueLbfIn({ ...screw, friction: limit * 0.999 })).toBeGreaterThan(0);
+    expect(() => screwTorqueLbfIn({ ...screw, friction: limit * 1.001 })).toThrow(
+      `cannot be raised; wanted less than ${limit}`,
+    );
+    expect(screwTorqueLbfIn({ ...screw, friction: limit * 1.001, direction: "down" })).toBeLessThan(0);
+  });
+
+  it("has no thread as coarse as its own diameter, and no half start", () => {
+    expect(() => screwHolds({ diameterIn: 1, pitchIn: 1 })).toThrow(
+      "screw pitch (in): wanted less than the diameter, 1, got 1",
+    );
+    expect(screwHolds({ diameterIn: 1, pitchIn: 0.999 })).toBe(false);
+    expect(() => screwHolds({ diameterIn: 1, pitchIn: 0.2, starts: 0 })).toThrow(
+      "thread starts: wanted 1 to 20, got 0",
+    );
+    expect(() => screwHolds({ diameterIn: 1, pitchIn: 0.2, starts: 21 })).toThrow(
+      "thread starts: wanted 1 to 20, got 21",
+    );
+  });
+});
