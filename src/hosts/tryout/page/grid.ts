@@ -1,0 +1,79 @@
+import { defaultTheme } from "@univerjs/themes";
+import { ICommandService, LocaleType, Univer, type IWorkbookData } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import * as parts from "@univerjs/preset-sheets-core";
+import english from "@univerjs/preset-sheets-core/locales/en-US";
+import * as bole from "../../../functions";
+import { keepTextLiterals } from "../bridge/literals";
+import { Messages } from "../bridge/messages";
+import { registerAll } from "../bridge/register";
+import type { Entry } from "./catalog";
+import { suggestion, suggestionWithoutCatalog } from "./descriptions";
+
+export type Grid = ReturnType<typeof startGrid>;
+
+/** Starts the spreadsheet in the page, every function of the registry in it, and opens the workbook. */
+export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookData>, catalog: readonly Entry[]) {
+  const univer = new Univer({ theme: ours(), locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: english } });
+  registerPlugins(univer, container);
+  const api = FUniver.newAPI(univer);
+  const injector = univer.__getInjector();
+  const messages = new Messages();
+  injector.get(ICommandService).beforeCommandExecuted(({ id }) => {
+    if (id === parts.SetFormulaCalculationStartMutation.id) messages.newRun();
+  });
+
+  // The engine takes functions only once it has a workbook, so the first calculation waits until they are there.
+  api.createWorkbook(workbook);
+  const functions = injector.get(parts.IFunctionService);
+  const names = registerAll(bole, { parts, functions, messages });
+  keepTextLiterals(functions, parts);
+  injector.get(parts.IDescriptionService).registerDescriptions(names.map((name) => described(name, catalog)));
+  api.getFormula().executeCalculation();
+  return { api, injector, messages };
+}
+
+function described(name: string, catalog: readonly Entry[]) {
+  const entry = catalog.find((one) => `BOLE.${one.name}` === name);
+  return entry ? suggestion(entry) : suggestionWithoutCatalog(name.replace("BOLE.", ""));
+}
+
+/** The parts of a spreadsheet that a person types in; nothing that speaks with a server. */
+function registerPlugins(univer: Univer, container: HTMLElement): void {
+  univer.registerPlugin(parts.UniverDocsPlugin);
+  univer.registerPlugin(parts.UniverRenderEnginePlugin);
+  univer.registerPlugin(parts.UniverUIPlugin, { container, header: true, toolbar: false });
+  univer.registerPlugin(parts.UniverDocsUIPlugin);
+  univer.registerPlugin(parts.UniverFormulaEnginePlugin);
+  univer.registerPlugin(parts.UniverSheetsPlugin);
+  univer.registerPlugin(parts.UniverSheetsUIPlugin, {
+    formulaBar: true,
+    footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: true },
+    clipboardConfig: { hidePasteOptions: true },
+    disableForceStringAlert: true,
+    disableForceStringMark: true,
+  });
+  univer.registerPlugin(parts.UniverSheetsNumfmtPlugin, { disableTextFormatAlert: true, disableTextFormatMark: true });
+  univer.registerPlugin(parts.UniverSheetsNumfmtUIPlugin);
+  univer.registerPlugin(parts.UniverSheetsFormulaPlugin, {
+    initialFormulaComputing: parts.CalculationMode.NO_CALCULATION,
+  });
+  univer.registerPlugin(parts.UniverSheetsFormulaUIPlugin);
+}
+
+/** Selection and buttons in the colour of bark. */
+function ours(): typeof defaultTheme {
+  const bark = {
+    50: "#fbf6f0",
+    100: "#f4e8da",
+    200: "#e6cdb2",
+    300: "#d3ac84",
+    400: "#b98453",
+    500: "#94592b",
+    600: "#6b3a16",
+    700: "#572f12",
+    800: "#43240e",
+    900: "#2f190a",
+  };
+  return { ...defaultTheme, primary: bark };
+}

@@ -1,0 +1,61 @@
+import { ICommandService, type IWorkbookData } from "@univerjs/core";
+import { loadCatalog } from "./catalog";
+import { byId, element } from "./element";
+import { startFinder } from "./finder";
+import { startGrid, type Grid } from "./grid";
+import { showCell } from "./panel";
+import { selectedCell } from "./selected";
+
+start().catch((fault: unknown) => {
+  byId("cell").replaceChildren(element("p", "why", `The spreadsheet could not start: ${String(fault)}`));
+});
+
+async function start(): Promise<void> {
+  const [catalog, workbook] = await Promise.all([loadCatalog(), loadWorkbook()]);
+  const grid = startGrid(byId("grid"), workbook, catalog);
+  startFinder(catalog);
+  changeSidesWithF6();
+  keepShowing(grid, () => {
+    const cell = selectedCell(grid);
+    if (cell) showCell(cell, catalog);
+  });
+}
+
+async function loadWorkbook(): Promise<Partial<IWorkbookData>> {
+  const answer = await fetch("workbook.json");
+  if (!answer.ok) throw new Error(await answer.text());
+  return (await answer.json()) as Partial<IWorkbookData>;
+}
+
+/** Whatever happens in the grid, the panel follows once it has been drawn. */
+function keepShowing(grid: Grid, show: () => void): void {
+  let waiting = false;
+  const soon = () => {
+    if (waiting) return;
+    waiting = true;
+    requestAnimationFrame(() => {
+      waiting = false;
+      show();
+    });
+  };
+  grid.injector.get(ICommandService).onCommandExecuted(soon);
+  soon();
+}
+
+/** Keys of the grid stay in the grid; F6 is the way out, and back. */
+function changeSidesWithF6(): void {
+  let inGrid: Element | null = null;
+  window.addEventListener(
+    "keydown",
+    (event) => {
+      if (event.key !== "F6") return;
+      event.preventDefault();
+      event.stopPropagation();
+      const inPanel = byId("panel").contains(document.activeElement);
+      if (!inPanel) inGrid = document.activeElement;
+      const next = inPanel ? inGrid : byId("search");
+      if (next instanceof HTMLElement) next.focus();
+    },
+    true,
+  );
+}

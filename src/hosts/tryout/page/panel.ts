@@ -1,0 +1,48 @@
+import { signature, type Entry } from "./catalog";
+import { byId, element } from "./element";
+
+/** The selected cell, as the panel tells it. */
+export interface SelectedCell {
+  name: string;
+  formula: string;
+  /** Another cell whose answer spills into this one. */
+  spilledFrom: string | undefined;
+  answer: string;
+  why: string | undefined;
+}
+
+/** Shows the selected cell: its formula, its answer, why it has none, and the functions that it uses. */
+export function showCell(cell: SelectedCell, catalog: readonly Entry[]): void {
+  const parts = [element("h2", "", cell.name)];
+  if (cell.formula) parts.push(element("p", "formula", cell.formula));
+  if (cell.spilledFrom) parts.push(element("p", "quiet", `Part of the answer of ${cell.spilledFrom}.`));
+  if (cell.answer) parts.push(element("p", "answer", cell.answer));
+  if (cell.why) parts.push(element("p", "why", cell.why));
+  if (!cell.formula && !cell.answer)
+    parts.push(element("p", "quiet", "An empty cell. Type =BOLE. to see the functions."));
+  for (const entry of functionsIn(cell.formula, catalog)) parts.push(...described(entry));
+  byId("cell").replaceChildren(...parts);
+}
+
+function functionsIn(formula: string, catalog: readonly Entry[]): Entry[] {
+  const names = new Set([...formula.matchAll(/BOLE\.([A-Z0-9]+)/gi)].map((found) => found[1]?.toUpperCase()));
+  return catalog.filter((entry) => names.has(entry.name));
+}
+
+/** A function in short: what it answers, what it takes, what to beware of. */
+export function described(entry: Entry): HTMLElement[] {
+  const params = entry.params.flatMap(({ name, optional, text }) => [
+    element("dt", "", name, optional ? element("span", "quiet", " may be left out") : ""),
+    element("dd", "", text),
+  ]);
+  const example = entry.examples[0];
+  return [
+    element("h3", "", signature(entry)),
+    element("p", "", entry.summary),
+    element("dl", "", ...params),
+    ...(entry.returns ? [element("p", "", `Answers: ${entry.returns}.`)] : []),
+    ...(example ? [element("p", "quiet", "For example"), element("p", "formula", example.formula)] : []),
+    ...entry.cautions.map((caution) => element("p", "caution", caution)),
+    ...(entry.grade ? [element("p", "quiet", `Rests on: ${entry.grade}.`)] : []),
+  ];
+}

@@ -1,0 +1,98 @@
+import { existsSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { createServer, type Server, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { basename, join } from "node:path";
+import { PAGE_FOLDER, ROOT } from "./build";
+
+/** Only this machine can reach the page. */
+const HOST = "127.0.0.1";
+const PORTS_TO_TRY = 20;
+
+const KINDS: Record<string, string> = {
+  html: "text/html; charset=utf-8",
+  css: "text/css; charset=utf-8",
+  js: "text/javascript; charset=utf-8",
+  json: "application/json; charset=utf-8",
+  png: "image/png",
+};
+
+/** The page may load from here alone. The grid sets styles as it draws, so those may stand in the page. */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "connect-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+].join("; ");
+
+const FILES: Record<string, string> = {
+  "/": "src/hosts/tryout/page/index.html",
+  "/page.css": "src/hosts/tryout/page/page.css",
+  "/grid.css": "node_modules/@univerjs/preset-sheets-core/lib/index.css",
+  "/catalog.json": "src/catalog/catalog.json",
+  "/icon.png": "assets/icons/bole-32.png",
+};
+
+export interface PageServer {
+  port: number;
+  address: string;
+  close(): Promise<void>;
+}
+
+/** Serves the page with a workbook in it, on the wanted port or the next free one. */
+export async function servePage(workbook: unknown, wantedPort: number): Promise<PageServer> {
+  const workbookJson = JSON.stringify(workbook);
+  const server = createServer((request, response) => {
+    const path = new URL(request.url ?? "/", "http://localhost").pathname;
+    if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405, "Only reading is possible");
+    if (path === "/workbook.json") return answer(response, "json", workbookJson);
+    const file = FILES[path] ? join(ROOT, FILES[path]) : join(PAGE_FOLDER, basename(path));
+    if (!existsSync(file)) return refuse(response, 404, `There is no ${path} here`);
+    readFile(file).then(
+      (content) => answer(response, file.split(".").pop() ?? "", content),
+      () => refuse(response, 404, `${path} cannot be read`),
+    );
+  });
+  const port = await listen(server, wantedPort);
+  const close = () =>
+    new Promise<void>((resolve) => {
+      server.close(() => resolve());
+      server.closeAllConnections();
+    });
+  return { port, address: `http://localhost:${port}/`, close };
+}
+
+function answer(response: ServerResponse, kind: string, content: string | Buffer): void {
+  response.writeHead(200, {
+    "Content-Type": KINDS[kind] ?? "application/octet-stream",
+    "Content-Security-Policy": POLICY,
+    "X-Content-Type-Options": "nosniff",
+    "Cache-Control": "no-cache",
+  });
+  response.end(content);
+}
+
+function refuse(response: ServerResponse, status: number, why: string): void {
+  response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8", "X-Content-Type-Options": "nosniff" });
+  response.end(why);
+}
+
+/** Takes the wanted port, or the next one that nothing else uses. Port 0 lets the system choose. */
+async function listen(server: Server, wanted: number): Promise<number> {
+  for (let port = wanted; ; port++) {
+    const fault = await new Promise<NodeJS.ErrnoException | undefined>((resolve) => {
+      server.once("error", resolve);
+      server.listen(port, HOST, () => {
+        server.off("error", resolve);
+        resolve(undefined);
+      });
+    });
+    if (!fault) return (server.address() as AddressInfo).port;
+    if (fault.code !== "EADDRINUSE" || port >= wanted + PORTS_TO_TRY) throw fault;
+  }
+}

@@ -1,0 +1,4 @@
+import type { Configuration } from "webpack";
+
+declare const configuration: Configuration;
+export default configuration;
