@@ -39,7 +39,9 @@ export function hardwoodThicknessIn({
 }
 
 function kilnDriedMinimumIn(thicknessIn: number): number {
-  const rule = KILN_DRIED_SCANT.find(({ fromIn, toIn }) => thicknessIn >= fromIn && thicknessIn <= toIn);
+  const rule = KILN_DRIED_SCANT.find(
+    ({ fromIn, toIn }) => thicknessIn > fromIn - SAME_IN && thicknessIn < toIn + SAME_IN,
+  );
   if (!rule)
     throw new NoAnswer(`kiln-dried thickness (in): wanted nominal 3/8 to 1 3/4, or 2 and thicker, got ${thicknessIn}`);
   return thicknessIn - rule.scantIn;

@@ -52,7 +52,7 @@ export function slabAreaFt2({ widthsIn, lengthFt }: { widthsIn: readonly number[
 const WIDTH_BY: Record<SlabMethod, (widthsIn: readonly number[]) => number> = {
   mean: meanWidth,
   middle: (widthsIn) => widthAt(widthsIn, 1 / 2),
-  narrow: (widthsIn) => Math.min(...widthsIn),
+  narrow: (widthsIn) => widthsIn.reduce((least, width) => Math.min(least, width)),
   third: widthThirdFromNarrowEnd,
   simpson: simpsonWidth,
 };

@@ -55,9 +55,9 @@ function sharedOut(cents: number, shares: readonly number[]): number[] {
     return { full, remainder: Number((exact - full).toFixed(6)) };
   });
   const left = size - total(parts.map(({ full }) => full));
-  const turn = [...parts].sort((a, b) => b.remainder - a.remainder);
+  const oneMore = new Set([...parts].sort((a, b) => b.remainder - a.remainder).slice(0, left));
   return parts.map((part) => {
-    const whole = part.full + (turn.indexOf(part) < left ? 1 : 0);
+    const whole = part.full + (oneMore.has(part) ? 1 : 0);
     return cents < 0 ? 0 - whole : whole;
   });
 }

@@ -56,7 +56,7 @@ describe("a hardwood thickness", () => {
     expect(kilnDried(3 / 8)).toBe(3 / 8 - 1 / 16);
     expect(kilnDried(1.75)).toBe(1.6875);
     expect(kilnDried(2)).toBe(1.875);
-    for (const thicknessIn of [0.374, 1.76, 1.99])
+    for (const thicknessIn of [0.37, 1.76, 1.99])
       expect(() => kilnDried(thicknessIn)).toThrow("wanted nominal 3/8 to 1 3/4");
   });
 
