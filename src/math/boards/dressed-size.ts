@@ -15,6 +15,7 @@ const TIMBER_IN = 5;
  * @source PS 20, minimum dressed dry sizes
  * @source from memory: the sides marked so; as a number they are refused, in the text they are marked
  * @range thickness 1 to 4 in by width 2 to 12 in as the standard names them; timbers 5 in and up both ways, whole inches
+ * @checked 10 of 10 sizes and 3 of 3 timber allowances seen printed; 6 sizes are from memory
  */
 export function dressedSize({
   nominal,

@@ -21,6 +21,7 @@ const DECIMALS: Record<LengthUnit, number> = { in: 9, ft: 10, mm: 7, cm: 8, m: 1
  *
  * @formula inches times the unit's size; 25.4 mm to the inch exactly
  * @source plain arithmetic
+ * @checked 4 of 4 lengths that people asked about in feet, inches and fractions, two of them answered wrong where they were asked
  */
 export function lengthInUnit({ lengthIn, unit }: { lengthIn: number; unit: LengthUnit }): number {
   return Number((lengthIn * PER_INCH[unit]).toFixed(DECIMALS[unit]));

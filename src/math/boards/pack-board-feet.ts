@@ -9,6 +9,7 @@ import { talliedThicknessIn } from "./tallied-thickness";
  * @source FDMC Shortages, a layer 48 in wide and 10 ft long holds 40 board feet
  * @source common practice, no source: the fill, which allows for gaps between boards
  * @range fill above 0 and up to 100 %
+ * @checked 1 of 1 printed example (a layer 48 in by 10 ft: 40)
  */
 export function packBoardFeet({
   widthIn,

@@ -13,6 +13,7 @@ export const SURFACE_HALVES = { down: ["retail"], even: ["export"] } as const;
  * @source AHEC measurement, length down to the whole foot
  * @source common practice, no source: halves to the even foot
  * @range length 1 ft and up
+ * @checked 6 of 6 printed examples
  */
 export function surfaceMeasureFt2({
   widthIn,

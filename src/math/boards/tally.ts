@@ -18,6 +18,7 @@ interface Board {
  * @source King Elements of Woodwork, measuring boards: exact halves down and up by turns on different boards
  * @source Hardwood terminology, the order of rounding: each piece first, then the sum, then the thickness
  * @range each length 1 ft and up
+ * @checked 1 of 1 printed example, and one whose printed answer is cut off (two boards 8 1/2 in by 12 ft, read as 17)
  */
 export function tallyBoardFeet({
   boards,

@@ -12,6 +12,7 @@ const CENTS_PER_UNIT = 100;
  * @formula quantity * price, multiplied digit by digit as typed (15 digits), then to the cent, a half away from zero
  * @source plain arithmetic
  * @range amounts up to 1e13 in either way
+ * @checked 9 of 9 printed amounts, as near as they were printed
  */
 export function lineAmount({ quantity, price }: { quantity: number; price: number }): number {
   mustBeBetween(-LARGEST_AMOUNT, LARGEST_AMOUNT, quantity * price, "amount of the line");

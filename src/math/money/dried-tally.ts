@@ -9,6 +9,7 @@ export const KILN_LOSS_PERCENT = 7;
  * @formula BF dry = BF green * (1 - shrinkage / 100)
  * @source Atherholt 2001: 7 % by default, 5 to 9 % met
  * @range shrinkage from 0 and under 100 %
+ * @checked 1 of 1 printed example (1000 green, 7 %: 930)
  */
 export function driedBoardFeet({
   greenBoardFeet,

@@ -8,6 +8,7 @@ import { shareLeft } from "./share";
  * @source Wengert 2001: 768 of lumber less 395 for the logs leaves 373, less 100 for sawing leaves 273
  * @source plain arithmetic
  * @range margin from 0 and under 100 %
+ * @checked 1 of 1 printed example (273)
  */
 export function logBid({
   yieldBoardFeet,
