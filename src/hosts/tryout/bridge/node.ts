@@ -25,13 +25,15 @@ export interface Spreadsheet {
   api: Api;
   injector: Injector;
   parts: Parts;
+  /** A number as a number format shows it. */
+  format(numberFormat: string, value: number): string;
   dispose(): void;
 }
 
 /** The engine's packages must be loaded the CommonJS way in Node; an import fails on one of their dependencies. */
 export function loadSpreadsheet(): Spreadsheet {
   const require = createRequire(import.meta.url);
-  const { Univer, LocaleType, LogLevel } = require("@univerjs/core") as typeof import("@univerjs/core");
+  const { Univer, LocaleType, LogLevel, numfmt } = require("@univerjs/core") as typeof import("@univerjs/core");
   const { FUniver } = require("@univerjs/core/facade") as typeof import("@univerjs/core/facade");
   const preset = require("@univerjs/preset-sheets-node-core") as typeof import("@univerjs/preset-sheets-node-core");
   // Empty, but there: a calculation of more than a second asks for the words of its progress.
@@ -44,6 +46,7 @@ export function loadSpreadsheet(): Spreadsheet {
     api: FUniver.newAPI(univer) as unknown as Api,
     injector: univer.__getInjector(),
     parts: preset,
+    format: (numberFormat, value) => numfmt.format(numberFormat, value, { throws: false }),
     dispose: () => univer.dispose(),
   };
 }

@@ -24,6 +24,8 @@ export interface OpenedWorkbook {
   names: DefinedName[];
   /** What a cell shows after recalculation; a blank cell is "". */
   value(sheet: string, address: string): CellAnswer;
+  /** The same as the cell's number format shows it: `$1,234.50`. */
+  text(sheet: string, address: string): string;
   formulaCells(): FormulaCell[];
   /** The workbook as the page's grid takes it. */
   snapshot: IWorkbookData;
@@ -57,7 +59,7 @@ export async function recalculate(
     }
   }
   api.disposeUnit(snapshot.id);
-  return opened(file, snapshot, shown);
+  return opened(file, snapshot, shown, spreadsheet.format);
 }
 
 interface ShownCell {
@@ -100,7 +102,12 @@ function keyOf(sheet: string, address: string): string {
   return `${sheet}|${address}`;
 }
 
-function opened(file: FileWorkbook, snapshot: IWorkbookData, shown: Map<string, CellAnswer>): OpenedWorkbook {
+function opened(
+  file: FileWorkbook,
+  snapshot: IWorkbookData,
+  shown: Map<string, CellAnswer>,
+  format: Spreadsheet["format"],
+): OpenedWorkbook {
   const sheets = file.sheets.map((sheet) => sheet.name);
   const value = (sheet: string, address: string): CellAnswer => {
     if (!sheets.includes(sheet)) throw new Error(`The workbook has no sheet ${sheet}; it has ${sheets.join(", ")}`);
@@ -115,5 +122,15 @@ function opened(file: FileWorkbook, snapshot: IWorkbookData, shown: Map<string, 
         return [{ sheet: name, address, formula, stored, cached, recalculated: value(name, address) }];
       }),
     );
-  return { sheets, names: file.names, value, formulaCells, snapshot };
+  const text = (sheet: string, address: string): string => {
+    const at = file.sheets.find(({ name }) => name === sheet)?.looks.getCell(address).numFmt;
+    return formatted(value(sheet, address), at, format);
+  };
+  return { sheets, names: file.names, value, text, formulaCells, snapshot };
+}
+
+function formatted(answer: CellAnswer, numberFormat: string | undefined, format: Spreadsheet["format"]): string {
+  if (typeof answer === "object") return answer.error;
+  if (typeof answer === "boolean") return answer ? "TRUE" : "FALSE";
+  return typeof answer === "number" ? format(numberFormat ?? "General", answer) : answer;
 }

@@ -1,0 +1,33 @@
+/* Bole without Excel: the sample workbook's key results here, and the workbook itself in the browser. */
+import { buildPage } from "./build";
+import { showInBrowser } from "./desktop";
+import { startEngine } from "./engine";
+import { withFreeSheet } from "./free-sheet";
+import { keyResults, listed, openWorkbook, SAMPLE } from "./sample";
+import { servePage } from "./server";
+
+const USUAL_PORT = 4780;
+
+try {
+  await start();
+} catch (fault) {
+  console.error(fault instanceof Error ? fault.message : String(fault));
+  process.exit(1);
+}
+
+async function start(): Promise<void> {
+  const engine = await startEngine();
+  const workbook = await openWorkbook(engine, process.env["BOLE_WORKBOOK"] ?? SAMPLE);
+  engine.stop();
+  console.log("The sample workbook (an invented yard), recalculated:\n");
+  console.log(`${listed(keyResults(workbook))}\n`);
+  await buildPage((line) => console.log(line));
+  const wanted = Number(process.env["BOLE_PORT"] ?? USUAL_PORT);
+  const server = await servePage(withFreeSheet(workbook.snapshot), wanted);
+  if (server.port !== wanted) console.log(`Port ${wanted} is taken; using ${server.port}.`);
+  console.log(`Try the functions in the browser: ${server.address}`);
+  console.log("Stop with Ctrl+C.");
+  showInBrowser(server.address);
+  for (const signal of ["SIGINT", "SIGTERM"] as const)
+    process.on(signal, () => void server.close().then(() => process.exit(0)));
+}
