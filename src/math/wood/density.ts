@@ -8,20 +8,20 @@ const DRY_GRAVITY_MOISTURE_PCT = 12;
 /**
  * Pounds in a cubic foot of wood at a moisture; green where none is given.
  *
- * Above 30 % the wood keeps its green volume. Below, its volume goes down in a straight line that passes through both
+ * Green, and above 30 %, the wood has its green volume. Below, its volume goes down in a straight line that passes through both
  * specific gravities printed for the species, green and at 12 %.
  *
- * @formula w = 62.4 * Gx * (1 + x / 100); Gx = Gb from 30 % up, below Gx = Gb / (1 - Sx / 100) with
+ * @formula w = 62.4 * Gx * (1 + x / 100); Gx = Gb green and from 30 % up, below Gx = Gb / (1 - Sx / 100) with
  *   Sx = S12 * (30 - x) / (30 - 12) and S12 = 100 * (1 - Gb / G12)
  * @source FPL-GTR-282, Eq 4-14 for the weight, Eq 4-9 and 4-11 for the volume under 30 %
  * @source FIADB REF_SPECIES for specific gravity and green moisture
  * @range moisture from 0 to all that the species can hold (FPL-GTR-282, Eq 4-3)
  */
 export function woodWeightLbPerFt3({ species, moisturePct }: { species: SpeciesName; moisturePct?: number }): number {
-  const { greenMoisturePct } = speciesNamed(species);
-  const moisture = moisturePct ?? greenMoisturePct;
-  mustFitIn(species, moisture, "moisture");
-  return WATER_LB_PER_FT3 * specificGravityAt(species, moisture) * (1 + moisture / 100);
+  const { specificGravity, greenMoisturePct } = speciesNamed(species);
+  if (moisturePct === undefined) return WATER_LB_PER_FT3 * specificGravity * (1 + greenMoisturePct / 100);
+  mustFitIn(species, moisturePct, "moisture");
+  return WATER_LB_PER_FT3 * specificGravityAt(species, moisturePct) * (1 + moisturePct / 100);
 }
 
 /** Oven-dry weight over the volume at a moisture. */

@@ -1,6 +1,6 @@
 import { NoAnswer } from "../errors";
 import { woodWeightLbPerFt3 } from "./density";
-import { mostMoisturePct } from "./moisture";
+import { FIBER_SATURATION_PCT, mostMoisturePct } from "./moisture";
 import { SECOND_OPINIONS } from "./second-opinions.table";
 import { SPECIES_TABLE, speciesNamed, type Species, type SpeciesName } from "./species";
 
@@ -35,7 +35,11 @@ const FIGURES = {
   "heartwood moisture": { unit: "%", source: () => MOISTURE_TABLE, of: (species) => species.heartwoodMoisturePct },
   "sapwood moisture": { unit: "%", source: () => MOISTURE_TABLE, of: (species) => species.sapwoodMoisturePct },
   "most moisture": { unit: "%", source: () => "Wood Handbook Eq 4-3", of: mostMoisturePct },
-  "green weight": { unit: "lb/ft3", source: () => DENSITY_EQUATION, of: weightAtMoisture("greenMoisturePct") },
+  "green weight": {
+    unit: "lb/ft3",
+    source: () => DENSITY_EQUATION,
+    of: ({ name }) => woodWeightLbPerFt3({ species: name }),
+  },
   "heartwood weight": { unit: "lb/ft3", source: () => DENSITY_EQUATION, of: weightAtMoisture("heartwoodMoisturePct") },
   "sapwood weight": { unit: "lb/ft3", source: () => DENSITY_EQUATION, of: weightAtMoisture("sapwoodMoisturePct") },
   radial: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.radialPct },
@@ -100,6 +104,7 @@ function card(name: SpeciesName): Cell[][] {
     ...figures,
     ...secondSources(species),
     ...outsideHeartAndSap(species),
+    ...gravitiesApart(species),
   ];
 }
 
@@ -129,7 +134,14 @@ function outsideHeartAndSap(species: Species): Cell[][] {
   return [["note", "The green moisture lies outside that of heart and sap: the two sources differ", "", ""]];
 }
 
-function weightAtMoisture(which: "greenMoisturePct" | "heartwoodMoisturePct" | "sapwoodMoisturePct") {
+/** For a few species the printed pair of gravities would make a cubic foot at 12 % heavier than one at 30 %. */
+function gravitiesApart({ name }: Species): Cell[][] {
+  const at = (moisturePct: number) => woodWeightLbPerFt3({ species: name, moisturePct });
+  if (at(12) <= at(FIBER_SATURATION_PCT)) return [];
+  return [["note", "The two specific gravities lie so far apart that one of them is in doubt", "", ""]];
+}
+
+function weightAtMoisture(which: "heartwoodMoisturePct" | "sapwoodMoisturePct") {
   return (species: Species) => {
     const moisturePct = species[which];
     return moisturePct === undefined ? undefined : woodWeightLbPerFt3({ species: species.name, moisturePct });

@@ -1,0 +1,118 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { NoAnswer } from "../../../src/math/errors";
+import { woodWeightLbPerFt3 } from "../../../src/math/wood/density";
+import { mostMoisturePct } from "../../../src/math/wood/moisture";
+import { SPECIES_TABLE, speciesNamed } from "../../../src/math/wood/species";
+import { speciesAnswer } from "../../../src/math/wood/species-card";
+import { barkLbPerFt3OfWood, logWeightLb, lumberWeightLb, waterToLoseLb } from "../../../src/math/wood/weight";
+
+const SEED = { seed: 11, numRuns: 500 };
+/** Printed with two specific gravities so far apart that a cubic foot would weigh more at 12 % than at 30 %. */
+const DOUBTFUL = ["American hornbeam", "Monterey pine", "black spruce", "serviceberry", "willow oak"];
+const sound = SPECIES_TABLE.map(({ name }) => name).filter((name) => !DOUBTFUL.includes(name));
+const anySpecies = fc.constantFrom(...sound);
+
+describe("the weight of wood", () => {
+  it("at 12 % is the printed specific gravity times water and 1.12", () => {
+    for (const { name, specificGravityAt12 } of SPECIES_TABLE)
+      expect(woodWeightLbPerFt3({ species: name, moisturePct: 12 })).toBeCloseTo(62.4 * specificGravityAt12 * 1.12, 8);
+  });
+
+  it("just under 30 % joins what it is just over", () => {
+    const under = woodWeightLbPerFt3({ species: "white oak", moisturePct: 29.9999999 });
+    expect(under).toBeCloseTo(woodWeightLbPerFt3({ species: "white oak", moisturePct: 30 }), 5);
+  });
+
+  it("answers up to all the water the wood holds, and past it names both limits", () => {
+    expect(woodWeightLbPerFt3({ species: "white oak", moisturePct: 101.7 })).toBeGreaterThan(75);
+    expect(() => woodWeightLbPerFt3({ species: "white oak", moisturePct: 101.8 })).toThrow(
+      /wanted 0 to 101.7, got 101.8/,
+    );
+    expect(() => woodWeightLbPerFt3({ species: "white oak", moisturePct: 300 })).toThrow(NoAnswer);
+  });
+
+  it("never falls as the wood gets wetter", () => {
+    fc.assert(
+      fc.property(
+        anySpecies,
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (species, a, b) => {
+          const most = Math.floor(mostMoisturePct(speciesNamed(species)));
+          const at = (share: number) => woodWeightLbPerFt3({ species, moisturePct: share * most });
+          expect(at(Math.max(a, b))).toBeGreaterThanOrEqual(at(Math.min(a, b)) - 1e-9);
+        },
+      ),
+      SEED,
+    );
+  });
+});
+
+describe("the card of a species whose two gravities do not fit", () => {
+  it("says so, and no other card does", () => {
+    const inDoubt = SPECIES_TABLE.filter(({ name }) =>
+      speciesAnswer({ name }).some(([, text]) => String(text).includes("in doubt")),
+    );
+    expect(inDoubt.map(({ name }) => name as string).sort()).toEqual([...DOUBTFUL].sort());
+  });
+});
+
+describe("the weight of a log", () => {
+  const log = {
+    species: "white oak",
+    smallIn: 12,
+    largeIn: 12,
+    lengthFt: 1,
+    bark: "without",
+    bound: "typical",
+  } as const;
+
+  it("a foot long and a foot thick is pi / 4 cubic feet of 63 lb", () => {
+    // By hand: 0.7854 * 62.4 * 0.60 * 1.6826667 = 49.48
+    expect(logWeightLb(log)).toBeCloseTo(49.48, 2);
+  });
+
+  it("goes with the square of the thickness and with the length", () => {
+    expect(logWeightLb({ ...log, smallIn: 24, largeIn: 24, lengthFt: 10 })).toBeCloseTo(40 * logWeightLb(log), 8);
+  });
+
+  it("is the same from either end", () => {
+    const one = logWeightLb({ ...log, smallIn: 20, largeIn: 26, lengthFt: 9 });
+    expect(logWeightLb({ ...log, smallIn: 26, largeIn: 20, lengthFt: 9 })).toBe(one);
+  });
+
+  it("strays 15 % either way by custom", () => {
+    expect(logWeightLb({ ...log, bound: "low" }) / logWeightLb(log)).toBeCloseTo(0.85, 12);
+    expect(logWeightLb({ ...log, bound: "high" }) / logWeightLb(log)).toBeCloseTo(1.15, 12);
+  });
+
+  it("with bark adds the bark by the agency's shares of volume", () => {
+    // By hand for white oak: 0.16 * 62.4 * 0.56 * 1.88875 = 10.56 lb a cubic foot of wood
+    expect(barkLbPerFt3OfWood("white oak")).toBeCloseTo(10.56, 2);
+    expect(logWeightLb({ ...log, bark: "with" }) - logWeightLb(log)).toBeCloseTo((Math.PI / 4) * 10.56, 2);
+  });
+
+  it("at a moisture given weighs less than green when that is drier", () => {
+    expect(logWeightLb({ ...log, moisturePct: 30 })).toBeLessThan(logWeightLb(log));
+  });
+});
+
+describe("the weight of lumber", () => {
+  it("green is a twelfth of a cubic foot a board foot", () => {
+    // Northern red oak is 64 lb a cubic foot green
+    expect(lumberWeightLb({ species: "northern red oak", boardFeet: 1000 })).toBeCloseTo((1000 / 12) * 64, 0);
+  });
+
+  it("keeps its wood when it dries: dry weight plus the water lost is the green weight", () => {
+    const stack = { species: "black cherry", boardFeet: 700 } as const;
+    const dry = lumberWeightLb({ ...stack, moisturePct: 8 });
+    const lost = waterToLoseLb({ ...stack, fromPct: speciesNamed("black cherry").greenMoisturePct, toPct: 8 });
+    expect(dry + lost).toBeCloseTo(lumberWeightLb(stack), 8);
+  });
+
+  it("has no water to lose when the target is wetter", () => {
+    expect(() => waterToLoseLb({ species: "black cherry", boardFeet: 1, fromPct: 8, toPct: 12 })).toThrow(NoAnswer);
+    expect(waterToLoseLb({ species: "black cherry", boardFeet: 1, fromPct: 8, toPct: 8 })).toBe(0);
+  });
+});
