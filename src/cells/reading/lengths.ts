@@ -7,8 +7,11 @@ import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 /** No length of this trade is longer; what is, is a slip of the finger. */
 const LONGEST_IN = 100_000;
 
-/** Excel turns 5/4 or 8-6, typed into a General cell, into the day's number: these are 2009 to 2050. */
-const DATE_SERIALS = { from: 40_000, to: 55_000 };
+/**
+ * Excel turns 5/4, 8-6 or 1/32, typed into a General cell, into a day's number: 5/4 is a day of this year, 1/32 the first
+ * of January 1932. These are 1930, the earliest year of two digits, to 2050. No size in inches is as large.
+ */
+const DATE_SERIALS = { from: 10_959, to: 55_000 };
 
 /** Metric text comes back under a round inch by the last binary digit, so it is rounded to so many steps an inch. */
 const METRIC_STEPS_PER_IN = 1e9;
