@@ -1,19 +1,28 @@
 import {
   columns,
   count as wholeNumber,
+  degrees,
   feet,
   feetPerMinute,
   inches,
+  inchesList,
   mayBeZero,
+  money,
   number,
+  oneOf,
   optional,
   percent,
+  settings as settingsOf,
+  yesNo,
+  type Argument,
 } from "../cells/read";
 import { spread, table } from "../cells/spread";
+import { cutPlanTable, kerfGain } from "../math/sawing/cut-plan-table";
 import { cutWidthIn } from "../math/sawing/cut-width";
 import { headHeights } from "../math/sawing/head-heights";
 import { kerfLossShare } from "../math/sawing/kerf-loss";
 import { pieceCount } from "../math/sawing/piece-count";
+import { cutYield } from "../math/sawing/plan-cut";
 import { lumberRecovery } from "../math/sawing/recovery";
 import { sawMinutes } from "../math/sawing/saw-time";
 import { sawVariation } from "../math/sawing/saw-variation";
@@ -284,6 +293,209 @@ export function BIGGESTLOG(throat: unknown[][], clearance?: unknown[][]): unknow
     { throatIn: inches(throat, "throat"), clearanceIn: optional(inches(clearance, "clearance")) },
     biggestLogIn,
   );
+}
+
+/**
+ * The sawing plan of one log that gives the most: every pass with its blade height and board, and the total.
+ *
+ * Measure both ends inside the bark. The diameter is the small end's, up and down as the log lies for its first cut;
+ * an oval log has its other diameter among the settings as `small end across`. The taper is how much the diameter
+ * grows in 4 ft: (large end - small end) / length in feet * 4.
+ *
+ * The plan takes the pith as level (log lies `split`): shim the small end up by half the difference of the two ends,
+ * and all boards run along the pith. A log that simply lies on the bed is `flat`.
+ *
+ * The blade height is read at the blade's lower side, and is the height of the sawn face left on the log. Pass 1 takes
+ * the top slab; each later pass drops the head by `drop` and frees the board of its row. Every height is a whole
+ * number of scale steps above the bed, so that the head scale can be set to it. Below the total stand how far the
+ * opening face may be moved with the same drops, the share reached of what no plan can pass, and warnings, such as a
+ * kerf that is no whole number of scale steps with the figure it was rounded to.
+ *
+ * A cant is sawn in three positions: boards off the top down to the cant; the log turned over onto that flat, its
+ * heights now measured from it; then the cant turned a quarter onto its round side. A quarter-sawn log is halved
+ * through the pith, the halves quartered, and every quarter laid on the face whose board comes off next.
+ *
+ * Settings are two columns of name and value, in any order, with these names: small end across, taper (inches in 4 ft;
+ * 0.5), log lies (split or flat), sweep and crown (up, down or side), rip kerf, scale step (1/32), objective (board
+ * feet or value), pass cost, minimum width (3), maximum width, width step (1), widths (a list such as 4, 6, 8), width
+ * allowance, minimum length (4 ft), length step (1 ft), trim, wane (share of the thickness from either face), rip (yes
+ * or no), bed clearance, guide opening, cant widths (a list), cant offset (centred or free), ring angle (45), heart.
+ * Leave a row out for its default: a taper of 0 is a log without taper.
+ *
+ * Boards are not rounded to surface measure here. Keep the customary foot of room over the biggest log for knots,
+ * flare and turning (common practice, no source).
+ *
+ * @customfunction CUTPLAN
+ * @param diameter Small-end diameter inside bark, up and down as the log lies. A bare number is inches.
+ * @param length Length of the log. A bare number is feet; 8'6" and 2.4 m work too.
+ * @param products Thicknesses such as 4/4; or columns thickness, green size, price a board foot, from width.
+ * @param kerf Width of the saw cut. A bare number is inches.
+ * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
+ * @param [settings] Two columns of name and value, such as scale step and 1/16.
+ * @returns A table of passes (inches, feet, board feet), the total, and remarks
+ * @example =BOLE.CUTPLAN(16, 8.3333333333, "4/4", 0.125, "live", {"trim",4}) gives a table of 18 rows
+ * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 16 rows
+ * @example =BOLE.CUTPLAN(44, 10, "8/4", 0.125, "slab", {"guide opening",30}) gives #N/A
+ * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"colour","red"}) gives #VALUE!
+ * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.
+ * @words cut list, sawing pattern, opening face, boards, slabs, flitch, best, quartersawn
+ * @see CUTYIELD
+ */
+export function CUTPLAN(
+  diameter: unknown[][],
+  length: unknown[][],
+  products: unknown[][],
+  kerf: unknown[][],
+  pattern?: unknown[][],
+  settings?: unknown[][],
+): unknown[][] {
+  return table(
+    {
+      diameterIn: inches(diameter, "diameter"),
+      lengthFt: feet(length, "length"),
+      products: columns(products, "products", PRODUCT_COLUMNS),
+      kerfIn: inches(kerf, "kerf"),
+      pattern: optional(oneOf(PATTERN_NAMES, pattern, "pattern")),
+      settings: settingsOf(settings, "settings", CUT_SETTINGS),
+    },
+    cutPlanTable,
+  );
+}
+
+/**
+ * Board feet that the best sawing plan of a log gives; money with the setting objective, value.
+ *
+ * It takes what CUTPLAN takes and answers its total alone, so that it can stand beside every log of a list.
+ *
+ * @customfunction CUTYIELD
+ * @param diameter Small-end diameter inside bark, up and down as the log lies. A bare number is inches.
+ * @param length Length of the log. A bare number is feet; 8'6" and 2.4 m work too.
+ * @param products Thicknesses such as 4/4; or columns thickness, green size, price a board foot, from width.
+ * @param kerf Width of the saw cut. A bare number is inches.
+ * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
+ * @param [settings] Two columns of name and value, as in CUTPLAN.
+ * @returns Board feet, or money
+ * @example =BOLE.CUTYIELD(12.5, 10, "4/4", 0.125, "cant", {"cant widths","6, 8"}) gives 68.166667
+ * @example =BOLE.CUTYIELD(22, 8, "4/4", 0.125, "quarter", {"scale step",0.0625}) gives 155
+ * @example =BOLE.CUTYIELD(2, 8, "4/4", 0.125) gives 0
+ * @example =BOLE.CUTYIELD(16, 8, "4/4", 0.125, "live", {"objective","value"}) gives #N/A
+ * @words yield, how much lumber, expected boards, recovery of a log
+ * @see CUTPLAN
+ */
+export function CUTYIELD(
+  diameter: unknown[][],
+  length: unknown[][],
+  products: unknown[][],
+  kerf: unknown[][],
+  pattern?: unknown[][],
+  settings?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      diameterIn: inches(diameter, "diameter"),
+      lengthFt: feet(length, "length"),
+      products: columns(products, "products", PRODUCT_COLUMNS),
+      kerfIn: inches(kerf, "kerf"),
+      pattern: optional(oneOf(PATTERN_NAMES, pattern, "pattern")),
+      settings: settingsOf(settings, "settings", CUT_SETTINGS),
+    },
+    cutYield,
+  );
+}
+
+/**
+ * Extra board feet that the thinner of two kerfs gives from a log.
+ *
+ * Both kerfs are planned live, with the usual taper, for boards of one thickness sawn 1/8 in over. On one log a
+ * thinner kerf may gain nothing: it pays when it makes room for one more board, or wider ones.
+ *
+ * @customfunction KERFGAIN
+ * @param diameter Small-end diameter inside bark. A bare number is inches.
+ * @param length Length of the log. A bare number is feet.
+ * @param thickness Thickness of the boards, such as 4/4. A bare number is inches.
+ * @param kerf One width of saw cut. A bare number is inches.
+ * @param otherkerf The other. A bare number is inches.
+ * @returns Board feet
+ * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.25, 0.125) gives 24
+ * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.125, 0.125) gives 0
+ * @example =BOLE.KERFGAIN(20, 12, "4/4", "thin", 0.125) gives #VALUE!
+ * @words thin kerf, band against circular, blade choice
+ * @see KERFLOSS
+ */
+export function KERFGAIN(
+  diameter: unknown[][],
+  length: unknown[][],
+  thickness: unknown[][],
+  kerf: unknown[][],
+  otherkerf: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      diameterIn: inches(diameter, "diameter"),
+      lengthFt: feet(length, "length"),
+      thicknessIn: inches(thickness, "thickness"),
+      kerfIn: inches(kerf, "kerf"),
+      otherKerfIn: inches(otherkerf, "otherkerf"),
+    },
+    kerfGain,
+  );
+}
+
+const PATTERN_NAMES = {
+  live: ["live sawing", "through and through", "through", "flat sawn", "plain"],
+  slab: ["slabs", "live edge", "live edge slabs"],
+  cant: ["cants"],
+  quarter: ["quarters", "quartersawn", "quarter sawn"],
+};
+
+const PRODUCT_COLUMNS = {
+  thickness: inches,
+  "green size": maybe(inches),
+  price: maybe(money),
+  "from width": maybe(inches),
+};
+
+/** Rows that are left out, or blank where 0 means nothing, take the plan's defaults. */
+const CUT_SETTINGS = {
+  "small end across": maybe(inches),
+  taper: orZero(inches),
+  "log lies": named({ split: ["shimmed", "pith level"], flat: ["full", "full taper", "on the bed"] }),
+  sweep: maybe(inches),
+  crown: named({ up: [], down: [], side: ["sideways"] }),
+  "rip kerf": maybe(inches),
+  "scale step": maybe(inches),
+  objective: named({ "board feet": ["bf", "feet"], value: ["money"] }),
+  "pass cost": maybe(number),
+  "minimum width": maybe(inches),
+  "maximum width": maybe(inches),
+  "width step": maybe(inches),
+  widths: maybe(inchesList),
+  "width allowance": maybe(inches),
+  "minimum length": maybe(feet),
+  "length step": maybe(feet),
+  trim: maybe(inches),
+  wane: orZero(number),
+  rip: yesNo,
+  "bed clearance": maybe(inches),
+  "guide opening": maybe(inches),
+  "cant widths": maybe(inchesList),
+  "cant offset": named({ centred: ["centered", "middle"], free: ["anywhere"] }),
+  "ring angle": orZero(degrees),
+  heart: maybe(inches),
+};
+
+type Reader<T> = (range: unknown, name: string) => Argument<T>;
+
+function maybe<T>(reader: Reader<T>): Reader<T | undefined> {
+  return (range, name) => optional(reader(range, name));
+}
+
+function orZero(reader: Reader<number>): Reader<number> {
+  return (range, name) => mayBeZero(reader(range, name));
+}
+
+function named<K extends string>(names: Record<K, readonly string[]>): Reader<K | undefined> {
+  return (range, name) => optional(oneOf<K>(names, range, name));
 }
 
 /** More readings than anyone takes on one board. */

@@ -1,0 +1,116 @@
+import { cutYield, planCut } from "./plan-cut";
+import type { CutRequest } from "./cut-request";
+import { inchesText } from "./inches-text";
+import type { Pass, Plan } from "./plan";
+
+type Row = (string | number | undefined)[];
+
+const HEADINGS = [
+  "pass",
+  "blade height",
+  "thickness",
+  "width",
+  "length",
+  "board feet",
+  "drop",
+  "sawn",
+  "value",
+  "note",
+];
+
+/**
+ * The cut plan as a table: a row for every pass, the total, then what a sawyer should know beside it.
+ *
+ * @formula the plan of the greatest total: f(j) = max over products of V + f(j - t - k), blade height = lower face of the board - kerf
+ * @source plain geometry: straight taper, elliptical ends, boards square-edged; exact by dynamic programming on the steps of the saw-head scale
+ * @range a log of any size whose butt goes between the blade guides, or does after flats; up to about 40 million cuts to weigh
+ */
+export function cutPlanTable(request: CutRequest): Row[] {
+  const plan = planCut(request);
+  return [
+    HEADINGS,
+    ...plan.passes.map((pass) => passRow(pass, plan.job.byValue)),
+    row({ pass: "total", "board feet": plan.boardFeet, value: plan.job.byValue ? plan.total : undefined }),
+    ...remarks(plan),
+  ];
+}
+
+/**
+ * Extra board feet that the thinner of two kerfs gives, by the cut plan of live sawing. The scale is taken finer than
+ * a saw head's, so that kerfs a few thousandths apart are not rounded to the same.
+ *
+ * @formula gain = plan with the thinner kerf - plan with the thicker
+ * @source plain arithmetic: the difference of two cut plans
+ * @range as the cut plan
+ */
+export function kerfGain(given: {
+  diameterIn: number;
+  lengthFt: number;
+  thicknessIn: number;
+  kerfIn: number;
+  otherKerfIn: number;
+}): number {
+  const yieldWith = (kerfIn: number) =>
+    cutYield({
+      diameterIn: given.diameterIn,
+      lengthFt: given.lengthFt,
+      products: [{ thickness: given.thicknessIn }],
+      kerfIn,
+      settings: { "scale step": KERF_STEP_IN },
+    });
+  const thinner = Math.min(given.kerfIn, given.otherKerfIn);
+  const thicker = Math.max(given.kerfIn, given.otherKerfIn);
+  return yieldWith(thinner) - yieldWith(thicker);
+}
+
+const KERF_STEP_IN = 1 / 256;
+
+function passRow({ number, bladeHeightIn, dropIn, board, copies, note }: Pass, byValue: boolean): Row {
+  if (!board) return row({ pass: number, "blade height": bladeHeightIn, note });
+  const widths = board.widthsIn.length === 1 ? board.widthsIn[0] : board.widthsIn.map(inchesText).join(" + ");
+  const remarks = [board.product.name, note].filter((remark) => remark !== "");
+  return row({
+    pass: number,
+    "blade height": bladeHeightIn,
+    thickness: board.product.tallyIn,
+    width: widths,
+    length: board.lengthFt,
+    "board feet": copies * board.boardFeet,
+    drop: dropIn,
+    sawn: board.product.greenIn,
+    value: byValue ? copies * board.value : undefined,
+    note: remarks.join(", "),
+  });
+}
+
+/** What the numbers mean for the work: a name, its figure, and a sentence at the right. */
+function remarks(plan: Plan): Row[] {
+  const rows: Row[] = [];
+  const say = (pass: string, figure: number | undefined, note: string) =>
+    rows.push(row({ pass, "blade height": figure, note }));
+  const { opening } = plan;
+  if (plan.passes.length === 0) say("no board", undefined, "none of these products comes out of this log");
+  if (opening) say(`opening face`, opening.chosenIn, openingRemark(plan, opening));
+  say("log holds", plan.logBoardFeet, "board feet of solid wood");
+  if (plan.boardFeet > 0) {
+    const share = plan.boardFeet / plan.mostBoardFeet;
+    say(
+      "share reached",
+      share,
+      `of the ${plan.mostBoardFeet.toFixed(1)} board feet that no plan with this kerf can pass`,
+    );
+  }
+  for (const warning of plan.warnings) say("warning", undefined, warning);
+  return rows;
+}
+
+function openingRemark({ job }: Plan, { lowestIn, highestIn }: NonNullable<Plan["opening"]>): string {
+  const what = job.pattern === "cant" ? " of the turned cant" : "";
+  if (lowestIn === highestIn)
+    return `the height${what} that gives this total with these drops; one scale step off gives less`;
+  return `any height${what} from ${inchesText(lowestIn)} to ${inchesText(highestIn)} gives the same total with the same drops; this is the middle`;
+}
+
+function row(cells: Record<string, string | number | undefined>): Row {
+  return HEADINGS.map((heading) => cells[heading]);
+}
