@@ -1,6 +1,9 @@
 /** Runs two pieces of work in turn, so that a change in the machine's speed meets both, and times each run. */
 export function sideBySide(one: () => unknown, other: () => unknown, runs = 15): { first: number[]; second: number[] } {
-  for (let warm = 0; warm < 3; warm++) [one(), other()];
+  for (let warm = 0; warm < 3; warm++) {
+    one();
+    other();
+  }
   const first: number[] = [];
   const second: number[] = [];
   for (let run = 0; run < runs; run++) {
