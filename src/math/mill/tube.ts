@@ -32,6 +32,7 @@ export function tubeWeightLb({ lengthFt, ...tube }: Tube & { lengthFt: number })
  * @range a wall up to a quarter of the smaller side, where the corners meet
  */
 export function tubeSagIn({ spanFt, loadLb, spread = false, ...tube }: TubeSag): number {
+  mustHaveCorners(tube);
   const inertiaIn4 = tubeInertiaIn4({ ...tube, wallIn: tube.wallIn * DESIGN_WALL_SHARE });
   return beamSagIn({ spanFt, loadLb, spread, inertiaIn4 });
 }
