@@ -1,10 +1,11 @@
-import { mustBeALog, type Log } from "./log";
+import { mustBeScalable, type Limits, type Log } from "./log";
 
 /** The standard log, or market: 19 inches at the small end, 13 feet long. */
 const MARKET = { diameterIn: 19, lengthFt: 13 };
 /** Five markets to the thousand. */
 const MARKET_BF = 200;
-const SMALLEST_IN = 1;
+
+export const ADIRONDACK_LIMITS: Limits = { rule: "Adirondack", smallestIn: 1 };
 
 /**
  * Board feet in a log by the Adirondack standard, or market: a log 19 inches by 13 feet is 200 board feet.
@@ -16,6 +17,6 @@ const SMALLEST_IN = 1;
  * @range D from 1 in
  */
 export function adirondackBoardFeet({ diameterIn, lengthFt }: Log): number {
-  mustBeALog({ diameterIn, lengthFt }, "Adirondack", SMALLEST_IN);
+  mustBeScalable({ diameterIn, lengthFt }, ADIRONDACK_LIMITS);
   return (MARKET_BF * diameterIn ** 2 * lengthFt) / (MARKET.diameterIn ** 2 * MARKET.lengthFt);
 }

@@ -1,7 +1,7 @@
 import { mustBeBetween } from "../errors";
 import { IN2_PER_FT2 } from "../units";
 import { inCubicUnit, type CubicUnit } from "./cubic-unit";
-import { mustBeALog, THICKEST_IN } from "./log";
+import { mustBeScalable, THICKEST_IN } from "./log";
 
 /** Square feet in a circle of one inch: 0.005454, as foresters round it. */
 const FT2_PER_SQUARE_IN_OF_DIAMETER = Math.PI / 4 / IN2_PER_FT2;
@@ -45,7 +45,7 @@ export function huberVolume({
   lengthFt: number;
   unit?: CubicUnit;
 }): number {
-  mustBeALog({ diameterIn: middleIn, lengthFt }, "Huber", SMALLEST_IN);
+  mustBeScalable({ diameterIn: middleIn, lengthFt }, { rule: "Huber", smallestIn: SMALLEST_IN });
   return volume(middleIn ** 2, lengthFt, unit);
 }
 
@@ -82,7 +82,7 @@ export function coneVolume({ smallIn, largeIn, lengthFt, unit = "ft3" }: EndSize
 
 /** Refuses a log whose butt is thinner than its top. */
 export function mustTaper(smallIn: number, largeIn: number, lengthFt: number, what: string): void {
-  mustBeALog({ diameterIn: smallIn, lengthFt }, `${what} small end,`, SMALLEST_IN);
+  mustBeScalable({ diameterIn: smallIn, lengthFt }, { rule: `${what} small end,`, smallestIn: SMALLEST_IN });
   mustBeBetween(smallIn, THICKEST_IN, largeIn, `${what} large end, diameter (in), not under the small end`);
 }
 

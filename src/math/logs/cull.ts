@@ -1,5 +1,5 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
-import { LONGEST_FT, mustBeALog, THICKEST_IN, type Log } from "./log";
+import { LONGEST_FT, mustBeScalable, THICKEST_IN, type Log } from "./log";
 import type { LogRuleName } from "./log-rules";
 import { logScaleBoardFeet } from "./log-scale";
 import { nearest } from "./rounding";
@@ -98,7 +98,7 @@ export function cullRingBoardFeet({
   rule?: LogRuleName;
 }): number {
   if (coreIn === undefined) return cullBoxBoardFeet({ widthIn: outerIn, heightIn: outerIn, lengthFt });
-  mustBeALog({ diameterIn: outerIn, lengthFt }, "outer", 0);
+  mustBeScalable({ diameterIn: outerIn, lengthFt }, { rule: "outer", smallestIn: 0 });
   mustBeBetween(0, outerIn, coreIn, "core diameter (in), not over the outer");
   const grossBf = logScaleBoardFeet({ diameterIn: outerIn, lengthFt, rule });
   return nearest(1, grossBf - logScaleBoardFeet({ diameterIn: coreIn, lengthFt, rule }));

@@ -1,12 +1,12 @@
-import { mustBeALog, type Log } from "./log";
+import { mustBeScalable, type Limits, type Log } from "./log";
 import { doyleBoardFeet } from "./doyle";
-import { scribnerBoardFeet } from "./scribner";
+import { SCRIBNER_LIMITS, scribnerBoardFeet } from "./scribner";
 import { wholeInches } from "./table-class";
 
 /** Doyle serves up to this whole inch. */
 const LAST_DOYLE_IN = 28;
-const SMALLEST_IN = 4;
-const LONGEST_FT = 40;
+
+export const DOYLE_SCRIBNER_LIMITS: Limits = { ...SCRIBNER_LIMITS, rule: "Doyle-Scribner", enteredBy: inWholeInches };
 
 /**
  * Board feet in a log by the Doyle-Scribner combination: Doyle up to 28 inches, Scribner above.
@@ -21,8 +21,12 @@ const LONGEST_FT = 40;
  * @source Larsen, the Scribner formula
  * @range D from 4 in, L up to 40 ft, as its parts
  */
-export function doyleScribnerBoardFeet({ diameterIn, lengthFt }: Log): number {
-  const log = { diameterIn: wholeInches(diameterIn), lengthFt };
-  mustBeALog(log, "Doyle-Scribner", SMALLEST_IN, LONGEST_FT);
-  return log.diameterIn <= LAST_DOYLE_IN ? doyleBoardFeet(log) : scribnerBoardFeet(log);
+export function doyleScribnerBoardFeet(log: Log): number {
+  mustBeScalable(log, DOYLE_SCRIBNER_LIMITS);
+  const entry = inWholeInches(log);
+  return entry.diameterIn <= LAST_DOYLE_IN ? doyleBoardFeet(entry) : scribnerBoardFeet(entry);
+}
+
+function inWholeInches({ diameterIn, lengthFt }: Log): Log {
+  return { diameterIn: wholeInches(diameterIn), lengthFt };
 }

@@ -1,9 +1,11 @@
-import { mustBeALog, type Log } from "./log";
+import { mustBeScalable, type Limits, type Log } from "./log";
 import { nearest } from "./rounding";
-import { tableClass } from "./table-class";
+import { LENGTH_CLASS_FT, tableClass } from "./table-class";
 
 /** What Doyle takes off the diameter for slabs and edgings, in inches. */
 const SLAB_ALLOWANCE_IN = 4;
+
+export const DOYLE_LIMITS: Limits = { rule: "Doyle", smallestIn: SLAB_ALLOWANCE_IN };
 
 /**
  * Board feet in a log by the Doyle rule.
@@ -13,7 +15,7 @@ const SLAB_ALLOWANCE_IN = 4;
  * @range D from 4 in, where the rule gives 0; below that the square would rise again
  */
 export function doyleBoardFeet({ diameterIn, lengthFt }: Log): number {
-  mustBeALog({ diameterIn, lengthFt }, "Doyle", SLAB_ALLOWANCE_IN);
+  mustBeScalable({ diameterIn, lengthFt }, DOYLE_LIMITS);
   return ((diameterIn - SLAB_ALLOWANCE_IN) / 4) ** 2 * lengthFt;
 }
 
@@ -26,5 +28,6 @@ export function doyleBoardFeet({ diameterIn, lengthFt }: Log): number {
  * @checked 105 of 105 cells of the modern Doyle table; 344 of 353 readable cells of Chase 1913, exact halves either way
  */
 export function doyleTableBoardFeet(log: Log): number {
+  mustBeScalable(log, { ...DOYLE_LIMITS, shortestFt: LENGTH_CLASS_FT, enteredBy: tableClass });
   return nearest(1, doyleBoardFeet(tableClass(log)));
 }

@@ -1,6 +1,6 @@
 import { mustBeBetween, NoAnswer } from "../errors";
 import { GOST_2708_75 } from "./gost.table";
-import { mustBeALog } from "./log";
+import { mustBeScalable } from "./log";
 import { centimeters, meters } from "./metric";
 import { downTo, toDecimals } from "./rounding";
 
@@ -28,7 +28,7 @@ const SMALL_VOLUME_M3 = 0.2;
  * @checked 282 of 282 cells seen (111 of them in two reprints or more); one conflict and the 88 cells of odd diameters are left out
  */
 export function gostCubicMeters({ diameterIn, lengthFt }: { diameterIn: number; lengthFt: number }): number {
-  mustBeALog({ diameterIn, lengthFt }, "GOST", 0);
+  mustBeScalable({ diameterIn, lengthFt }, { rule: "GOST", smallestIn: 0 });
   const measuredCm = centimeters(diameterIn);
   mustBeBetween(THINNEST_CM, THICKEST_CM + 2 - 1e-6, measuredCm, "GOST 2708-75 diameter (cm)");
   const lengthM = downTo(1, meters(lengthFt) * 10) / 10;

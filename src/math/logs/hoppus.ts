@@ -1,7 +1,7 @@
 import { mustBeBetween } from "../errors";
 import { IN2_PER_FT2 } from "../units";
 import { FT3_PER_HOPPUS_FT, inCubicUnit, type CubicUnit } from "./cubic-unit";
-import { mustBeALog, THICKEST_IN } from "./log";
+import { mustBeScalable, THICKEST_IN } from "./log";
 
 /** The girth of the thickest log. */
 const LARGEST_GIRTH_IN = Math.round(THICKEST_IN * Math.PI);
@@ -26,7 +26,7 @@ export function hoppusVolume({
   unit?: CubicUnit;
 }): number {
   mustBeBetween(0, LARGEST_GIRTH_IN, girthIn, "Hoppus girth (in)");
-  mustBeALog({ diameterIn: girthIn / Math.PI, lengthFt }, "Hoppus", 0);
+  mustBeScalable({ diameterIn: girthIn / Math.PI, lengthFt }, { rule: "Hoppus", smallestIn: 0 });
   const hoppusFeet = ((girthIn / 4) ** 2 * lengthFt) / IN2_PER_FT2;
   return inCubicUnit(hoppusFeet * FT3_PER_HOPPUS_FT, unit);
 }

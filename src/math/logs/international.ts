@@ -1,12 +1,12 @@
-import { LONGEST_FT, mustBeALog, type Log } from "./log";
+import { mustBeScalable, type Limits, type Log } from "./log";
 import { nearest } from "./rounding";
-import { tableClass, wholeInches } from "./table-class";
+import { LENGTH_CLASS_FT, tableClass, wholeInches } from "./table-class";
 
 const SECTION_FT = 4;
 /** The rule lets the diameter grow half an inch in each 4 ft. */
 const TAPER_IN_PER_FT = 0.5 / SECTION_FT;
-/** The smallest whole inch at which a section is clearly above zero (the formula meets zero at 3.2 in). */
-const SMALLEST_IN = 4;
+/** From the smallest whole inch at which a section is above zero: the formula meets zero at 3.2 in. */
+export const INTERNATIONAL_LIMITS: Limits = { rule: "International", smallestIn: 4 };
 /** Longer logs are scaled as two or more (FSH 2409.11, appendix 1). */
 const LONGEST_SCALED_AS_ONE_FT = 20;
 /** What the wider kerf leaves of the 1/8-inch rule: 19/21, as the statutes print it. */
@@ -28,7 +28,7 @@ const PRINTED_STEP_BF = 5;
  * @checked 285 of 285 sums by the closed forms for 4 to 20 ft, 4 to 60 in, and their ratio to the 1/4-inch rule
  */
 export function internationalEighthBoardFeet(log: Log): number {
-  mustBeALog(log, "International", SMALLEST_IN);
+  mustBeScalable(log, INTERNATIONAL_LIMITS);
   const pieces = Math.ceil(log.lengthFt / LONGEST_SCALED_AS_ONE_FT);
   return sumOf(piecesOf(log, new Array<number>(pieces).fill(log.lengthFt / pieces)), eighthAsOneLog);
 }
@@ -55,8 +55,8 @@ export function internationalQuarterBoardFeet(log: Log): number {
  * @checked 123 of 126 cells of Wengert's International 1/4 table; 15 in by 16 ft, 17 by 14 and 21 by 8 are 5 higher in print
  */
 export function internationalQuarterTableBoardFeet(log: Log): number {
+  mustBeScalable(log, { ...INTERNATIONAL_LIMITS, shortestFt: LENGTH_CLASS_FT, enteredBy: tableClass });
   const entry = tableClass(log);
-  mustBeALog(entry, "International", SMALLEST_IN, LONGEST_FT);
   return sumOf(piecesOf(entry, evenPieces(entry.lengthFt)), (piece) =>
     nearest(
       PRINTED_STEP_BF,
@@ -87,8 +87,8 @@ function piecesOf({ diameterIn }: Log, lengthsFt: readonly number[]): Log[] {
 /** Even feet, as nearly equal as possible, the longer ones last. */
 function evenPieces(lengthFt: number): number[] {
   const pieces = Math.ceil(lengthFt / LONGEST_SCALED_AS_ONE_FT);
-  const pairs = lengthFt / 2;
-  return Array.from({ length: pieces }, (_, i) => 2 * Math.floor((pairs + i) / pieces));
+  const classes = lengthFt / LENGTH_CLASS_FT;
+  return Array.from({ length: pieces }, (_, i) => LENGTH_CLASS_FT * Math.floor((classes + i) / pieces));
 }
 
 function sumOf(pieces: readonly Log[], boardFeet: (piece: Log) => number): number {

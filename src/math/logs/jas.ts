@@ -1,5 +1,5 @@
 import { mustBeAtLeast } from "../errors";
-import { mustBeALog } from "./log";
+import { mustBeScalable } from "./log";
 import { centimeters, meters } from "./metric";
 import { downTo, toDecimals } from "./rounding";
 
@@ -21,7 +21,7 @@ const DECIMALS = 3;
  * @checked no printed table was seen: 11 sums by the formula and one printed rounding (7.6 m counts as 7)
  */
 export function jasCubicMeters({ diameterIn, lengthFt }: { diameterIn: number; lengthFt: number }): number {
-  mustBeALog({ diameterIn, lengthFt }, "JAS", 0);
+  mustBeScalable({ diameterIn, lengthFt }, { rule: "JAS", smallestIn: 0 });
   const diameterCm = jasDiameterCm(centimeters(diameterIn));
   mustBeAtLeast(1, diameterCm, "JAS diameter (whole cm)");
   const lengthM = meters(lengthFt);

@@ -1,7 +1,6 @@
 import { NoAnswer } from "../errors";
-import type { Log } from "./log";
+import { refusalOf, type Limits, type Log } from "./log";
 import { LOG_RULE_CARDS, type LogRule } from "./log-rules";
-import { logScaleBoardFeet } from "./log-scale";
 
 type Cell = string | number | NoAnswer;
 
@@ -30,38 +29,40 @@ export function logRulesTable({ diameterIn, lengthFt }: Partial<Log>): Cell[][] 
     );
 
   const log = { diameterIn, lengthFt };
-  const yardstick = answerOf(() => logScaleBoardFeet({ ...log, rule: "International 1/4" }));
-  const row = ([name, card]: [string, LogRule]) => {
-    const boardFeet = answerOf(() => smallEndBoardFeet(card, name, log));
+  const yardstick = smallEndScale("International 1/4", LOG_RULE_CARDS["International 1/4"], log);
+  const rows = cards.map(([name, card]) => {
+    const boardFeet = smallEndScale(name, card, log);
     return [name, boardFeet, ...against(yardstick, boardFeet), ...cardCells(card)];
-  };
-  return [LOG_HEADINGS, ...cards.map(row)];
+  });
+  return [LOG_HEADINGS, ...rows];
 }
 
-function cardCells({ kind, measured, smallest, largest, asTable, source }: LogRule): string[] {
-  return [kind, measured, smallest, largest, asTable, source];
-}
-
-/** The diameter of the table is the small end's; a rule that measures elsewhere would get the wrong one. */
-function smallEndBoardFeet(card: LogRule, name: string, log: Log): number {
-  if (card.measuredAt === "middle")
-    throw new NoAnswer(
+/** The diameter of this table is the small end's: a rule that measures elsewhere would get the wrong one. */
+function smallEndScale(name: string, { measuredAt, limits, boardFeet }: LogRule, log: Log): number | NoAnswer {
+  if (measuredAt === "middle")
+    return new NoAnswer(
       `${name} diameter (in): wanted at mid-length, got the small end; give LOGSCALE the one at mid-length`,
     );
-  return card.boardFeet(log);
+  return refusalOf(log, limits) ?? boardFeet(log);
 }
 
 function against(yardstick: number | NoAnswer, boardFeet: number | NoAnswer): [number | string, string] {
-  if (typeof yardstick !== "number" || typeof boardFeet !== "number" || yardstick === 0) return ["", ""];
+  if (typeof yardstick !== "number" || typeof boardFeet !== "number") return ["", ""];
   const percent = (100 * (boardFeet - yardstick)) / yardstick;
   return [percent, Math.abs(percent) < EVEN_PERCENT ? "neither" : percent < 0 ? "buyer" : "seller"];
 }
 
-function answerOf(ask: () => number): number | NoAnswer {
-  try {
-    return ask();
-  } catch (error) {
-    if (error instanceof NoAnswer) return error;
-    throw error;
-  }
+function cardCells({ kind, measured, limits, asTable, source }: LogRule): string[] {
+  return [kind, measured, smallestOf(limits), largestOf(limits), asTable, source];
+}
+
+function smallestOf({ smallestIn, shortestFt }: Limits): string {
+  return shortestFt === undefined ? `${smallestIn} in` : `${smallestIn} in, ${shortestFt} ft`;
+}
+
+function largestOf({ largestIn, longestFt }: Limits): string {
+  if (largestIn === undefined && longestFt === undefined) return "no limit";
+  return [largestIn === undefined ? [] : `${largestIn} in`, longestFt === undefined ? [] : `${longestFt} ft`]
+    .flat()
+    .join(", ");
 }

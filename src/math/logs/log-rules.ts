@@ -1,24 +1,29 @@
-import { adirondackBoardFeet } from "./adirondack";
-import { doyleBoardFeet, doyleTableBoardFeet } from "./doyle";
-import { doyleScribnerBoardFeet } from "./doyle-scribner";
+import { ADIRONDACK_LIMITS, adirondackBoardFeet } from "./adirondack";
+import { DOYLE_LIMITS, doyleBoardFeet, doyleTableBoardFeet } from "./doyle";
+import { DOYLE_SCRIBNER_LIMITS, doyleScribnerBoardFeet } from "./doyle-scribner";
 import {
+  INTERNATIONAL_LIMITS,
   internationalEighthBoardFeet,
   internationalQuarterBoardFeet,
   internationalQuarterTableBoardFeet,
 } from "./international";
-import type { Log } from "./log";
-import { scribnerBoardFeet } from "./scribner";
-import { scribnerDecimalCBoardFeet } from "./scribner-decimal-c";
-import { inscribedSquareBoardFeet, twoThirdsBoardFeet } from "./square-rules";
-import { vermontBoardFeet, vermontTableBoardFeet } from "./vermont";
+import type { Limits, Log } from "./log";
+import { SCRIBNER_LIMITS, scribnerBoardFeet } from "./scribner";
+import { SCRIBNER_DECIMAL_C_LIMITS, scribnerDecimalCBoardFeet } from "./scribner-decimal-c";
+import {
+  INSCRIBED_SQUARE_LIMITS,
+  inscribedSquareBoardFeet,
+  TWO_THIRDS_LIMITS,
+  twoThirdsBoardFeet,
+} from "./square-rules";
+import { VERMONT_LIMITS, vermontBoardFeet, vermontTableBoardFeet } from "./vermont";
 
 /** What a person needs to know of a log rule to choose it, and its formulas. */
 export interface LogRule {
   otherNames: readonly string[];
   kind: "formula" | "table";
   measured: string;
-  smallest: string;
-  largest: string;
+  limits: Limits;
   /** What rounding "table" does. */
   asTable: string;
   source: string;
@@ -32,16 +37,15 @@ export interface LogRule {
 const SMALL_END = "small end, inside bark";
 const WHOLE_SIZES = "whole inch (half dropped), even feet";
 const NO_TABLE = "no printed table seen";
-const NO_LIMIT = "no limit";
+const IN_PIECES = `${SMALL_END}; over 20 ft as two or more logs`;
 
 /** Every board-foot rule that has a source, the default first. */
 export const LOG_RULE_CARDS = {
   "International 1/4": {
     otherNames: ["International", "Int 1/4", "International 1/4 in", "International 1/4 inch", "Intl 1/4"],
     kind: "formula",
-    measured: SMALL_END,
-    smallest: "4 in",
-    largest: "no limit; over 20 ft scaled as two or more",
+    measured: IN_PIECES,
+    limits: INTERNATIONAL_LIMITS,
     asTable: `${WHOLE_SIZES}, nearest 5`,
     source: "Michigan MCL 290.401; Massachusetts GL c.96 s.11A",
     measuredAt: "small end",
@@ -51,9 +55,8 @@ export const LOG_RULE_CARDS = {
   "International 1/8": {
     otherNames: ["Int 1/8", "International 1/8 in", "International 1/8 inch", "Intl 1/8"],
     kind: "formula",
-    measured: SMALL_END,
-    smallest: "4 in",
-    largest: "no limit; over 20 ft scaled as two or more",
+    measured: IN_PIECES,
+    limits: INTERNATIONAL_LIMITS,
     asTable: NO_TABLE,
     source: "Michigan MCL 290.401 before its kerf factor; Larsen",
     measuredAt: "small end",
@@ -63,8 +66,7 @@ export const LOG_RULE_CARDS = {
     otherNames: ["Doyle rule"],
     kind: "formula",
     measured: SMALL_END,
-    smallest: "4 in",
-    largest: NO_LIMIT,
+    limits: DOYLE_LIMITS,
     asTable: `${WHOLE_SIZES}, nearest 1`,
     source: "Louisiana RS 3:4641",
     measuredAt: "small end",
@@ -75,8 +77,7 @@ export const LOG_RULE_CARDS = {
     otherNames: ["Scribner formula", "Scribner rule"],
     kind: "formula",
     measured: SMALL_END,
-    smallest: "4 in",
-    largest: "40 ft",
+    limits: SCRIBNER_LIMITS,
     asTable: `${NO_TABLE}: see Scribner Decimal C`,
     source: "Larsen, a fit to the diagrams of 1846",
     measuredAt: "small end",
@@ -86,8 +87,7 @@ export const LOG_RULE_CARDS = {
     otherNames: ["Decimal C", "Scribner C", "Scribner Dec C", "Scribner Decimal"],
     kind: "table",
     measured: SMALL_END,
-    smallest: "6 in, 6 ft",
-    largest: "20 in, 16 ft",
+    limits: SCRIBNER_DECIMAL_C_LIMITS,
     asTable: `always: ${WHOLE_SIZES}, in tens`,
     source: "Wengert, Log Volume, 2001; legal rule of Georgia OCGA 2-14-80",
     measuredAt: "small end",
@@ -98,8 +98,7 @@ export const LOG_RULE_CARDS = {
     otherNames: ["Doyle Scribner rule"],
     kind: "formula",
     measured: SMALL_END,
-    smallest: "4 in",
-    largest: "40 ft",
+    limits: DOYLE_SCRIBNER_LIMITS,
     asTable: `${NO_TABLE}; always whole inches`,
     source: "metaglossary, Doyle-Scribner; parts as Doyle and Scribner",
     measuredAt: "small end",
@@ -109,8 +108,7 @@ export const LOG_RULE_CARDS = {
     otherNames: ["Humphrey", "Vermont rule"],
     kind: "formula",
     measured: "small end, inside bark, average",
-    smallest: "1 in",
-    largest: "12 ft",
+    limits: VERMONT_LIMITS,
     asTable: "whole inch (half dropped)",
     source: "9 VSA 2693",
     measuredAt: "small end",
@@ -121,8 +119,7 @@ export const LOG_RULE_CARDS = {
     otherNames: ["Big Sandy cube", "Two-thirds rule"],
     kind: "formula",
     measured: "mid-length, or mean of both ends",
-    smallest: "1 in",
-    largest: NO_LIMIT,
+    limits: TWO_THIRDS_LIMITS,
     asTable: NO_TABLE,
     source: "USFS Bulletin 36",
     measuredAt: "middle",
@@ -132,8 +129,7 @@ export const LOG_RULE_CARDS = {
     otherNames: ["Inscribed square rule"],
     kind: "formula",
     measured: SMALL_END,
-    smallest: "1 in",
-    largest: NO_LIMIT,
+    limits: INSCRIBED_SQUARE_LIMITS,
     asTable: NO_TABLE,
     source: "USFS Bulletin 36; plain geometry",
     measuredAt: "small end",
@@ -143,8 +139,7 @@ export const LOG_RULE_CARDS = {
     otherNames: ["Adirondack standard", "Market", "Adirondack market"],
     kind: "formula",
     measured: SMALL_END,
-    smallest: "1 in",
-    largest: NO_LIMIT,
+    limits: ADIRONDACK_LIMITS,
     asTable: NO_TABLE,
     source: "Freese 1973; Adirondack Almanack; other sizes from memory",
     measuredAt: "small end",

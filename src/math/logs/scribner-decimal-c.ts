@@ -1,14 +1,20 @@
-import { NoAnswer } from "../errors";
-import type { Log } from "./log";
+import { mustBeScalable, type Limits, type Log } from "./log";
 import { SCRIBNER_DECIMAL_C } from "./scribner-decimal-c.table";
-import { tableClass } from "./table-class";
+import { LENGTH_CLASS_FT, tableClass } from "./table-class";
 
 const { lengthsFt, smallestIn, boardFeet } = SCRIBNER_DECIMAL_C;
-const LARGEST_IN = smallestIn + boardFeet.length - 1;
-const SHORTEST_FT = lengthsFt[0];
-const LONGEST_FT = lengthsFt[lengthsFt.length - 1]!;
+const FURTHER = 'the table ends there; the rule "Scribner", the formula, goes further';
 
-const FURTHER = 'the rule "Scribner", the formula, goes further';
+export const SCRIBNER_DECIMAL_C_LIMITS: Limits = {
+  rule: "Scribner Decimal C",
+  smallestIn,
+  largestIn: smallestIn + boardFeet.length - 1,
+  shortestFt: lengthsFt[0],
+  longestFt: lengthsFt.at(-1)!,
+  enteredBy: tableClass,
+  diameterAdvice: FURTHER,
+  lengthAdvice: `Georgia scales 18 ft or more as two logs, each by its own diameter; ${FURTHER}`,
+};
 
 /**
  * Board feet in a log by the Scribner Decimal C table, in tens. It is a table only: no formula gives it.
@@ -23,13 +29,7 @@ const FURTHER = 'the rule "Scribner", the formula, goes further';
  * @checked 90 of 90 cells of Wengert's Scribner Decimal C table; Bailey 1911 differs on 7 in by 8 ft (5, not 10)
  */
 export function scribnerDecimalCBoardFeet(log: Log): number {
+  mustBeScalable(log, SCRIBNER_DECIMAL_C_LIMITS);
   const { diameterIn, lengthFt } = tableClass(log);
-  mustLieIn(smallestIn, LARGEST_IN, diameterIn, log.diameterIn, "diameter (in)");
-  mustLieIn(SHORTEST_FT, LONGEST_FT, lengthFt, log.lengthFt, "length (ft)");
-  return boardFeet[diameterIn - smallestIn]![(lengthFt - SHORTEST_FT) / 2]!;
-}
-
-function mustLieIn(first: number, last: number, size: number, given: number, what: string): void {
-  if (!(size >= first && size <= last))
-    throw new NoAnswer(`Scribner Decimal C ${what}: the table runs from ${first} to ${last}, got ${given}; ${FURTHER}`);
+  return boardFeet[diameterIn - smallestIn]![(lengthFt - lengthsFt[0]) / LENGTH_CLASS_FT]!;
 }

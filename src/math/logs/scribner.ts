@@ -1,9 +1,13 @@
-import { mustBeALog, type Log } from "./log";
+import { mustBeScalable, type Limits, type Log } from "./log";
 
-/** The formula meets zero at 3.85 in; the next whole inch still gives something. */
-const SMALLEST_IN = 4;
-/** The longest log that an authority scales as one, the west side of the Cascades and Alaska (USFS R-10, 2004). */
-const LONGEST_FT = 40;
+export const SCRIBNER_LIMITS: Limits = {
+  rule: "Scribner",
+  /** The formula meets zero at 3.85 in; the next whole inch still gives something. */
+  smallestIn: 4,
+  /** The longest log that an authority scales as one, the west side of the Cascades and Alaska (USFS R-10, 2004). */
+  longestFt: 40,
+  lengthAdvice: "scale a longer log in pieces, each by its own diameter",
+};
 
 /**
  * Board feet in a log by the Scribner formula, a later fit to the diagrams of 1846.
@@ -15,6 +19,6 @@ const LONGEST_FT = 40;
  * @checked 58 of 90 cells of Wengert's Scribner Decimal C table to the nearest 10; the rest are one unit off, which is why Decimal C is a table of its own
  */
 export function scribnerBoardFeet({ diameterIn, lengthFt }: Log): number {
-  mustBeALog({ diameterIn, lengthFt }, "Scribner", SMALLEST_IN, LONGEST_FT);
+  mustBeScalable({ diameterIn, lengthFt }, SCRIBNER_LIMITS);
   return ((0.79 * diameterIn ** 2 - 2 * diameterIn - 4) * lengthFt) / 16;
 }

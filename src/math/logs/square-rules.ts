@@ -1,8 +1,11 @@
 import { IN2_PER_FT2, BF_PER_FT3 } from "../units";
-import { mustBeALog, type Log } from "./log";
+import { mustBeScalable, type Limits, type Log } from "./log";
 
 /** Under an inch there is no square to saw. */
 const SMALLEST_IN = 1;
+
+export const TWO_THIRDS_LIMITS: Limits = { rule: "Two-thirds", smallestIn: SMALLEST_IN };
+export const INSCRIBED_SQUARE_LIMITS: Limits = { rule: "Inscribed square", smallestIn: SMALLEST_IN };
 
 /**
  * Board feet in a log by the two-thirds rule: a square timber two thirds of the diameter on a side.
@@ -12,7 +15,7 @@ const SMALLEST_IN = 1;
  * @range D from 1 in
  */
 export function twoThirdsBoardFeet({ diameterIn, lengthFt }: Log): number {
-  mustBeALog({ diameterIn, lengthFt }, "Two-thirds", SMALLEST_IN);
+  mustBeScalable({ diameterIn, lengthFt }, TWO_THIRDS_LIMITS);
   return squareTimberBoardFeet(((2 * diameterIn) / 3) ** 2, lengthFt);
 }
 
@@ -25,7 +28,7 @@ export function twoThirdsBoardFeet({ diameterIn, lengthFt }: Log): number {
  * @range D from 1 in
  */
 export function inscribedSquareBoardFeet({ diameterIn, lengthFt }: Log): number {
-  mustBeALog({ diameterIn, lengthFt }, "Inscribed square", SMALLEST_IN);
+  mustBeScalable({ diameterIn, lengthFt }, INSCRIBED_SQUARE_LIMITS);
   return squareTimberBoardFeet(diameterIn ** 2 / 2, lengthFt);
 }
 

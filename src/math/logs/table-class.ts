@@ -1,9 +1,8 @@
-import { mustBeAtLeast } from "../errors";
 import type { Log } from "./log";
 import { downTo, nearestHalfDown } from "./rounding";
 
 /** Printed log tables go by 2 feet. */
-const LENGTH_CLASS_FT = 2;
+export const LENGTH_CLASS_FT = 2;
 
 /**
  * The sizes that a printed log table is entered with: whole inches, and even feet.
@@ -17,7 +16,6 @@ const LENGTH_CLASS_FT = 2;
  * @source Idaho school forestry contest, scaling: the half is dropped, lengths by 2 ft
  */
 export function tableClass({ diameterIn, lengthFt }: Log): Log {
-  mustBeAtLeast(LENGTH_CLASS_FT, lengthFt, "log length for a printed table (ft)");
   return { diameterIn: wholeInches(diameterIn), lengthFt: downTo(LENGTH_CLASS_FT, lengthFt) };
 }
 

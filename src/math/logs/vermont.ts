@@ -1,9 +1,13 @@
-import { mustBeBetween, NoAnswer } from "../errors";
-import { THICKEST_IN, type Log } from "./log";
+import { mustBeScalable, type Limits, type Log } from "./log";
 import { wholeInches } from "./table-class";
 
-/** The statute gives the rule for 12 ft and scales longer logs in 12-ft sections. */
-const SECTION_FT = 12;
+export const VERMONT_LIMITS: Limits = {
+  rule: "Vermont",
+  smallestIn: 1,
+  /** The statute gives the rule for 12 ft. */
+  longestFt: 12,
+  lengthAdvice: "the statute scales a longer log in 12-ft sections from the upper end, each by its own diameter",
+};
 
 /**
  * Board feet in a log by the Vermont rule.
@@ -14,11 +18,7 @@ const SECTION_FT = 12;
  * @checked 111 of 111 sums of the statute's D x D/2 for 8, 10 and 12 ft, 4 to 40 in
  */
 export function vermontBoardFeet({ diameterIn, lengthFt }: Log): number {
-  mustBeBetween(1, THICKEST_IN, diameterIn, "Vermont diameter (in)");
-  if (!(lengthFt > 0 && lengthFt <= SECTION_FT))
-    throw new NoAnswer(
-      `Vermont length (ft): wanted more than 0, up to 12, got ${lengthFt}; the statute scales a longer log in 12-ft sections from the upper end, each by its own diameter`,
-    );
+  mustBeScalable({ diameterIn, lengthFt }, VERMONT_LIMITS);
   return (diameterIn ** 2 * lengthFt) / 24;
 }
 

@@ -76,10 +76,10 @@ describe("the ends of each rule", () => {
     ["Doyle", 3.9, 8, /wanted 4 to 300, got 3.9/],
     ["Doyle", 20, 0, /more than 0, up to 300, got 0/],
     ["Scribner", 20, 40.1, /more than 0, up to 40, got 40.1/],
-    ["Scribner Decimal C", 5.5, 6, /from 6 to 20, got 5.5; the rule "Scribner"/],
-    ["Scribner Decimal C", 20.6, 6, /from 6 to 20, got 20.6; the rule "Scribner"/],
-    ["Scribner Decimal C", 20, 5.9, /from 6 to 16, got 5.9/],
-    ["Scribner Decimal C", 20, 18, /from 6 to 16, got 18/],
+    ["Scribner Decimal C", 5.5, 6, /wanted 6 to 20, got 5.5; the table ends there; the rule "Scribner"/],
+    ["Scribner Decimal C", 20.6, 6, /wanted 6 to 20, got 20.6; the table ends there; the rule "Scribner"/],
+    ["Scribner Decimal C", 20, 5.9, /wanted 6 to 16, got 5.9/],
+    ["Scribner Decimal C", 20, 18, /wanted 6 to 16, got 18; Georgia scales 18 ft or more as two logs/],
     ["Doyle-Scribner", 3, 8, /wanted 4 to 300, got 3/],
     ["Vermont", 12, 12.1, /up to 12, got 12.1; the statute scales a longer log in 12-ft sections/],
     ["Two-thirds", 0.9, 8, /wanted 1 to 300, got 0.9/],
@@ -88,6 +88,15 @@ describe("the ends of each rule", () => {
   ])("%s refuses %d in by %d ft with both limits", (rule, diameterIn, lengthFt, message) => {
     expect(() => logScaleBoardFeet({ rule, diameterIn, lengthFt })).toThrow(NoAnswer);
     expect(() => logScaleBoardFeet({ rule, diameterIn, lengthFt })).toThrow(message);
+  });
+
+  it("refuses a log under the first class of a printed table", () => {
+    for (const rule of ["Doyle", "International 1/4"] as const) {
+      expect(() => logScaleBoardFeet({ rule, rounding: "table", diameterIn: 20, lengthFt: 1.9 })).toThrow(
+        "wanted 2 to 300, got 1.9",
+      );
+      expect(logScaleBoardFeet({ rule, rounding: "table", diameterIn: 20, lengthFt: 2 })).toBeGreaterThan(0);
+    }
   });
 
   it("refuses table rounding where no printed table was seen", () => {
