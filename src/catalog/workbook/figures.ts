@@ -1,6 +1,6 @@
 import type { CellValue } from "exceljs";
 import { type CellOptions, entry, figure, heading, type Page, put } from "./page";
-import { CAUTION, HEADER, PROSE, SMALL_PROSE, TEXT } from "./style";
+import { CAUTION, HEADER, PROSE, SMALL_PROSE, UNIT } from "./style";
 
 /** A line of a sheet of figures: what it is, the figure, its unit, how it is worked out, and a caution beside it. */
 export interface Line extends CellOptions {
@@ -35,7 +35,7 @@ function drawLine(page: Page, row: number, line: Line): void {
   put(page, `A${row}`, line.label, PROSE);
   if (line.formula) figure(page, `B${row}`, line.formula, line);
   else entry(page, `B${row}`, line.value ?? null, line);
-  put(page, `C${row}`, line.unit ?? "", TEXT);
+  put(page, `C${row}`, line.unit ?? "", UNIT);
   put(page, `D${row}`, line.formula ?? line.says ?? "", SMALL_PROSE);
   if (line.caution) put(page, `E${row}`, line.caution, CAUTION);
   page.sheet.getRow(row).height =

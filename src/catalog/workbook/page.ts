@@ -1,7 +1,7 @@
 import type { CellValue, Worksheet } from "exceljs";
 import { type Answer, type Draft, placeOf } from "./draft";
 import { storedFormula } from "./formula";
-import { CAUTION, type CellStyle, COMPUTED, ENTRY, HEADING, KEY, LEAD, LINK, PROSE, TITLE } from "./style";
+import { CAUTION, type CellStyle, COMPUTED, ENTRY, HEADING, KEY, LEAD, LINK, OVER, PROSE, TITLE } from "./style";
 
 /** One sheet of the workbook, and the draft it belongs to. */
 export interface Page {
@@ -18,6 +18,8 @@ export interface PageSetup {
   /** Height of the lead in lines. */
   leadLines?: number;
   landscape?: boolean;
+  /** Printed on one page, however long. */
+  onePage?: boolean;
 }
 
 /** A new sheet with its title, what it is for, and our print set-up. */
@@ -29,7 +31,7 @@ export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
       orientation: setup.landscape === false ? "portrait" : "landscape",
       fitToPage: true,
       fitToWidth: 1,
-      fitToHeight: 0,
+      fitToHeight: setup.onePage ? 1 : 0,
       margins: { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 },
     },
     headerFooter: { oddFooter: "&LBole sample workbook, all data invented&C&A&RPage &P of &N" },
@@ -90,6 +92,7 @@ export interface CellOptions {
 /** A cell for the sawyer to type into. */
 export function entry(page: Page, address: string, value: CellValue, options: CellOptions = {}): void {
   put(page, address, value, { ...ENTRY, ...(options.format && { numFmt: options.format }) });
+  if (typeof value === "string") setIn(page, address);
   finish(page, address, options);
 }
 
@@ -107,7 +110,14 @@ export function figure(
     ...(options.key ? KEY : COMPUTED),
     ...(options.format && { numFmt: options.format }),
   });
+  if (typeof answer === "string") setIn(page, address);
   finish(page, address, options);
+}
+
+/** Keeps text off the number to its left. */
+export function setIn(page: Page, address: string): void {
+  const cell = page.sheet.getCell(address);
+  cell.style = { ...cell.style, alignment: { ...cell.style.alignment, horizontal: "left", indent: 1 } };
 }
 
 /** A formula that answers a table: the file holds the answer in the cells it spills into. */
@@ -130,10 +140,19 @@ export function spill(
       const answer = grid[row]?.[column];
       const format = formats[Math.min(column, formats.length - 1)];
       cell.style = row === 0 && headerStyle ? { ...headerStyle } : { ...COMPUTED, ...(format && { numFmt: format }) };
+      if (typeof answer === "string" && !(row === 0 && headerStyle)) setIn(page, cell.address);
       if (row > 0 || column > 0) cell.value = answer === undefined || answer === "" ? null : (answer as CellValue);
     }
   corner.value = arrayOver(formulaValue(storedFormula(typed), grid[0]?.[0]), `${address}:${end}`);
   draft.spills.push({ sheet: sheet.name, address });
+}
+
+/** Colours the cells of a column that say OVER. The rule is Excel's own: a function of ours must not stand in one. */
+export function markOver(page: Page, column: string, first: number, last: number): void {
+  page.sheet.addConditionalFormatting({
+    ref: `${column}${first}:${column}${last}`,
+    rules: [{ type: "expression", formulae: [`ISNUMBER(SEARCH("OVER",${column}${first}))`], style: OVER, priority: 1 }],
+  });
 }
 
 export function link(page: Page, address: string, sheetName: string): void {

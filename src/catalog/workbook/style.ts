@@ -40,9 +40,14 @@ export const HEADER: CellStyle = {
   alignment: { wrapText: true, vertical: "middle", horizontal: "center" },
 };
 export const TEXT: CellStyle = { font: font(), alignment: { vertical: "top" } };
+/** Beside a number. */
+export const UNIT: CellStyle = { font: font(), alignment: { vertical: "top", horizontal: "left", indent: 1 } };
 export const PROSE: CellStyle = { font: font(), alignment: { wrapText: true, vertical: "top" } };
-export const SMALL: CellStyle = { font: font({ size: 9, color: { argb: GREY } }), alignment: { vertical: "top" } };
-export const SMALL_PROSE: CellStyle = { ...SMALL, alignment: { wrapText: true, vertical: "top" } };
+export const SMALL: CellStyle = {
+  font: font({ size: 9, color: { argb: GREY } }),
+  alignment: { vertical: "top", horizontal: "left", indent: 1 },
+};
+export const SMALL_PROSE: CellStyle = { ...SMALL, alignment: { ...SMALL.alignment, wrapText: true } };
 export const ENTRY: CellStyle = {
   font: font(),
   fill: fill(STRAW),

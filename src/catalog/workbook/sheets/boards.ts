@@ -28,7 +28,7 @@ export function drawBoards(draft: Draft): void {
   const page = startPage(draft, "Boards", {
     title: "Boards: what came out square-edged",
     lead: "Thickness is typed as the trade says it: 4/4, 5/4, 8/4 (the column is formatted as Text, so that it stays what you typed). Tally counts whole surface feet of each board, as graders do; exact does not round.",
-    widths: [9, 8, 20, 11, 9, 10, 10, 10, 10, 10, 12],
+    widths: [9, 8, 20, 11, 9, 10, 16, 10, 12, 14, 12],
     landscape: false,
     leadLines: 3,
   });

@@ -1,7 +1,7 @@
 import type { Draft } from "../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader } from "../figures";
 import { caution, heading, put, spill, startPage } from "../page";
-import { FORMAT, HEADER, PROSE, SMALL } from "../style";
+import { FORMAT, HEADER, SMALL } from "../style";
 import { type Column, drawTable } from "../table";
 
 const PRODUCTS: readonly Column[] = [
@@ -11,6 +11,12 @@ const PRODUCTS: readonly Column[] = [
 ];
 
 const SETTINGS: readonly Column[] = [{ header: "Setting" }, { header: "Value", format: FORMAT.text }];
+
+/** The plan of the log above; the sheet Pass list shows the whole of it. */
+export const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)";
+const EVEN_DROPS = "=BOLE.HEADHEIGHTS(Opening_face, INDEX(Products[Green size], 1), Cut_kerf, 30, 1)";
+/** Shows a height as the scale of a saw head is read. */
+const THIRTY_SECONDS = "# ??/32";
 
 /** The plan of one log, the settings to read off at the saw head, and what a thinner blade would change. */
 export function drawCutPlan(draft: Draft): void {
@@ -69,6 +75,14 @@ export function drawCutPlan(draft: Draft): void {
       name: "Key_cut_plan_feet",
     },
     {
+      label: "Opening face: first blade height",
+      formula: `=INDEX(${PLAN.slice(1)}, 2, 2)`,
+      unit: "in",
+      format: THIRTY_SECONDS,
+      name: "Opening_face",
+      array: true,
+    },
+    {
       label: "Share of the wood turned to sawdust",
       formula: "=BOLE.KERFLOSS(INDEX(Products[Green size], 1), Cut_kerf)",
       format: FORMAT.share,
@@ -93,11 +107,10 @@ export function drawCutPlan(draft: Draft): void {
       format: FORMAT.one,
     },
     {
-      label: "Widest cut the guides allow, log shown",
-      formula: "=BOLE.BIGGESTLOG(Mill_opening, Opening_clearance)",
+      label: "Largest log to take on",
+      formula: "=BOLE.BIGGESTLOG(Mill_opening)",
       unit: "in",
       format: FORMAT.one,
-      says: "largest log to take on",
     },
   ]);
   row = drawLines(page, row, "The green size to set", [
@@ -150,14 +163,7 @@ export function drawCutPlan(draft: Draft): void {
     { Setting: "bed clearance", Value: "1" },
   ]);
   row += 8;
-  heading(page, row, "The plan, and the head heights to print beside the scale");
-  void PROSE;
-  put(page, `A${row + 1}`, "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)", SMALL);
-  spill(
-    page,
-    `A${row + 2}`,
-    "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)",
-    [FORMAT.whole, FORMAT.three],
-    HEADER,
-  );
+  heading(page, row, "Even drops without a plan, from the same opening face", "C");
+  put(page, `A${row + 1}`, EVEN_DROPS, SMALL);
+  spill(page, `A${row + 2}`, EVEN_DROPS, [FORMAT.whole, THIRTY_SECONDS], HEADER);
 }

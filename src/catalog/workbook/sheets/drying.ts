@@ -1,6 +1,6 @@
 import type { Draft } from "../draft";
 import { caution, entry, figure, heading, type Page, put, startPage } from "../page";
-import { FORMAT, HEADER, SMALL, TEXT } from "../style";
+import { FORMAT, HEADER, SMALL, TEXT, UNIT } from "../style";
 import { type Column, drawTable } from "../table";
 import { yardRows } from "../yard/read";
 
@@ -48,6 +48,7 @@ export function drawDrying(draft: Draft): void {
   const page = startPage(draft, "Drying", {
     title: "Drying: when is it ready",
     lead: "The air sets how dry wood can get in the yard; your own readings say how fast. The forecast fits the drying curve to the readings of each stack and names the day the target is reached.",
+    onePage: true,
     widths: [31, 24, 20, 11, 12, 11, 12, 20, 11, 11, 11, 11],
   });
   const setting = (row: number, label: string, value: string, name: string, more: string, list?: string) => {
@@ -140,7 +141,7 @@ function drawSampleBoard(page: Page, row: number): void {
     put(page, `A${at}`, label, TEXT);
     if (typeof value === "number") entry(page, `B${at}`, value, { name });
     else figure(page, `B${at}`, value, { name, format, key: name.startsWith("Key_") });
-    put(page, `C${at}`, unit, TEXT);
+    put(page, `C${at}`, unit, UNIT);
     put(page, `D${at}`, typeof value === "string" ? value : "invented", SMALL);
   });
 }

@@ -4,7 +4,7 @@ import type { Draft } from "../draft";
 import { figure, freeze, type Page, put, repeatRows, spill, startPage } from "../page";
 import { CAUTION, HEADER, HEADING, LINK, PROSE, SMALL, SMALL_PROSE, TEXT } from "../style";
 
-const WIDTHS = [17, 40, 46, 52, 17, 22, 17, 46, 46];
+const WIDTHS = [17, 38, 36, 42, 15, 15, 14, 38, 38];
 const HEADINGS = [
   "Function",
   "What it answers",
@@ -42,32 +42,41 @@ export function drawFunctions(draft: Draft, catalog: readonly Entry[]): void {
 
 function drawFunction(page: Page, row: number, entry: Entry, place: string | undefined): void {
   const [example] = entry.examples;
+  const texts = {
+    B: entry.summary,
+    C: callOf(entry),
+    D: example?.formula ?? "",
+    F: example?.result.startsWith("{") ? "the table there" : (example?.result ?? ""),
+    G: entry.grade,
+    H: sourcesOf(entry),
+    I: entry.cautions.join(" "),
+  };
   put(page, `A${row}`, entry.name, { ...TEXT, font: { ...TEXT.font, bold: true } });
-  put(page, `B${row}`, entry.summary, PROSE);
-  put(page, `C${row}`, callOf(entry), SMALL_PROSE);
-  put(page, `D${row}`, example?.formula ?? "", SMALL_PROSE);
+  for (const [column, text] of Object.entries(texts))
+    put(page, `${column}${row}`, text, column === "B" ? PROSE : SMALL_PROSE);
+  if (texts.I) page.sheet.getCell(`I${row}`).style = { ...CAUTION, font: { ...CAUTION.font, size: 9, bold: false } };
   if (place) put(page, `E${row}`, { text: "spills: see there", hyperlink: `#'${TABLES_SHEET}'!${place}` }, LINK);
-  else if (example) figure(page, `E${row}`, example.formula);
-  put(
-    page,
-    `F${row}`,
-    example?.result.startsWith("{") ? "the table shown there" : (example?.result ?? ""),
-    SMALL_PROSE,
+  else if (example) figure(page, `E${row}`, example.formula, { format: formatLike(example.result) });
+  const lines = Object.entries(texts).map(([column, text]) =>
+    Math.ceil(text.length / (page.sheet.getColumn(column).width! * 1.05)),
   );
-  put(page, `G${row}`, entry.grade, SMALL_PROSE);
-  const sources = [...new Set(entry.formulas.flatMap((formula) => formula.sources))].join("; ");
-  put(page, `H${row}`, sources, SMALL_PROSE);
-  const cautions = entry.cautions.join(" ");
-  if (cautions) put(page, `I${row}`, cautions, { ...CAUTION, font: { ...CAUTION.font, size: 9, bold: false } });
-  const lines = [
-    entry.summary.length / 42,
-    callOf(entry).length / 54,
-    (example?.formula.length ?? 0) / 60,
-    sources.length / 52,
-    cautions.length / 50,
-    entry.grade.length / 17,
-  ];
-  page.sheet.getRow(row).height = 13.5 * Math.max(1.2, ...lines.map(Math.ceil));
+  page.sheet.getRow(row).height = 13 * Math.max(1.2, ...lines);
+}
+
+const SOURCES_SHOWN = 2;
+
+function sourcesOf({ name, formulas }: Entry): string {
+  const all = [...new Set(formulas.flatMap((formula) => formula.sources))];
+  const more = all.length - SOURCES_SHOWN;
+  const shown = all.slice(0, SOURCES_SHOWN).join("; ");
+  return more > 0 ? `${shown}; ${more} more: =BOLE.SOURCE("${name}")` : shown;
+}
+
+/** As many decimals as the catalog prints. */
+function formatLike(result: string): string | undefined {
+  const decimals = /^-?\d+(?:\.(\d+))?$/.exec(result);
+  if (!decimals) return undefined;
+  return decimals[1] ? `0.${"0".repeat(decimals[1].length)}` : "0";
 }
 
 const FIRST_TABLE_ROW = 5;

@@ -1,6 +1,6 @@
 import type { Draft } from "../draft";
-import { caution, figure, freeze, heading, put, repeatRows, startPage } from "../page";
-import { FORMAT, OVER, TEXT } from "../style";
+import { caution, figure, freeze, heading, markOver, put, repeatRows, startPage } from "../page";
+import { FORMAT, TEXT } from "../style";
 import { type Column, drawTable, type Row } from "../table";
 import { yardRows } from "../yard/read";
 
@@ -97,8 +97,5 @@ export function drawLoads(draft: Draft): void {
   repeatRows(page, LOADS_HEADER, LOADS_HEADER);
   const loads = yardRows("loads").map((row) => ({ ...row, cargo: "10'6\"" }));
   const last = drawTable(page, `A${LOADS_HEADER}`, "Loads", LOAD_COLUMNS, loads);
-  page.sheet.addConditionalFormatting({
-    ref: `I${LOADS_HEADER + 1}:I${last + 200}`,
-    rules: [{ type: "containsText", operator: "containsText", text: "OVER", style: OVER, priority: 1 }],
-  });
+  markOver(page, "I", LOADS_HEADER + 1, last + 200);
 }

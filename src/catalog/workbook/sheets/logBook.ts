@@ -1,6 +1,6 @@
 import type { Draft } from "../draft";
-import { caution, entry, figure, freeze, put, repeatRows, startPage } from "../page";
-import { FORMAT, OVER, SMALL, TEXT } from "../style";
+import { caution, entry, figure, freeze, markOver, put, repeatRows, startPage } from "../page";
+import { FORMAT, SMALL, TEXT } from "../style";
 import { type Column, drawTable } from "../table";
 import { yardRows } from "../yard/read";
 
@@ -47,7 +47,7 @@ const COLUMNS: readonly Column[] = [
   { header: "Note", from: "note" },
 ];
 
-const WIDTHS = [7, 11, 19, 19, 8, 8, 8, 8, 9, 8, 8, 7, 9, 9, 9, 9, 10, 9, 10, 10, 10, 9, 18, 27];
+const WIDTHS = [7, 11, 20, 18, 8, 8, 8, 8, 9, 8, 8, 7, 8, 13, 13, 12, 9, 9, 9, 11, 11, 10, 18, 29];
 const HEADER_ROW = 13;
 
 /** The log book: what came in, what it scales, what it weighs, and whether the mill takes it. */
@@ -100,8 +100,5 @@ export function drawLogBook(draft: Draft): void {
   freeze(page, HEADER_ROW, 1);
   repeatRows(page, HEADER_ROW, HEADER_ROW);
   const last = drawTable(page, `A${HEADER_ROW}`, "Logs", COLUMNS, yardRows("logs"));
-  page.sheet.addConditionalFormatting({
-    ref: `W${HEADER_ROW + 1}:W${last + 200}`,
-    rules: [{ type: "containsText", operator: "containsText", text: "OVER", style: OVER, priority: 1 }],
-  });
+  markOver(page, "W", HEADER_ROW + 1, last + 200);
 }

@@ -1,7 +1,7 @@
 import type { Draft } from "../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader, type Line } from "../figures";
-import { caution, freeze, heading, type Page, startPage } from "../page";
-import { FORMAT, OVER } from "../style";
+import { caution, freeze, heading, markOver, type Page, startPage } from "../page";
+import { FORMAT } from "../style";
 import { drawTable } from "../table";
 
 /* Every typed figure of this mill is invented: none is advice for another. */
@@ -313,10 +313,8 @@ export function drawMill(draft: Draft): void {
   let row = 6;
   for (const [title, lines] of SECTIONS) row = drawLines(page, row, title, lines);
   drawDriveTable(page, row);
-  page.sheet.addConditionalFormatting({
-    ref: `B6:B${row}`,
-    rules: [{ type: "containsText", operator: "containsText", text: "OVER", style: OVER, priority: 1 }],
-  });
+  markOver(page, "B", 6, row);
+  markOver(page, "E", row, row + 40);
 }
 
 const SECTIONS: readonly [string, readonly Line[]][] = [

@@ -1,28 +1,12 @@
 import type { Draft } from "../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader } from "../figures";
-import { caution, heading, put, spill, startPage } from "../page";
-import { FORMAT, HEADER, SMALL } from "../style";
-import { type Column, drawTable } from "../table";
-import { yardRows } from "../yard/read";
+import { caution, startPage } from "../page";
+import { FORMAT } from "../style";
 
-const INVOICE: readonly Column[] = [
-  { header: "Description", from: "description" },
-  { header: "Quantity", from: "quantity", format: FORMAT.two },
-  { header: "Unit", from: "unit" },
-  { header: "Price", from: "price", format: FORMAT.money },
-  { header: "Amount", formula: "=BOLE.LINEAMOUNT([@Quantity], [@Price])", format: FORMAT.money },
-];
-
-const PARTNERS: readonly Column[] = [
-  { header: "Partner" },
-  { header: "Paid out", format: FORMAT.money },
-  { header: "Share" },
-];
-
-/** Bids, costs, fees, an invoice, and what each partner gets. */
+/** Bids, costs and fees. */
 export function drawMoney(draft: Draft): void {
   const page = startPage(draft, "Money", {
-    title: "Money: bid, cost, fee and shares",
+    title: "Money: bid, cost and fee",
     lead: "What the lumber sells for decides what a log is worth: start from the price and take off everything between log and sale.",
     widths: FIGURE_WIDTHS,
   });
@@ -72,7 +56,7 @@ export function drawMoney(draft: Draft): void {
       name: "Key_dry_foot",
     },
   ]);
-  row = drawLines(page, row, "What an hour and a foot must earn", [
+  drawLines(page, row, "What an hour and a foot must earn", [
     { label: "Fixed costs of a year", value: 18500, format: FORMAT.moneyWhole, name: "Fixed_costs" },
     { label: "Hours sold in a year", value: 900, unit: "h", name: "Hours_sold" },
     {
@@ -101,22 +85,4 @@ export function drawMoney(draft: Draft): void {
       format: FORMAT.money,
     },
   ]);
-  heading(page, row, "Invoice lines, rounded so that they add up");
-  const last = drawTable(page, `A${row + 2}`, "Invoice", INVOICE, yardRows("invoice"));
-  row = drawLines(page, last + 2, "Invoice total", [
-    { label: "Lines together", formula: "=SUM(Invoice[Amount])", format: FORMAT.money, key: true },
-  ]);
-  heading(page, row, "What each partner gets", "C");
-  drawTable(page, `A${row + 2}`, "Partners", PARTNERS, [
-    { Partner: "Nora", "Paid out": 2575.6, Share: 60 },
-    { Partner: "Emil", "Paid out": 1181.44, Share: 40 },
-  ]);
-  put(page, `D${row + 1}`, "=BOLE.PARTNERSHARE(7001.81, Partners[Paid out], Partners[Share])", SMALL);
-  spill(
-    page,
-    `D${row + 2}`,
-    "=BOLE.PARTNERSHARE(7001.81, Partners[Paid out], Partners[Share])",
-    [FORMAT.money],
-    HEADER,
-  );
 }

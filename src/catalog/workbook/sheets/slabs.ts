@@ -29,7 +29,7 @@ export function drawSlabs(draft: Draft): void {
   const page = startPage(draft, "Slabs", {
     title: "Slabs: what came out live-edged",
     lead: "Widths of the narrow face at equal steps along the slab. No authority says how a live-edge slab is measured and the customs differ by a fifth: choose one, print it on the bill, and keep to it.",
-    widths: [9, 8, 19, 11, 8, 8, 8, 10, 11, 10, 10, 11, 11, 11, 11, 11],
+    widths: [9, 8, 20, 11, 8, 8, 8, 10, 11, 10, 14, 11, 11, 11, 11, 12],
   });
   put(page, "A4", "Our way of measuring a slab", TEXT);
   entry(page, "D4", "mean", { name: "Slab_method", list: "Method_list" });
@@ -41,6 +41,7 @@ export function drawSlabs(draft: Draft): void {
   put(page, "A7", "Heaviest slab, lb", TEXT);
   figure(page, "D7", "=MAX(Slabs[Green lb])", { format: FORMAT.whole });
   put(page, "E7", "get help or a machine: this is the weight off the saw", SMALL);
+  page.sheet.getRow(6).height = 31;
   METHODS.forEach((method, i) => {
     put(page, `${METHOD_COLUMNS[i]}6`, `all by ${method}`, HEADER);
     figure(page, `${METHOD_COLUMNS[i]}7`, `=SUM(Slabs[By ${method}])`, { format: FORMAT.whole });

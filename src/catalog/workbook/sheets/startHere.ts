@@ -1,20 +1,24 @@
 import type { Draft } from "../draft";
 import { caution, entry, figure, heading, link, type Page, prose, put, startPage } from "../page";
-import { CAUTION, COMPUTED, FORMAT, HEADER, KEY, PROSE, SMALL_PROSE, TEXT } from "../style";
+import { CAUTION, COMPUTED, FORMAT, HEADER, KEY, PROSE, SMALL_PROSE, TEXT, UNIT } from "../style";
 
 const SHEETS: readonly [string, string][] = [
   ["Log book", "What is in each log, what does it weigh, does the mill take it?"],
   ["Which rule", "How much money does the choice of log rule move?"],
+  ["Every rule", "One log by every rule, and whom each favors."],
   ["Loads", "What is left of the trailer's rating, and how is each trip tied down?"],
   ["Lift and hitch", "Plan a load before the loader starts; the pull in a sling."],
   ["Boards", "Board feet of square-edged boards, as graders tally and exactly."],
   ["Slabs", "Board feet of live-edge slabs, and how far the customs differ."],
   ["Log results", "What each log gave and what a green board foot of it cost."],
-  ["Cut plan", "The settings of the saw head, pass by pass; what a thinner blade gains."],
+  ["Cut plan", "Log, blade and products; what a plan yields; what a thinner blade gains."],
+  ["Pass list", "The settings of the saw head, pass by pass, to print for the mill."],
   ["Mill", "From the motor's plate to band speed, tension, lift and bed."],
   ["Drying", "What the yard's air can do, readings over the weeks, when the target is reached."],
   ["Prices", "The price list, and the margin each price leaves."],
-  ["Money", "What to bid, what a foot costs, what an hour must earn, what each partner gets."],
+  ["Money", "What to bid, what a foot costs, what an hour must earn."],
+  ["Invoice", "Invoice lines that add up to the cent."],
+  ["Partners", "What each partner gets of the year."],
   ["Functions", "All functions, each with a live example, its grade and its source."],
   ["Function tables", "The functions that answer a whole table."],
   ["Lists", "The names behind the drop-down lists."],
@@ -46,6 +50,8 @@ export function drawStartHere(draft: Draft): void {
     lead: "A city-tree salvage yard of two partners, worked out with Bole's functions. Everything in here is invented: the yard, the partners, every log, customer, price and reading. Change the tinted cells and the rest follows; for your own yard keep a copy and type over ours.",
     widths: [40, 22, 12, 78],
     leadLines: 3,
+    landscape: false,
+    onePage: true,
   });
   let row = drawStatus(page, 4);
   row = drawLegend(page, row);
@@ -99,7 +105,7 @@ function drawKeyResults(page: Page, row: number): number {
   KEY_RESULTS.forEach(([label, name, unit, format, sheet], i) => {
     put(page, `A${row + 2 + i}`, label, TEXT);
     figure(page, `B${row + 2 + i}`, `=${name}`, { format, key: true });
-    put(page, `C${row + 2 + i}`, unit, TEXT);
+    put(page, `C${row + 2 + i}`, unit, UNIT);
     link(page, `D${row + 2 + i}`, sheet);
   });
   return row + 2 + KEY_RESULTS.length;

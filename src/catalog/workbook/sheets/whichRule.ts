@@ -11,7 +11,9 @@ export function drawWhichRule(draft: Draft): void {
   const page = startPage(draft, "Which rule", {
     title: "Which rule: the same logs, different money",
     lead: "Choose four rules in the tinted cells. Every log of the log book is scaled by each of them, and priced at one price per board foot, so that the difference is the rule's alone.",
-    widths: [9, 10, 11, 17, 17, 17, 17, 4, 20, 11, 14, 14, 12, 30, 24, 26, 40],
+    widths: [14, 12, 12, 19, 19, 19, 19],
+    landscape: false,
+    leadLines: 3,
   });
   put(page, "A4", "Price per board foot of log", TEXT);
   entry(page, "D4", 0.85, { format: FORMAT.money, name: "Log_price" });
@@ -44,17 +46,11 @@ export function drawWhichRule(draft: Draft): void {
   put(page, `D${header - 1}`, `=BOLE.LOGSCALE(Logs[Dia], Logs[Scaled ft], D6:G6) fills the whole grid`, SMALL);
   spill(page, `D${FIRST}`, "=BOLE.LOGSCALE(Logs[Dia], Logs[Scaled ft], D6:G6)", [FORMAT.whole]);
 
-  put(page, "I4", "One log by every rule", TEXT);
-  put(page, "I5", "Small end, inches", TEXT);
-  entry(page, "J5", 29.5, { name: "One_log_dia" });
-  put(page, "I6", "Length, feet", TEXT);
-  entry(page, "J6", "10'", { format: FORMAT.text, name: "One_log_length" });
-  put(page, `I${header - 1}`, "=BOLE.LOGRULES(One_log_dia, One_log_length)", SMALL);
-  spill(page, `I${header}`, "=BOLE.LOGRULES(One_log_dia, One_log_length)", ["", FORMAT.one], HEADER);
   caution(
     page,
     3,
     "some states fix by law the rule a seller must use; a rule that exists as a table only has no answer outside its table (#N/A).",
+    2,
   );
   freeze(page, header, 1);
   repeatRows(page, header, header);
