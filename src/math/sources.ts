@@ -138,6 +138,10 @@ export const SOURCES: Readonly<Record<string, Source>> = {
     document: "E. Wengert, Log Volume: International 1/4-inch and Scribner log volume, 4 May 2001 (woodweb.com)",
     seenIn: "a copy",
   },
+  "Wengert log scale": {
+    document: "E. Wengert, Log scale and overrun (woodweb.com); Logs (goodwoodcorp.com)",
+    seenIn: "a copy",
+  },
   "Chase 1913": {
     document: "E. A. Chase, Timber Cruising Manual and Record, American Lumberman, Chicago 1913",
     seenIn: "a copy",

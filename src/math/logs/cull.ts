@@ -104,7 +104,7 @@ export function cullRingBoardFeet({
   return nearest(1, grossBf - logScaleBoardFeet({ diameterIn: coreIn, lengthFt, rule }));
 }
 
-/** The share of the gross scale that is lost, in whole board feet: at least none, at most all. */
+/** The share of the gross scale that is lost, in whole board feet: at least none, at most all, so that no net is under 0. */
 function lost(grossBf: number, share: number): number {
   mustBeAtLeast(0, grossBf, "gross scale (bf)");
   return Math.min(grossBf, nearest(1, grossBf * Math.max(0, share)));

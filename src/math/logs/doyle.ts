@@ -25,6 +25,7 @@ export function doyleBoardFeet({ diameterIn, lengthFt }: Log): number {
  * @formula the Doyle rule on whole inches and even feet, to the nearest board foot, an exact half up
  * @source Doyle table, printed, 8 to 36 in by 8 to 20 ft
  * @source Chase 1913, p. 11, which rounds exact halves now up, now down
+ * @range beyond the printed sizes the formula goes on with the same rounding
  * @checked 105 of 105 cells of the modern Doyle table; 344 of 353 readable cells of Chase 1913, exact halves either way
  */
 export function doyleTableBoardFeet(log: Log): number {

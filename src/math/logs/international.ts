@@ -52,6 +52,7 @@ export function internationalQuarterBoardFeet(log: Log): number {
  *
  * @formula the 1/4-inch rule on whole inches and even feet, to the nearest 5 board feet
  * @source Wengert log volume, International 1/4-inch log volume
+ * @range beyond the printed 6 to 26 in and 6 to 16 ft the formula goes on with the same rounding
  * @checked 123 of 126 cells of Wengert's International 1/4 table; 15 in by 16 ft, 17 by 14 and 21 by 8 are 5 higher in print
  */
 export function internationalQuarterTableBoardFeet(log: Log): number {

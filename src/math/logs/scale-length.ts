@@ -10,7 +10,7 @@ import { downTo } from "./rounding";
  * over-length with the excess disregarded: USDA Bulletin 711.
  *
  * @formula L = (length - trim) down to a multiple of the step
- * @source Wengert log volume, length to the last full foot
+ * @source Wengert log scale, length to the last full foot
  * @source Idaho school forestry contest, scaling: 2-ft classes, at least 4 in of trim
  * @range trim shorter than the log; at least one step must be left
  */

@@ -27,6 +27,7 @@ const TO_WHOLE_INCHES = {
  * @formula D = mean of the readings, then as the rounding asked: none; nearest (an exact half dropped); nearest up (an exact half counted); down
  * @source Georgia OCGA 2-14-80, paragraph (e)
  * @source Idaho school forestry contest, scaling: 8 + 13 = 21, halved 10.5, counts 10
+ * @source Wengert log scale: nearest, halves once up, then down
  * @source Montana FOR 274: always down
  * @range readings up to 300 in
  * @checked 1 of 1 printed example (readings 8 and 13: 10)

@@ -123,6 +123,7 @@ describe("overrun", () => {
   });
 
   it("refuses a scale of nothing", () => {
-    expect(() => overrunPercent({ sawnBf: 100, scaledBf: 0 })).toThrow("scaled (bf)");
+    expect(overrunPercent({ sawnBf: 1, scaledBf: 1 })).toBe(0);
+    expect(() => overrunPercent({ sawnBf: 100, scaledBf: 0 })).toThrow("wanted 1 to 1000000000, got 0");
   });
 });
