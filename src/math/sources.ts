@@ -71,7 +71,6 @@ export const SOURCES: Readonly<Record<string, Source>> = {
   Philpot: { document: "Philpot, Mechanics of Materials", seenIn: "a copy" },
   "Fine Woodworking 2001": { document: "Fine Woodworking, February 2001, on band saw tension", seenIn: "a quotation" },
   "Machinery's Handbook 31": { document: "Machinery's Handbook, 31st edition" },
-  "Sawing trade note": { document: "Trade note of a sharpening firm on gullet area and filling", seenIn: "a web page" },
   "Foundry handbook": { document: "Foundry handbook, part 42, torque table", seenIn: "a copy" },
   "AISC Manual": { document: "AISC Steel Construction Manual, tables 1-11 and 1-12", seenIn: "a transcription" },
   "Oregon lecture 40": { document: "Luebkeman and Peting, University of Oregon, lecture 40, Example 40-1" },
@@ -81,7 +80,10 @@ export const SOURCES: Readonly<Record<string, Source>> = {
   },
   "49 CFR 393.110": { document: "49 CFR 393.110, minimum number of tiedowns", seenIn: "a reprint" },
   "ASME B30.9": { document: "ASME B30.9, Slings, table of angle factors", seenIn: "a copy" },
-  "NIST SP 811": { document: "NIST Special Publication 811, Guide for the Use of the SI, appendix B" },
+  "NIST SP 811": {
+    document: "NIST Special Publication 811, Guide for the Use of the SI, appendix B",
+    seenIn: "a copy of its factors",
+  },
   "Handbook 130": {
     document:
       "NIST Handbook 130, Uniform Regulation for the Method of Sale of Commodities, section 2.12 Hardwood Lumber - Retail Sales",

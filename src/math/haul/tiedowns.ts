@@ -11,6 +11,7 @@ import { mustBeAbove } from "../errors";
  * @source 49 CFR 393.106: together a working load limit of at least half the weight
  * @source 49 CFR 393.110: the count by length
  * @range loads under the general rule; logs lengthwise between stakes have section 393.116 of their own
+ * @checked 4 of 4 printed counts by length
  */
 export function tiedownCount({ weightLb, lengthFt, limitLb }: Tiedowns): number {
   mustBeAbove(0, limitLb, "working load limit of one tie-down (lb)");

@@ -14,6 +14,7 @@ interface Load {
  * @formula share = 100 (sum(w x) / h + empty * empty share) / (sum(w) + empty); x ahead of the axle, h hitch to axle
  * @source plain arithmetic: moments about the axle
  * @range loads behind the hitch; an empty weight and its share together or neither
+ * @checked 2 of 2 printed figures (9 and 15 % of 7,000 lb)
  */
 export function tongueSharePercent({ loads, hitchFt, emptyLb = 0, emptySharePercent = 0 }: TongueShare): number {
   mustBeAbove(0, hitchFt, "hitch ahead of the axle (ft)");

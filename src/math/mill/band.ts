@@ -30,6 +30,7 @@ export function bandStressPsi({ strainLbf, widthIn, thicknessIn }: Band & { stra
  * @formula dL = s L / E
  * @source Philpot, Problem 5.1: Hooke's law
  * @source Fine Woodworking 2001: 6,000 psi for each 0.001 in on 5 in, which is E = 30,000,000 psi
+ * @checked 3 of 3 printed examples
  */
 export function bandStretchIn({ stressPsi, gaugeIn, modulusPsi = BLADE_MODULUS_PSI }: BandStretch): number {
   mustBeAbove(0, modulusPsi, "modulus (psi)");
@@ -44,6 +45,7 @@ export function bandStretchIn({ stressPsi, gaugeIn, modulusPsi = BLADE_MODULUS_P
  *
  * @formula s = E t / (D + t)
  * @source plain geometry: strain of the face is half the thickness over the radius of the middle of the band
+ * @checked no published answer was seen; two from memory, by the short form
  */
 export function bandBendingPsi({ thicknessIn, wheelIn, modulusPsi = BLADE_MODULUS_PSI }: BandBending): number {
   mustBeAbove(0, wheelIn, "wheel diameter (in)");
@@ -55,6 +57,7 @@ export function bandBendingPsi({ thicknessIn, wheelIn, modulusPsi = BLADE_MODULU
  *
  * @formula s = w v^2 / g, w = 490 lb/ft3, v in feet per second, s in lb/ft2
  * @source Singer, Problem 139
+ * @checked 1 of 1 printed example
  */
 export function bandCentrifugalPsi({ speedFpm }: { speedFpm: number }): number {
   const feetPerSecond = speedFpm / SECONDS_PER_MIN;
@@ -66,6 +69,7 @@ export function bandCentrifugalPsi({ speedFpm }: { speedFpm: number }): number {
  *
  * @formula s = E a dT
  * @source Singer, Problem 261
+ * @checked 4 of 4 printed examples
  */
 export function bandHeatingPsi({
   degreesF,

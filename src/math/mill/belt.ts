@@ -14,6 +14,7 @@ interface Pulleys {
  * @formula crossed: L = sqrt(4 C^2 - (D + d)^2) + (D + d) (pi/2 + a), a = asin((D + d) / 2 C)
  * @source Shigley, chapter 17, Eqs 17-1 and 17-2
  * @range centers from where the pulleys touch, (D + d) / 2
+ * @checked 5 of 5 printed examples, the 4 by the short form once its missing terms are taken off
  */
 export function beltLengthIn({ pulley1In, pulley2In, centersIn, crossed = false }: BeltLength): number {
   mustNotOverlap({ pulley1In, pulley2In, centersIn });
@@ -33,6 +34,7 @@ export function beltLengthIn({ pulley1In, pulley2In, centersIn, crossed = false 
  * @formula the C whose exact belt length is the belt, found to the last digit by Newton's steps kept inside a bracket
  * @source Shigley, chapter 17, Eqs 17-1 and 17-2
  * @range a belt at least as long as the one round touching pulleys
+ * @checked 1 of 1 printed example (23.30 with 6.28 for 2 pi; 23.28 exactly)
  */
 export function beltCentersIn({ pulley1In, pulley2In, beltIn }: Pulleys & { beltIn: number }): number {
   const touching = (pulley1In + pulley2In) / 2;
@@ -61,6 +63,7 @@ export function beltCentersIn({ pulley1In, pulley2In, beltIn }: Pulleys & { belt
  * @formula 180 - 2 asin((D - d) / 2 C), in degrees
  * @source Mott 4e, Example 7-1, p 279
  * @range centers from where the pulleys touch, (D + d) / 2
+ * @checked 3 of 3 printed examples
  */
 export function beltWrapDegrees({ pulley1In, pulley2In, centersIn }: Pulleys & { centersIn: number }): number {
   mustNotOverlap({ pulley1In, pulley2In, centersIn });
@@ -73,6 +76,7 @@ export function beltWrapDegrees({ pulley1In, pulley2In, centersIn }: Pulleys & {
  * @formula L = pi D + 2 C on equal wheels; on unequal ones the exact length of an open belt
  * @source plain geometry
  * @range centers from where the wheels touch
+ * @checked no published example of a band was found; the belts it is worked as are checked
  */
 export function bandLengthIn({ wheel1In, wheel2In, centersIn }: BandLength): number {
   return beltLengthIn({ pulley1In: wheel1In, pulley2In: wheel2In, centersIn });

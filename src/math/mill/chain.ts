@@ -16,6 +16,7 @@ export type LinkRounding = "even" | "none";
  * @formula L = 2 C + (N1 + N2) / 2 + (N2 - N1)^2 / (4 pi^2 C), C in pitches; then up to an even count
  * @source Mott 4e, Example 7-3, p 295
  * @range centers from where the pitch circles touch
+ * @checked 2 of 2 printed examples
  */
 export function chainLinks({ teeth1, teeth2, centersIn, pitchIn, rounding = "even" }: ChainLinks): number {
   const touching = touchingCentersIn({ teeth1, teeth2, pitchIn });
@@ -32,6 +33,7 @@ export function chainLinks({ teeth1, teeth2, centersIn, pitchIn, rounding = "eve
  * @source Mott 4e, Example 7-3, p 295
  * @source Bhandari, Examples 14.3 and 14.4
  * @range enough links to go round sprockets whose pitch circles touch
+ * @checked 4 of 4 printed examples
  */
 export function chainCentersIn({ teeth1, teeth2, links, pitchIn }: Sprockets & { links: number }): number {
   const centersIn = touchingCentersIn({ teeth1, teeth2, pitchIn });
@@ -57,6 +59,7 @@ export function chainSpeedFpm({ teeth, pitchIn, rpm }: { teeth: number; pitchIn:
  * @formula D = p / sin(180 deg / N)
  * @source Mott 4e, Example 7-3, p 295
  * @range 3 teeth or more, the fewest that make a polygon
+ * @checked 3 of 3 printed examples
  */
 export function sprocketDiameterIn({ teeth, pitchIn }: { teeth: number; pitchIn: number }): number {
   mustBeAtLeast(3, teeth, "sprocket teeth");

@@ -14,6 +14,7 @@ const MAINS_HERTZ = 60;
  * @formula n = 120 * f / poles - slip; slip = 120 * base / poles - nameplate
  * @source plain arithmetic: a pair of poles passes once a cycle; the full-load slip in rpm held at constant torque
  * @range an even number of poles from 2; a frequency above the slip; a nameplate speed that belongs to the poles
+ * @checked 3 of 3 printed examples of the synchronous speed; the one with slip on a drive (1,150 rpm) is from memory
  */
 export function motorRpm({ hertz, poles, nameplateRpm, baseHertz = MAINS_HERTZ }: MotorRpm): number {
   const slip = slipRpm({ poles, nameplateRpm, baseHertz });

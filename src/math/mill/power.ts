@@ -20,6 +20,7 @@ export function sawPowerHp({ kerfIn, depthIn, feedFpm, energyPsi }: SawPower): n
  * @formula T = 33,000 hp / (2 pi n), in lbf ft
  * @source Foundry handbook, part 42, torque table
  * @range a speed above 0
+ * @checked 16 of 16 printed values
  */
 export function torqueLbfFt({ powerHp, rpm }: { powerHp: number; rpm: number }): number {
   mustBeAbove(0, rpm, "shaft speed (rpm)");
@@ -38,6 +39,7 @@ export const USUAL_POWER_FACTOR_PERCENT = 80;
  * @source NIST SP 811, appendix B: the electric horsepower is 746 W
  * @source common practice, no source: efficiency 85 % and power factor 80 % when none are given
  * @range efficiency and power factor above 0 and up to 100 %
+ * @checked no published example was seen; within 10 % of 36 cells of NEC table 430.250 from 5 to 50 hp
  */
 export function motorAmps({
   powerHp,

@@ -30,6 +30,7 @@ export function screwRiseIn({ turns, pitchIn, starts = 1 }: ScrewRise): number {
  * @source Bhandari, Examples 6.4 and 6.6
  * @source common practice, no source: friction 0.15 for a greased steel screw when none is given
  * @range a pitch under the diameter; up only while mu tan l is under 1, or the screw locks
+ * @checked 6 of 6 printed examples, the collars of 4 added as their books do; Mott prints 1,809 for inputs that give 1,814
  */
 export function screwTorqueLbfIn({ loadLb, direction = "up", friction, ...thread }: ScrewTorque): number {
   const { meanIn, slope } = threadShape(thread);
@@ -48,6 +49,7 @@ export function screwTorqueLbfIn({ loadLb, direction = "up", friction, ...thread
  * @formula hp = 2 pi T n / (12 * 33,000); n = rise / (starts * pitch), rise in inches per minute
  * @source Bhandari, Example 6.6
  * @range as the torque that raises the load
+ * @checked 1 of 1 printed example, with its collar
  */
 export function screwPowerHp({ loadLb, riseInPerMin, ...thread }: ScrewPower): number {
   const turnsPerMin = riseInPerMin / screwRiseIn({ turns: 1, pitchIn: thread.pitchIn, starts: thread.starts });

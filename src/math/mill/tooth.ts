@@ -26,7 +26,7 @@ export function feedForBiteFpm({ biteIn, speedFpm, pitchIn }: FeedForBite): numb
  * Share of the gullet that the solid wood of one cut would fill.
  *
  * @formula share = bite * depth / (pitch * gullet depth / 1.75)
- * @source Sawing trade note: gullet area about pitch times depth over 1.75; use 50 to 75 % of it in softwood
+ * @source common practice, no source but a sharpening firm's trade note: gullet area about pitch times depth over 1.75
  */
 export function gulletFillShare({ biteIn, depthIn, pitchIn, gulletIn }: GulletFill): number {
   mustBeAbove(0, pitchIn, "tooth pitch (in)");
