@@ -1,0 +1,125 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { dryForecast } from "../../../src/math/drying/dry-forecast";
+import { dryRate } from "../../../src/math/drying/dry-rate";
+import { dryingCurve, type Reading } from "../../../src/math/drying/drying-curve";
+import { NoAnswer } from "../../../src/math/errors";
+
+const SEED = { seed: 16, numRuns: 500 };
+const readings = (...pairs: [day: number, moisturePct: number][]): Reading[] =>
+  pairs.map(([day, moisturePct]) => ({ day, moisturePct }));
+const scattered = readings([0, 62], [20, 45], [45, 30], [70, 24], [95, 18]);
+const valueOf = (rows: (string | number)[][], figure: string) => rows.find(([name]) => name === figure)![1]!;
+
+describe("the drying curve", () => {
+  it("gives back the rate and the start of readings that lie on one", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.002, max: 0.2, noNaN: true }),
+        fc.double({ min: 30, max: 120, noNaN: true }),
+        fc.double({ min: 4, max: 20, noNaN: true }),
+        fc.integer({ min: -50_000, max: 50_000 }),
+        (rate, start, emc, firstDay) => {
+          const days = [0, 3, 7, 15, 30];
+          const onCurve = days.map((day) => ({
+            day: firstDay + day,
+            moisturePct: emc + (start - emc) * Math.exp(-rate * day),
+          }));
+          const curve = dryingCurve({ readings: onCurve, emcPct: emc });
+          expect(curve.ratePerDay / rate).toBeCloseTo(1, 7);
+          expect(curve.startingMoisturePct).toBeCloseTo(start, 6);
+          expect(curve.spread!.pointsOfMoisture).toBeLessThan(1e-6);
+        },
+      ),
+      SEED,
+    );
+  });
+
+  it("by hand: excess 48, 24, 12 halves every 30 days", () => {
+    const rows = dryRate({ readings: readings([0, 60], [30, 36], [60, 24]), emcPct: 12 });
+    expect(valueOf(rows, "half-time")).toBeCloseTo(30, 9);
+    expect(valueOf(rows, "drying rate")).toBeCloseTo(Math.LN2 / 30, 12);
+    expect(valueOf(rows, "starting moisture")).toBeCloseTo(60, 9);
+    expect(valueOf(rows, "readings used")).toBe(3);
+  });
+
+  it("has a standard error by hand: excess e^2, e^1, e^1 on days 0, 1, 2", () => {
+    // Least squares on 2, 1, 1: slope -1/2, fitted 11/6, 8/6, 5/6. Misses e^2 - e^(11/6), e - e^(4/3), e - e^(5/6).
+    const excess = [Math.exp(2), Math.E, Math.E];
+    const fitted = [Math.exp(11 / 6), Math.exp(8 / 6), Math.exp(5 / 6)];
+    const rows = dryRate({
+      readings: readings(...excess.map((e, day): [number, number] => [day, 10 + e])),
+      emcPct: 10,
+    });
+    const squares = excess.map((e, i) => (e - fitted[i]!) ** 2).reduce((a, b) => a + b);
+    expect(valueOf(rows, "drying rate")).toBeCloseTo(0.5, 12);
+    expect(valueOf(rows, "standard error of the fit")).toBeCloseTo(Math.sqrt(squares), 12);
+  });
+
+  it("works from two readings, and says that their spread is not known", () => {
+    const rows = dryRate({ readings: readings([0, 60], [30, 36]), emcPct: 12 });
+    expect(valueOf(rows, "half-time")).toBeCloseTo(30, 9);
+    expect(valueOf(rows, "standard error of the fit")).toBe("not known from two readings");
+  });
+
+  it.each<[string, Reading[], number, RegExp]>([
+    ["one reading", readings([0, 60]), 12, /wanted 2 or more, got 1/],
+    ["readings that rise", readings([0, 30], [30, 36]), 12, /do not fall toward 12 %/],
+    ["readings that stand still", readings([0, 30], [30, 30]), 12, /do not fall/],
+    ["a day before the one before", readings([0, 60], [30, 36], [20, 30]), 12, /got 20 after 30/],
+    ["one day twice", readings([0, 60], [30, 36], [30, 35]), 12, /got 30 after 30/],
+    ["a reading at the equilibrium", readings([0, 60], [30, 12]), 12, /above the equilibrium moisture 12 %, got 12/],
+    ["a reading past all wood", readings([0, 300], [30, 40]), 12, /280, got 300/],
+  ])("has no answer to %s, and says why", (_, given, emcPct, message) => {
+    expect(() => dryingCurve({ readings: given, emcPct })).toThrow(NoAnswer);
+    expect(() => dryingCurve({ readings: given, emcPct })).toThrow(message);
+  });
+});
+
+describe("the forecast", () => {
+  it("by hand: from an excess of 12 on day 60 to 3 is two more half-times of 30 days", () => {
+    const rows = dryForecast({ readings: readings([0, 60], [30, 36], [60, 24]), emcPct: 12, targetPct: 15 });
+    expect(valueOf(rows, "target reached")).toBeCloseTo(120, 8);
+    expect(valueOf(rows, "days after the last reading")).toBeCloseTo(60, 8);
+  });
+
+  it("puts the day between the early and the late one, nearer to the early", () => {
+    const rows = dryForecast({ readings: scattered, emcPct: 11, targetPct: 14 });
+    const [day, early, late] = ["target reached", "early", "late"].map((figure) => Number(valueOf(rows, figure)));
+    expect(early!).toBeLessThan(day!);
+    expect(late!).toBeGreaterThan(day!);
+    expect(late! - day!).toBeGreaterThan(day! - early!);
+  });
+
+  it("has its early and late day where the band of two standard errors meets the target", () => {
+    const curve = dryingCurve({ readings: scattered, emcPct: 11 });
+    const rows = dryForecast({ readings: scattered, emcPct: 11, targetPct: 14 });
+    for (const figure of ["early", "late"]) {
+      const off = Number(valueOf(rows, figure)) - curve.meanDay;
+      const line = curve.meanLogarithm - curve.ratePerDay * off;
+      const error = curve.spread!.logarithm * Math.sqrt(1 / curve.count + off ** 2 / curve.sumOfSquaredDays);
+      expect(Math.abs(line - Math.log(14 - 11))).toBeCloseTo(2 * error, 9);
+    }
+  });
+
+  it("moves with the calendar: dates of the sheet give a date", () => {
+    const later = scattered.map(({ day, moisturePct }) => ({ day: day + 46_000, moisturePct }));
+    const at = (given: Reading[]) =>
+      Number(valueOf(dryForecast({ readings: given, emcPct: 11, targetPct: 14 }), "target reached"));
+    expect(at(later) - at(scattered)).toBeCloseTo(46_000, 6);
+  });
+
+  it("says that two readings show no spread, and that wild ones show too much", () => {
+    const two = dryForecast({ readings: readings([0, 60], [30, 36]), emcPct: 12, targetPct: 15 });
+    expect(valueOf(two, "late")).toBe("not known from two readings");
+    const wild = dryForecast({ readings: readings([0, 40], [1, 60], [2, 30]), emcPct: 12, targetPct: 15 });
+    expect(valueOf(wild, "late")).toBe("not known: the readings scatter too much");
+  });
+
+  it("has no answer for a target the air cannot reach, and gives the equilibrium moisture", () => {
+    const ask = (targetPct: number) => () => dryForecast({ readings: scattered, emcPct: 11, targetPct });
+    expect(ask(11)).toThrow(/dries wood to 11 and no further, got 11/);
+    expect(ask(9)).toThrow(NoAnswer);
+    expect(ask(70)).toThrow(/target .* got 70/);
+  });
+});

@@ -1,0 +1,79 @@
+import { describe, expect, it } from "vitest";
+import { heatHours } from "../../../src/math/drying/heat-hours";
+import { kilnSteps } from "../../../src/math/drying/kiln-steps";
+import { stackHeightIn, stickerCount } from "../../../src/math/drying/stickers";
+import { NoAnswer } from "../../../src/math/errors";
+import { rowsOf } from "../../csv";
+
+describe("stickers", () => {
+  it("stand at both ends and no farther apart than asked: 7 to an 8-foot board at 16 in", () => {
+    expect(stickerCount({ lengthFt: 8, spacingIn: 16, layers: 1 })).toBe(7);
+    expect(stickerCount({ lengthFt: 8.1, spacingIn: 16, layers: 1 })).toBe(8);
+    expect(stickerCount({ lengthFt: 8, spacingIn: 16, layers: 10 })).toBe(70);
+  });
+
+  it("are two to a layer of boards shorter than the spacing", () => {
+    expect(stickerCount({ lengthFt: 1, spacingIn: 24, layers: 3 })).toBe(6);
+  });
+
+  it("come out even where the length divides evenly, in metric too", () => {
+    // 2.4 m at 0.6 m: four gaps, whatever binary makes of the quotient
+    expect(stickerCount({ lengthFt: 2.4 / 0.3048, spacingIn: 0.6 / 0.0254, layers: 1 })).toBe(5);
+  });
+
+  it("lie under every layer of the stack's height", () => {
+    expect(stackHeightIn({ layers: 20, thicknessIn: 1.25, stickerIn: 0.75, baseIn: 12 })).toBe(52);
+  });
+});
+
+describe("the kiln schedule of Oregon white oak", () => {
+  it("has the stages of the source", () => {
+    const rows = rowsOf("wood/oregon_white_oak_kiln.csv");
+    const steps = kilnSteps({ species: "Oregon white oak", thicknessIn: 1 }).slice(1);
+    expect(steps.length).toBe(rows.length);
+    rows.forEach((row, i) => {
+      const [, until, dryBulb, wetBulb] = steps[i]!;
+      expect(until).toBe(row["until_mc_pct"] ? Number(row["until_mc_pct"]) : undefined);
+      expect(dryBulb).toBe(Number(row["dry_bulb_F"]));
+      expect(Number(dryBulb) - Number(wetBulb)).toBe(Number(row["wet_bulb_depression_F"]));
+    });
+  });
+
+  it("is the only one, and for 4/4 boards only", () => {
+    expect(() => kilnSteps({ species: "white oak", thicknessIn: 1 })).toThrow(/Oregon white oak only, got white oak/);
+    expect(kilnSteps({ species: "Oregon white oak", thicknessIn: 1.125 }).length).toBe(5);
+    expect(() => kilnSteps({ species: "Oregon white oak", thicknessIn: 1.25 })).toThrow(NoAnswer);
+    expect(() => kilnSteps({ species: "Oregon white oak", thicknessIn: 0.4 })).toThrow(NoAnswer);
+  });
+});
+
+describe("the hours to heat a timber through", () => {
+  const timber = { sizeIn: 8, startF: 50, chamberF: 160, wetBulbF: 152 };
+
+  it("lie between those of the printed neighbors", () => {
+    const between = heatHours({ ...timber, sizeIn: 7, startF: 55, wetBulbF: 151 }) * 60;
+    expect(between).toBeGreaterThan(460); // 6 in, 60 °F, 8 °F under
+    expect(between).toBeLessThan(841); // 8 in, 50 °F, 10 °F under
+  });
+
+  it.each([
+    ["size (in): wanted 4 to 12, got 3.9", { sizeIn: 3.9 }],
+    ["size (in): wanted 4 to 12, got 12.1", { sizeIn: 12.1 }],
+    ["wanted 40 to 60, got 39", { startF: 39 }],
+    ["wanted 40 to 60, got 61", { startF: 61 }],
+    ["wanted 160 to 160, got 170", { chamberF: 170, wetBulbF: 162 }],
+    ["depression (°F): wanted 2 to 12, got 13", { wetBulbF: 147 }],
+    ["depression (°F): wanted 2 to 12, got 1", { wetBulbF: 159 }],
+    ["wanted more than 133, got 130", { wetBulbF: 130 }],
+    ["no figure seen in Table 20-8 for 12 in, 60 °F", { sizeIn: 12, startF: 60, wetBulbF: 150 }],
+    ["no figure seen in Table 20-8 for 8 in, 60 °F", { startF: 55, wetBulbF: 148 }],
+  ])("has no answer outside the table: %s", (message, change) => {
+    expect(() => heatHours({ ...timber, ...change })).toThrow(NoAnswer);
+    expect(() => heatHours({ ...timber, ...change })).toThrow(message);
+  });
+
+  it("answer at the table's corners", () => {
+    expect(heatHours({ ...timber, sizeIn: 4, startF: 40, wetBulbF: 158 }) * 60).toBeCloseTo(225, 6);
+    expect(heatHours({ ...timber, sizeIn: 12, startF: 50, wetBulbF: 148 }) * 60).toBeCloseTo(1697, 6);
+  });
+});
