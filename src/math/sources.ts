@@ -135,7 +135,7 @@ export const SOURCES: Readonly<Record<string, Source>> = {
     document: "Official Code of Georgia 2-14-80, legal log rule (Scribner Decimal C)",
     seenIn: "a copy",
   },
-  Larsen: { document: "D. R. Larsen, University of Missouri, forestry functions: log rules", seenIn: "a copy" },
+  Larsen: { document: "D. R. Larsen, University of Missouri, formulas of the log rules", seenIn: "a copy" },
   "Wengert log volume": {
     document: "E. Wengert, Log Volume: International 1/4-inch and Scribner log volume, 4 May 2001 (woodweb.com)",
     seenIn: "a copy",
