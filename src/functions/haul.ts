@@ -33,7 +33,7 @@ import { tongueSharePercent } from "../math/haul/tongue";
  * @example =BOLE.LOADLEFT(7000, "light", 3100) gives #VALUE!
  * @caution The plate on the vehicle rules, and the lowest of axle, tire, hitch and tow ratings. Weigh a first load on a scale.
  * @see TONGUESHARE
- * @words payload, gvwr, overloaded, how many logs on the trailer, axle rating
+ * @words payload, gvwr, gross weight, overloaded, how much can I haul, how many logs on the trailer, axle rating, truck
  */
 export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unknown[][]): unknown[][] {
   return spread(
@@ -55,7 +55,7 @@ export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unkn
  *
  * @customfunction TONGUESHARE
  * @param weights Weights aboard, a list. Bare numbers are pounds.
- * @param positions Middle of each ahead of the axle, a list; minus behind, 0 above. Bare numbers are feet.
+ * @param positions Middle of each ahead of the axle, a list; minus behind it, 0 over it. Bare numbers are feet.
  * @param hitch The hitch ahead of the axle. A bare number is feet; 4.2 m works too.
  * @param [empty] Weight of the empty trailer. A bare number is pounds.
  * @param [emptyshare] Percent of the empty trailer's weight on its hitch: 12 or 12%. Needed with its weight.
@@ -65,7 +65,7 @@ export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unkn
  * @example =BOLE.TONGUESHARE(3000, 15, 14) gives #N/A
  * @caution A light tongue lets a trailer sway and turn over; a heavy one overloads hitch and rear axle. Check on a scale.
  * @see LOADLEFT
- * @words tongue weight, trailer sway, balance the load, hitch weight
+ * @words tongue weight, trailer sway, fishtail, balance the load, hitch weight, where to set the log, pin weight
  */
 export function TONGUESHARE(
   weights: unknown[][],
@@ -105,7 +105,7 @@ export function TONGUESHARE(
  * @example =BOLE.TIEDOWNS(1100, 5, 3300) gives 1
  * @example =BOLE.TIEDOWNS(9000, 16, "new") gives #VALUE!
  * @caution The least the law asks, not always enough: read the rule, use rated gear with its tag, stop and check on the way.
- * @words chains, straps, binders, how many straps, working load limit, securing logs
+ * @words chains, straps, binders, how many straps, tie down, working load limit, wll, securing logs, dot rule
  */
 export function TIEDOWNS(weight: unknown[][], length: unknown[][], limit: unknown[][]): unknown[][] {
   return spread(
@@ -131,7 +131,7 @@ export function TIEDOWNS(weight: unknown[][], length: unknown[][], limit: unknow
  * @example =BOLE.SLINGLEG(2000, 60, 4) gives 1155
  * @example =BOLE.SLINGLEG(2000, 29) gives #N/A
  * @caution Rated gear only, by its tag, and a choke hitch carries less. Nobody under the load. A qualified rigger decides.
- * @words choker, chain sling, strap angle, lifting a log, crane, rigging
+ * @words choker, chain sling, bridle, strap angle, lifting a log, crane, loader, rigging, how strong a chain
  */
 export function SLINGLEG(
   weight: unknown[][],

@@ -52,7 +52,7 @@ import { tubeSagIn, tubeWeightLb } from "../math/mill/tube";
  * @example =BOLE.PULLEYRPM(1750, 6, 12, 100) gives #N/A
  * @caution Wheel, blade and pulley makers limit the speed: never run above it. Guard every pulley, lock out before work.
  * @see PULLEYSIZE
- * @words sheave ratio, rpm of the wheel, belt drive speed, jackshaft
+ * @words sheave ratio, rpm of the wheel, belt drive speed, how fast does it turn, pulley speed
  */
 export function PULLEYRPM(rpm: unknown[][], driver: unknown[][], driven: unknown[][], slip?: unknown[][]): unknown[][] {
   return spread(
@@ -81,7 +81,7 @@ export function PULLEYRPM(rpm: unknown[][], driver: unknown[][], driven: unknown
  * @example =BOLE.PULLEYSIZE(1750, 6, 500, 100) gives #N/A
  * @caution Wheel, blade and pulley makers limit the speed: never run above it. Guard every pulley, lock out before work.
  * @see PULLEYRPM
- * @words what sheave do I need, change the speed, bigger pulley
+ * @words what sheave do I need, pulley diameter, change the speed, slow the blade, speed up, bigger pulley
  */
 export function PULLEYSIZE(
   rpm: unknown[][],
@@ -116,7 +116,7 @@ export function PULLEYSIZE(
  * @example =BOLE.PULLEYTRAIN(150, {750;900}, {450;0}) gives #VALUE!
  * @caution Wheel, blade and pulley makers limit the speed: never run above it. Guard every pulley, lock out before work.
  * @see PULLEYRPM
- * @words jackshaft, two stage reduction, countershaft, pulleys in a row
+ * @words jackshaft, two stage reduction, countershaft, several pulleys, compound drive, sheaves in a row
  */
 export function PULLEYTRAIN(
   rpm: unknown[][],
@@ -152,7 +152,7 @@ export function PULLEYTRAIN(
  * @example =BOLE.MOTORRPM(60, 3) gives #N/A
  * @caution Drives and motors are work for a licensed electrician; keep within the makers' range of frequency.
  * @see DRIVEHERTZ
- * @words vfd speed, variable frequency, inverter, hertz to rpm, motor slip
+ * @words vfd speed, variable frequency drive, inverter, hertz to rpm, motor slip, nameplate rpm, poles
  */
 export function MOTORRPM(
   hertz: unknown[][],
@@ -174,6 +174,9 @@ export function MOTORRPM(
 /**
  * Speed of a rim, a band or a belt.
  *
+ * No rule was found that puts a number to the speed of a band wheel: OSHA's sawmill rule (29 CFR 1910.265(e)(2)(i), seen
+ * in a copy) and Washington's say never above the maker's. The 10,000 ft/min of a Pennsylvania rule are for circular saws.
+ *
  * @customfunction RIMSPEED
  * @param diameter Diameter of the wheel or pulley. A bare number is inches; 900 mm works too.
  * @param rpm Turns per minute.
@@ -182,7 +185,7 @@ export function MOTORRPM(
  * @example =BOLE.RIMSPEED(36, "fast") gives #VALUE!
  * @caution No rule sets a safe band speed: the makers of the wheel and of the blade do. Never run above either.
  * @see RIMRPM
- * @words band speed, blade speed, feet per minute, sfpm, surface speed
+ * @words band speed, blade speed, how fast is the blade, feet per minute, fpm, sfpm, surface speed, tire speed
  */
 export function RIMSPEED(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
   return spread({ diameterIn: inches(diameter, "diameter"), rpm: number(rpm, "rpm") }, rimSpeedFpm);
@@ -190,6 +193,8 @@ export function RIMSPEED(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
 
 /**
  * Turns per minute of a wheel for a wanted rim or band speed.
+ *
+ * Give it the lower of the blade maker's and the wheel maker's speed and it answers the most turns that wheel may make.
  *
  * @customfunction RIMRPM
  * @param diameter Diameter of the wheel or pulley. A bare number is inches; 900 mm works too.
@@ -199,7 +204,7 @@ export function RIMSPEED(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
  * @example =BOLE.RIMRPM("36,5", 5000) gives #VALUE!
  * @caution No rule sets a safe band speed: the makers of the wheel and of the blade do. Never run above either.
  * @see RIMSPEED
- * @words wheel rpm, how fast to turn the wheel
+ * @words wheel rpm, wheel turns, how fast to turn the wheel, rpm for blade speed
  */
 export function RIMRPM(diameter: unknown[][], speed: unknown[][]): unknown[][] {
   return spread({ diameterIn: inches(diameter, "diameter"), speedFpm: feetPerMinute(speed, "speed") }, rimRpm);
@@ -208,7 +213,8 @@ export function RIMRPM(diameter: unknown[][], speed: unknown[][]): unknown[][] {
 /**
  * Drive frequency for a wanted band speed.
  *
- * Belt slip is not in it: check the band with a tachometer.
+ * The motor's slip in turns per minute is read off its plate; the belt's slip is not in it, so check the wheel with a
+ * tachometer. Above the frequency on the plate a motor's power stays about the same and its torque falls.
  *
  * @customfunction DRIVEHERTZ
  * @param speed Band speed wanted. A bare number is feet per minute; 25 m/s works too.
@@ -265,7 +271,7 @@ export function DRIVEHERTZ(
  * @example =BOLE.BELTLENGTH(18, 6, 10) gives #N/A
  * @caution Guard every belt and pulley, and lock out the power before hands go near them.
  * @see BELTCENTERS
- * @words v-belt length, belt size, what belt to buy
+ * @words v-belt length, belt size, what belt to buy, drive belt, pitch length
  */
 export function BELTLENGTH(
   pulley1: unknown[][],
@@ -298,7 +304,7 @@ export function BELTLENGTH(
  * @example =BOLE.BELTCENTERS(18, 6, 50) gives #N/A
  * @caution Guard every belt and pulley, and lock out the power before hands go near them.
  * @see BELTLENGTH
- * @words center distance, where to put the motor, motor mount slot
+ * @words center distance, where to put the motor, shaft spacing, motor mount slot, belt fits
  */
 export function BELTCENTERS(pulley1: unknown[][], pulley2: unknown[][], belt: unknown[][]): unknown[][] {
   return spread(
@@ -351,7 +357,7 @@ export function BELTWRAP(pulley1: unknown[][], pulley2: unknown[][], centers: un
  * @example =BOLE.BANDLENGTH(36, 36, 100) gives 313.1
  * @example =BOLE.BANDLENGTH(36, 36, 30) gives #N/A
  * @caution Lock out the power and wear gloves before a band is fitted; guard it again before it runs.
- * @words blade length, how long a blade, order a blade, blade coil
+ * @words blade length, how long a blade, order a blade, band size, weld a blade, coil stock
  */
 export function BANDLENGTH(wheel1: unknown[][], wheel2: unknown[][], centers: unknown[][]): unknown[][] {
   return spread(
@@ -367,7 +373,8 @@ export function BANDLENGTH(wheel1: unknown[][], wheel2: unknown[][], centers: un
 /**
  * Links of a roller chain over two sprockets.
  *
- * An even count joins without an offset link, the weak place of a chain. Usual centers are 30 to 50 pitches.
+ * An even count joins without an offset link, the weak place of a chain. Usual centers are 30 to 50 pitches, and the
+ * small sprocket wants at least 120 degrees of chain round it (Mott).
  *
  * @customfunction CHAINLINKS
  * @param teeth1 Teeth of one sprocket.
@@ -439,6 +446,8 @@ export function CHAINCENTERS(
 /**
  * Speed of a roller chain.
  *
+ * Teeth times pitch is what a turn moves; the same for either sprocket of a pair.
+ *
  * @customfunction CHAINSPEED
  * @param teeth Teeth of a sprocket.
  * @param pitch Pitch of the chain. A bare number is inches; 1/2 works too.
@@ -459,6 +468,8 @@ export function CHAINSPEED(teeth: unknown[][], pitch: unknown[][], rpm: unknown[
 /**
  * How far a lift screw raises its nut.
  *
+ * Four turns an inch is a pitch of 1/4. A screw with two threads side by side, two starts, rises twice its pitch a turn.
+ *
  * @customfunction SCREWRISE
  * @param turns Turns of the screw; minus to come down.
  * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
@@ -467,7 +478,7 @@ export function CHAINSPEED(teeth: unknown[][], pitch: unknown[][], rpm: unknown[
  * @example =BOLE.SCREWRISE(10, 0.25) gives 2.5
  * @example =BOLE.SCREWRISE(10, 0.25, 1.5) gives #VALUE!
  * @caution Never under a head that only a screw holds up: block it, and lock out the power.
- * @words head height per turn, crank turns, acme screw, lead
+ * @words head height per turn, crank turns, acme screw, lead, threads per inch, raise the head
  */
 export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unknown[][]): unknown[][] {
   return spread(
@@ -500,7 +511,7 @@ export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unkno
  * @example =BOLE.SCREWTORQUE(1000, 1, 0.9, 4, 0.6) gives #N/A
  * @caution Friction is a guess until measured. Never under a head that only a screw holds; keep to the screw maker's load.
  * @see SCREWHOLDS
- * @words lift screw, jack screw, acme, how hard to crank
+ * @words lift screw, jack screw, acme, leadscrew, how hard to crank, raise the head, winch the head
  */
 export function SCREWTORQUE(
   load: unknown[][],
@@ -602,7 +613,9 @@ export function SCREWHOLDS(
 /**
  * Pull on the wheel that strains a band to a stress.
  *
- * Both strands pull. Use the width behind the gullets, where the stress is: the full width understates it.
+ * Both strands pull. Use the width behind the gullets, where the stress is. No published figure for a sawmill band was
+ * found: the stress to set comes from the blade's maker. OSHA (29 CFR 1910.213(i)(2), seen in a copy) asks that a band saw
+ * shows its tension.
  *
  * @customfunction BANDSTRAIN
  * @param width Width of the band behind the gullets. A bare number is inches; 32 mm works too.
@@ -613,7 +626,7 @@ export function SCREWHOLDS(
  * @example =BOLE.BANDSTRAIN(1.25, "thin", 15000) gives #VALUE!
  * @caution The makers of blade and mill limit the strain: never above. A band that lets go kills; stand clear, guards shut.
  * @see BANDSTRESS
- * @words blade tension, how tight, strain the blade
+ * @words blade tension, how tight, how much tension, strain the blade, tension wheel, pull on the wheel
  */
 export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: unknown[][]): unknown[][] {
   return spread(
@@ -629,8 +642,8 @@ export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: u
 /**
  * Stress in a band from the pull on its wheel.
  *
- * Pull alone: bending round the wheel, speed and warming add theirs. A pull of 2,500 lbf on a 1 1/2 in band is common
- * practice, no source.
+ * Pull alone: bending round the wheel, speed and warming add theirs. With the full width instead of the width behind the
+ * gullets the answer is too low. A pull of 2,500 lbf on a 1 1/2 in band is common practice, no source.
  *
  * @customfunction BANDSTRESS
  * @param strain Pull on the wheel, both strands together. A bare number is pounds; 11 kN works too.
@@ -641,7 +654,7 @@ export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: u
  * @example =BOLE.BANDSTRESS(2500, 1.5, -0.045) gives #VALUE!
  * @caution The makers of blade and mill limit the strain: never above. A band that lets go kills; stand clear, guards shut.
  * @see BANDSTRAIN
- * @words blade tension, psi in the blade, is it too tight
+ * @words blade tension, psi in the blade, is it too tight, tension stress
  */
 export function BANDSTRESS(strain: unknown[][], width: unknown[][], thickness: unknown[][]): unknown[][] {
   return spread(
@@ -685,7 +698,8 @@ export function BANDSTRETCH(stress: unknown[][], gauge: unknown[][], modulus?: u
  * Stress at the face of a band from bending round its wheel.
  *
  * It comes and goes twice in each turn of the band, which is what cracks it. The rule of a wheel 1,000 times as thick as
- * the band (from memory) makes it 30,000 psi. A wide thin band may carry a tenth more (from memory).
+ * the band (from memory) makes it 30,000 psi. A wide thin band may carry a tenth more (from memory). A crack over a tenth
+ * of the width takes a band out of service (29 CFR 1910.265(e)(2)(i), seen in a copy).
  *
  * @customfunction BANDBENDING
  * @param thickness Thickness of the band. A bare number is inches; 1.1 mm works too.
@@ -731,8 +745,8 @@ export function BANDCENTRIFUGAL(speed: unknown[][]): unknown[][] {
 /**
  * Stress that a band loses as it warms on locked wheels.
  *
- * About 195 psi for each degree. A weight or a ram that follows the band gives nothing up. Minus degrees, a band left
- * strained in the cold, come out minus: stress gained. Slack it off overnight.
+ * About 195 psi for each degree. A weight or a ram that follows the band loses nothing. For a band that cools, give minus
+ * degrees: the answer is then minus, which is stress gained. That is what a band left strained overnight does.
  *
  * @customfunction BANDHEATING
  * @param degrees Degrees Fahrenheit by which the band warms; minus when it cools. A Celsius degree is 1.8 of them.
@@ -788,6 +802,8 @@ export function RAMPRESSURE(force: unknown[][], bore: unknown[][], rod?: unknown
 /**
  * Force of a hydraulic ram at a pressure.
  *
+ * Seals and slides take some of it. On a tension slide the ram's force is shared by the two strands of the band.
+ *
  * @customfunction RAMFORCE
  * @param pressure Pressure of the oil. A bare number is psi; 70 bar works too.
  * @param bore Bore of the ram. A bare number is inches; 40 mm works too.
@@ -814,6 +830,8 @@ export function RAMFORCE(pressure: unknown[][], bore: unknown[][], rod?: unknown
 /**
  * Wood that each tooth takes, its bite.
  *
+ * Every tooth is taken to cut. Of a blade set left, right and straight each tooth clears a part of the kerf only.
+ *
  * @customfunction BITE
  * @param feed Feed of the log or the head. A bare number is feet per minute; 10 m/min works too.
  * @param speed Speed of the band. A bare number is feet per minute; 25 m/s works too.
@@ -838,6 +856,8 @@ export function BITE(feed: unknown[][], speed: unknown[][], pitch: unknown[][]):
 
 /**
  * Feed at which each tooth takes a wanted bite.
+ *
+ * Check the gullet too: in a wide cut it fills before the tooth has its full bite, and GULLETFILL says by how much.
  *
  * @customfunction FEEDFOR
  * @param bite Bite of a tooth. A bare number is inches; 0.2 mm works too.
@@ -878,7 +898,7 @@ export function FEEDFOR(bite: unknown[][], speed: unknown[][], pitch: unknown[][
  * @example =BOLE.GULLETFILL(0.007, 24, 0.875, "deep") gives #VALUE!
  * @caution A packed gullet makes a band dive, heat and crack: slow the feed in a wide cut, by the blade maker's advice.
  * @see BITE
- * @words sawdust packing, wide cut, gullet capacity, blade wanders
+ * @words sawdust packing, wide cut, gullet capacity, blade wanders, wavy cut, dust left on the board
  */
 export function GULLETFILL(
   bite: unknown[][],
@@ -929,6 +949,8 @@ export function SAWPOWER(kerf: unknown[][], depth: unknown[][], feed: unknown[][
 
 /**
  * Torque on a shaft from its power and speed.
+ *
+ * The same power at half the speed is twice the torque: a slow shaft wants to be a stout one.
  *
  * @customfunction TORQUE
  * @param power Power. A bare number is horsepower; 15 kW works too.
@@ -983,7 +1005,8 @@ export function MOTORAMPS(
  * Hoop stress in a spinning steel rim.
  *
  * A thin sound ring, no more: spokes, welds, holes, castings and cracks all make it worse, and no safe speed for a band
- * wheel was found in any rule. Doubling the speed makes four times the stress.
+ * wheel was found in any rule. Doubling the speed makes four times the stress. Washington State takes a cracked wheel out
+ * of use at once, and a head band wheel whose rim is under 5/8 in (WAC 296-79-27005).
  *
  * @customfunction RIMSTRESS
  * @param diameter Mean diameter of the rim. A bare number is inches; 900 mm works too.
@@ -1014,7 +1037,7 @@ export function RIMSTRESS(diameter: unknown[][], rpm: unknown[][]): unknown[][] 
  * @example =BOLE.TUBEWEIGHT(6, 2, 1, 20) gives #N/A
  * @caution Lift it with rated gear and by its real weight.
  * @see TUBESAG
- * @words box section, square tubing, bed rail weight, HSS
+ * @words box section, square tubing, steel tube, bed rail weight, HSS, pounds per foot
  */
 export function TUBEWEIGHT(
   height: unknown[][],
@@ -1052,7 +1075,7 @@ export function TUBEWEIGHT(
  * @example =BOLE.TUBESAG(6, 2, 0.6, 10, 2000) gives #N/A
  * @caution Sag is not strength: buckling, welds, wheels and a dropped log are not in it. Have a lifting frame engineered.
  * @see TUBEWEIGHT
- * @words beam deflection, bed rail bends, bunk, crossbeam, HSS
+ * @words beam deflection, bed rail bends, how much will it bend, bunk, crossbeam, steel tube, HSS
  */
 export function TUBESAG(
   height: unknown[][],

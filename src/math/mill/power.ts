@@ -20,7 +20,7 @@ export function sawPowerHp({ kerfIn, depthIn, feedFpm, energyPsi }: SawPower): n
  * @formula T = 33,000 hp / (2 pi n), in lbf ft
  * @source Foundry handbook, part 42, torque table
  * @range a speed above 0
- * @checked 16 of 16 printed values
+ * @checked 15 of 15 printed values
  */
 export function torqueLbfFt({ powerHp, rpm }: { powerHp: number; rpm: number }): number {
   mustBeAbove(0, rpm, "shaft speed (rpm)");
