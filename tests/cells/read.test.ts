@@ -108,6 +108,7 @@ describe("other amounts", () => {
     [read.psi, "100 MPa", 14503.773773],
     [read.horsepower, "15 kW", 20.115331343],
     [read.count, "4", 4],
+    [read.number, "12%", 0.12],
   ] as const)("%o reads %j as %d", (reader, cell, amount) =>
     expect(readOne(reader, cell) as number).toBeCloseTo(amount, 6),
   );

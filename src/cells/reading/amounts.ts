@@ -62,7 +62,8 @@ const POWER: Kind = {
   units: { hp: 1, kw: 1000 / W_PER_HP, w: 1 / W_PER_HP },
 };
 const ANGLE: Kind = { wanted: "degrees, such as 60", units: { "°": 1, deg: 1, degrees: 1 } };
-const PLAIN: Kind = { wanted: "a number", units: {} };
+/** 12% as text counts as the sheet itself counts it: 0.12. */
+const PLAIN: Kind = { wanted: "a number", units: { "%": 0.01 } };
 const MONEY: Kind = { wanted: "an amount of money as a plain number", units: {} };
 const COUNT: Kind = { wanted: "a whole number", units: {} };
 
