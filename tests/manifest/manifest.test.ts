@@ -102,6 +102,8 @@ describe("a broken manifest is found out", () => {
       (text) => text.replace('id="bole.group"', 'id="bole.pane"'),
       /control bole\.pane stands twice/,
     ],
+    ["a button without a tip", without(/<Supertip>[^]*?<\/Supertip>/), /schema.*Supertip/],
+    ["a button that does nothing", without(/<Action [^]*?<\/Action>/), /schema.*Action/],
     ["a tag that is not closed", (text) => text.replace("</Hosts>", ""), /schema/],
   ];
 
