@@ -29,7 +29,6 @@ export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookDat
   const names = registerAll(bole, { parts, functions, messages });
   keepTextLiterals(functions, parts);
   injector.get(parts.IDescriptionService).registerDescriptions(names.map((name) => described(name, catalog)));
-  api.getFormula().executeCalculation();
   return { api, injector, messages };
 }
 
@@ -56,7 +55,7 @@ function registerPlugins(univer: Univer, container: HTMLElement): void {
   univer.registerPlugin(parts.UniverSheetsNumfmtPlugin, { disableTextFormatAlert: true, disableTextFormatMark: true });
   univer.registerPlugin(parts.UniverSheetsNumfmtUIPlugin);
   univer.registerPlugin(parts.UniverSheetsFormulaPlugin, {
-    initialFormulaComputing: parts.CalculationMode.NO_CALCULATION,
+    initialFormulaComputing: parts.CalculationMode.FORCED,
   });
   univer.registerPlugin(parts.UniverSheetsFormulaUIPlugin);
 }

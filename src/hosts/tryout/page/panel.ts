@@ -16,7 +16,7 @@ export function showCell(cell: SelectedCell, catalog: readonly Entry[]): void {
   const parts = [element("h2", "", cell.name)];
   if (cell.formula) parts.push(element("p", "formula", cell.formula));
   if (cell.spilledFrom) parts.push(element("p", "quiet", `Part of the answer of ${cell.spilledFrom}.`));
-  if (cell.answer) parts.push(element("p", "answer", cell.answer));
+  if (cell.answer) parts.push(element("p", cell.formula ? "answer" : "content", cell.answer));
   if (cell.why) parts.push(element("p", "why", cell.why));
   if (!cell.formula && !cell.answer)
     parts.push(element("p", "quiet", "An empty cell. Type =BOLE. to see the functions."));

@@ -6,6 +6,9 @@ import { addressOf } from "../workbook/addresses";
 import type { Grid } from "./grid";
 import type { SelectedCell } from "./panel";
 
+/** Digits that a spreadsheet keeps of a number. */
+const DIGITS = 15;
+
 /** What there is to say of the cell that is selected in the grid. */
 export function selectedCell({ api, injector, messages }: Grid): SelectedCell | undefined {
   const sheet = api.getActiveWorkbook()?.getActiveSheet();
@@ -13,7 +16,8 @@ export function selectedCell({ api, injector, messages }: Grid): SelectedCell | 
   if (!sheet || !range) return undefined;
   const [row, column] = [range.getRow(), range.getColumn()];
   const [unit, sheetId] = [sheet.getWorkbook().getUnitId(), sheet.getSheetId()];
-  const ranges = injector.get(FormulaDataModel).getArrayFormulaRange()[unit]?.[sheetId];
+  const model = injector.get(FormulaDataModel);
+  const ranges = model.getArrayFormulaRange()[unit]?.[sheetId];
   const home = homeOf(row, column, ranges) ?? { row, column };
   const formula = sheet.getRange(home.row, home.column).getFormula();
   const names = [...injector.get(IFunctionService).getExecutors().keys()].map(String);
@@ -21,8 +25,12 @@ export function selectedCell({ api, injector, messages }: Grid): SelectedCell | 
   const why = (error: string) =>
     messages.why({ unit, sheet: sheetId, ...home }, error, row - home.row, column - home.column) ??
     explain(formula, error, names);
-  const answer = cellAnswer(sheet.getSheet().getCell(row, column), why);
   const spilled = home.row !== row || home.column !== column;
+  // As it is held, not as it is shown: 72.96875 rather than 73.0.
+  const held = spilled
+    ? model.getArrayFormulaCellData()[unit]?.[sheetId]?.[row]?.[column]
+    : sheet.getSheet().getCellRaw(row, column);
+  const answer = cellAnswer(held, why);
   return {
     name: `${sheet.getSheetName()}, ${addressOf(row, column)}`,
     formula,
@@ -46,5 +54,5 @@ type Ranges = Record<number, Record<number, IRange> | null | undefined | void> |
 function shown(answer: CellAnswer): string {
   if (typeof answer === "object") return answer.error;
   if (typeof answer === "boolean") return answer ? "TRUE" : "FALSE";
-  return String(answer);
+  return typeof answer === "number" ? String(Number(answer.toPrecision(DIGITS))) : answer;
 }

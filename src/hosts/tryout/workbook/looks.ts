@@ -7,12 +7,14 @@ const ACROSS: Record<string, number> = { left: 1, center: 2, right: 3, justify: 
 const UPRIGHT: Record<string, number> = { top: 1, middle: 2, bottom: 3 };
 const CLIP_OVER_NEIGHBOURS = 1;
 const WRAP = 3;
+/** Where the file names a font that this machine lacks. */
+const FALLBACKS = "Carlito, Segoe UI, Helvetica, Arial, sans-serif";
 
 /** How a cell looks in the file, in the engine's words. */
 export function looksOf(cell: ExcelJS.Cell): IStyleData {
   const { font, fill, border, alignment, numFmt } = cell;
   const style: Record<string, unknown> = {};
-  if (font?.name) style["ff"] = font.name;
+  if (font?.name) style["ff"] = `${font.name}, ${FALLBACKS}`;
   if (font?.size) style["fs"] = font.size;
   if (font?.bold) style["bl"] = 1;
   if (font?.italic) style["it"] = 1;
