@@ -337,7 +337,7 @@ export function STICKERS(length: unknown[][], spacing: unknown[][], layers: unkn
  * @returns Inches
  * @example =BOLE.STACKHEIGHT(20, "5/4", 0.75, 12) gives 52
  * @example =BOLE.STACKHEIGHT(20, "5/4", "thick") gives #VALUE!
- * @caution Keep a stack no more than three or four times as high as it is wide, and level: a tall stack can fall.
+ * @caution A tall, narrow stack can fall on someone: keep it level, on firm bolsters, and tie or brace it.
  * @words stack, pile height
  * @see STICKERS
  */

@@ -68,7 +68,8 @@ export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknow
  * Pounds in a log, from its ends, length and species.
  *
  * Green when no moisture is given. The bounds are the customary 15 % either way on a green log: the wood varies, and so
- * does the water. The volume is the mean of the two end areas times the length.
+ * does the water. The volume is the mean of the two end areas times the length. Sapwood of a conifer holds three to seven
+ * times the water of its heartwood: for a small or young log give the sapwood's moisture from the SPECIES card.
  *
  * @customfunction LOGWEIGHT
  * @param species Name of the species.

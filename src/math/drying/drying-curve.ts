@@ -43,7 +43,7 @@ export function dryingCurve({ readings, emcPct }: { readings: readonly Reading[]
   const sumOfSquaredDays = sum(readings.map(({ day }) => (day - meanDay) ** 2));
   const sumOfProducts = sum(readings.map(({ day }, i) => (day - meanDay) * (logarithms[i]! - meanLogarithm)));
   const ratePerDay = -sumOfProducts / sumOfSquaredDays;
-  if (!(ratePerDay > 0))
+  if (!(ratePerDay > 0 && Number.isFinite(ratePerDay)))
     throw new NoAnswer(`readings: they do not fall toward ${emcPct} %, so no drying curve passes through them`);
   const logarithmOn = (day: number) => meanLogarithm - ratePerDay * (day - meanDay);
   const moistureOn = (day: number) => emcPct + Math.exp(logarithmOn(day));

@@ -1,7 +1,6 @@
 import type { SpeciesName } from "./species";
 import type { SpeciesFigure } from "./species-card";
 
-/** Where another document prints another figure than the one the formulas use. */
 const WORLD = "mean of the Global Wood Density Database, 2009";
 const TABLE_13_5 = "Wood Handbook Table 13-5, worked back";
 const INTERIOR_NORTH = "Wood Handbook Table 4-3, Douglas-fir, interior north";

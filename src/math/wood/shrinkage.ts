@@ -38,6 +38,7 @@ export function shrinkagePct(drying: Drying): number {
  * @formula size * (1 - Sto / 100) / (1 - Sfrom / 100), Sx = S0 * (1 - x / 30) under 30 %, else 0
  * @source FPL-GTR-282, Eq 4-9
  * @source FPL-GTR-190, Table 4-3 for S0; Table 13-5 where the page of Table 4-3 was not to be had
+ * @source common practice, no source: oaks without a row of their own take that of commercial red or white oak
  * @range moistures from 0 to all that the species can hold
  */
 export function driedSizeIn({ sizeIn, ...drying }: DryingOfASize): number {
@@ -50,6 +51,7 @@ export function driedSizeIn({ sizeIn, ...drying }: DryingOfASize): number {
  * @formula size * (1 - Sfrom / 100) / (1 - Sto / 100), Sx = S0 * (1 - x / 30) under 30 %, else 0
  * @source FPL-GTR-282, Eq 4-9
  * @source FPL-GTR-190, Table 4-3 for S0; Table 13-5 where the page of Table 4-3 was not to be had
+ * @source common practice, no source: oaks without a row of their own take that of commercial red or white oak
  * @range moistures from 0 to all that the species can hold
  */
 export function greenSizeIn({ sizeIn, ...drying }: DryingOfASize): number {

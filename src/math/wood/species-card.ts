@@ -77,6 +77,7 @@ export const SPECIES_FIGURES = {
  * @source FPL-GTR-190, Table 4-1 for heart and sap, Tables 4-3 and 13-5 for shrinkage
  * @source FPL-GTR-282, Eq 4-3 and 4-14
  * @source GWDD and NPS log weights for the figures shown as a second source
+ * @source common practice, no source: the trade's short names; shrinkage of oaks by the group they are sold in
  */
 export function speciesAnswer({ name, figure }: { name?: SpeciesName; figure?: SpeciesFigure }): Cell[][] {
   if (name === undefined) {
