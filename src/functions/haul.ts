@@ -20,8 +20,8 @@ import { tongueSharePercent } from "../math/haul/tongue";
 /**
  * Pounds that a truck or trailer may still carry.
  *
- * The rating is the gross weight on the plate of the vehicle; with fuel, people, chains and tools aboard the empty weight
- * is what a scale says. Below zero it is overloaded. Every axle, tire, hitch and bridge has a limit of its own.
+ * The rating is the gross weight on the plate of the vehicle; with fuel, people, chains and tools aboard the empty
+ * weight is what a scale says. Below zero it is overloaded. Every axle, tire, hitch and bridge has a limit of its own.
  *
  * @customfunction LOADLEFT
  * @param rating Gross weight rating on the plate. A bare number is pounds; 3.5 t works too.
@@ -49,9 +49,9 @@ export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unkn
 /**
  * Percent of a trailer's whole weight that rests on the hitch.
  *
- * Owner's manuals ask for 10 to 15 %; others print 9 to 15, one 9 to 11. No law was found, so the trailer's maker rules.
- * Measure from the axle, or from the middle of a group of axles. The empty trailer's own share comes from a scale under
- * the jack. Below zero the trailer lifts the hitch.
+ * Owner's manuals ask for 10 to 15 %; others print 9 to 15, one 9 to 11. No law was found, so the trailer's maker
+ * rules. Measure from the axle, or from the middle of a group of axles. The empty trailer's own share comes from a
+ * scale under the jack. Below zero the trailer lifts the hitch.
  *
  * @customfunction TONGUESHARE
  * @param weights Weights aboard, a list. Bare numbers are pounds.
@@ -92,9 +92,9 @@ export function TONGUESHARE(
  * Tie-downs needed for one log or bundle, rounded up, by the federal rule.
  *
  * 49 CFR 393.106 asks that they hold half the weight together, by the working load limit of the weakest part of each,
- * and 393.110 sets their number by length for a load that nothing blocks in front. Each is taken to run from one side of
- * the vehicle over the load to the other; one fastened to the load or back to its own side counts half. Logs lengthwise
- * between stakes have a rule of their own, 393.116, and a state may ask for more.
+ * and 393.110 sets their number by length for a load that nothing blocks in front. Each is taken to run from one side
+ * of the vehicle over the load to the other; one fastened to the load or back to its own side counts half. Logs
+ * lengthwise between stakes have a rule of their own, 393.116, and a state may ask for more.
  *
  * @customfunction TIEDOWNS
  * @param weight Weight of the article. A bare number is pounds; 1.2 t works too.

@@ -174,8 +174,9 @@ export function MOTORRPM(
 /**
  * Speed of a rim, a band or a belt.
  *
- * No rule was found that puts a number to the speed of a band wheel: OSHA's sawmill rule (29 CFR 1910.265(e)(2)(i), seen
- * in a copy) and Washington's say never above the maker's. The 10,000 ft/min of a Pennsylvania rule are for circular saws.
+ * No rule was found that puts a number to the speed of a band wheel: OSHA's sawmill rule (29 CFR 1910.265(e)(2)(i),
+ * seen in a copy) and Washington's say never above the maker's. The 10,000 ft/min of a Pennsylvania rule are for
+ * circular saws.
  *
  * @customfunction RIMSPEED
  * @param diameter Diameter of the wheel or pulley. A bare number is inches; 900 mm works too.
@@ -468,7 +469,8 @@ export function CHAINSPEED(teeth: unknown[][], pitch: unknown[][], rpm: unknown[
 /**
  * How far a lift screw raises its nut.
  *
- * Four turns an inch is a pitch of 1/4. A screw with two threads side by side, two starts, rises twice its pitch a turn.
+ * Four turns an inch is a pitch of 1/4. A screw with two threads side by side, two starts, rises twice its pitch a
+ * turn.
  *
  * @customfunction SCREWRISE
  * @param turns Turns of the screw; minus to come down.
@@ -577,8 +579,8 @@ export function SCREWPOWER(
 /**
  * Whether a lift screw holds its load by itself when nothing turns it.
  *
- * The thread alone, standing still. Vibration can set down a load that a screw holds at rest: fit a brake. Grease lowers
- * the friction, so try 0.10 too before you trust the answer.
+ * The thread alone, standing still. Vibration can set down a load that a screw holds at rest: fit a brake. Grease
+ * lowers the friction, so try 0.10 too (from memory).
  *
  * @customfunction SCREWHOLDS
  * @param diameter Outside diameter of the thread. A bare number is inches.
@@ -614,8 +616,8 @@ export function SCREWHOLDS(
  * Pull on the wheel that strains a band to a stress.
  *
  * Both strands pull. Use the width behind the gullets, where the stress is. No published figure for a sawmill band was
- * found: the stress to set comes from the blade's maker. OSHA (29 CFR 1910.213(i)(2), seen in a copy) asks that a band saw
- * shows its tension.
+ * found: the stress to set comes from the blade's maker. OSHA (29 CFR 1910.213(i)(2), seen in a copy) asks that a band
+ * saw shows its tension.
  *
  * @customfunction BANDSTRAIN
  * @param width Width of the band behind the gullets. A bare number is inches; 32 mm works too.
@@ -642,8 +644,8 @@ export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: u
 /**
  * Stress in a band from the pull on its wheel.
  *
- * Pull alone: bending round the wheel, speed and warming add theirs. With the full width instead of the width behind the
- * gullets the answer is too low. A pull of 2,500 lbf on a 1 1/2 in band is common practice, no source.
+ * Pull alone: bending round the wheel, speed and warming add theirs. With the full width instead of the width behind
+ * the gullets the answer is too low. A pull of 2,500 lbf on a 1 1/2 in band is common practice, no source.
  *
  * @customfunction BANDSTRESS
  * @param strain Pull on the wheel, both strands together. A bare number is pounds; 11 kN works too.
@@ -697,9 +699,9 @@ export function BANDSTRETCH(stress: unknown[][], gauge: unknown[][], modulus?: u
 /**
  * Stress at the face of a band from bending round its wheel.
  *
- * It comes and goes twice in each turn of the band, which is what cracks it. The rule of a wheel 1,000 times as thick as
- * the band (from memory) makes it 30,000 psi. A wide thin band may carry a tenth more (from memory). A crack over a tenth
- * of the width takes a band out of service (29 CFR 1910.265(e)(2)(i), seen in a copy).
+ * It comes and goes twice in each turn of the band, which is what cracks it. The rule of a wheel 1,000 times as thick
+ * as the band (from memory) makes it 30,000 psi. A wide thin band may carry a tenth more (from memory). A crack over a
+ * tenth of the width takes a band out of service (29 CFR 1910.265(e)(2)(i), seen in a copy).
  *
  * @customfunction BANDBENDING
  * @param thickness Thickness of the band. A bare number is inches; 1.1 mm works too.
@@ -726,8 +728,8 @@ export function BANDBENDING(thickness: unknown[][], wheel: unknown[][], modulus?
 /**
  * Stress that its own speed puts in a steel band.
  *
- * On wheels pushed apart by a weight or a ram the pull stays the same and the grip on the wheel grows less by this much;
- * on wheels locked by a screw this stress comes on top.
+ * On wheels pushed apart by a weight or a ram the pull stays the same and the grip on the wheel grows less by this
+ * much; on wheels locked by a screw this stress comes on top.
  *
  * @customfunction BANDCENTRIFUGAL
  * @param speed Speed of the band. A bare number is feet per minute; 25 m/s works too.
@@ -745,8 +747,8 @@ export function BANDCENTRIFUGAL(speed: unknown[][]): unknown[][] {
 /**
  * Stress that a band loses as it warms on locked wheels.
  *
- * About 195 psi for each degree. A weight or a ram that follows the band loses nothing. For a band that cools, give minus
- * degrees: the answer is then minus, which is stress gained. That is what a band left strained overnight does.
+ * About 195 psi for each degree. A weight or a ram that follows the band loses nothing. For a band that cools, give
+ * minus degrees: the answer is then minus, which is stress gained. That is what a band left strained overnight does.
  *
  * @customfunction BANDHEATING
  * @param degrees Degrees Fahrenheit by which the band warms; minus when it cools. A Celsius degree is 1.8 of them.
@@ -1005,8 +1007,8 @@ export function MOTORAMPS(
  * Hoop stress in a spinning steel rim.
  *
  * A thin sound ring, no more: spokes, welds, holes, castings and cracks all make it worse, and no safe speed for a band
- * wheel was found in any rule. Doubling the speed makes four times the stress. Washington State takes a cracked wheel out
- * of use at once, and a head band wheel whose rim is under 5/8 in (WAC 296-79-27005).
+ * wheel was found in any rule. Doubling the speed makes four times the stress. Washington State takes a cracked wheel
+ * out of use at once, and a head band wheel whose rim is under 5/8 in (WAC 296-79-27005).
  *
  * @customfunction RIMSTRESS
  * @param diameter Mean diameter of the rim. A bare number is inches; 900 mm works too.

@@ -3,8 +3,8 @@ import { mustBeAbove } from "../errors";
 /**
  * Tie-downs for one article on a truck or trailer, by its weight and by its length, whichever asks for more.
  *
- * Each runs from one side of the vehicle over the load to the other side; one that is fastened to the load or comes back
- * to its own side counts for half its limit. The load is not blocked against moving forward.
+ * Each runs from one side of the vehicle over the load to the other side; one that is fastened to the load or comes
+ * back to its own side counts for half its limit. The load is not blocked against moving forward.
  *
  * @formula by weight: half the weight over the working load limit of one, rounded up
  * @formula by length: 1 to 5 ft and 1,100 lb; 2 to 10 ft; 1 more for every further 10 ft or part of it

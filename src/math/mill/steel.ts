@@ -1,4 +1,4 @@
-/** Young's modulus of spring and blade steel, psi: Singer, Problem 261; the 6,000 psi per 0.001 in on 5 in of band gauges. */
+/** Young's modulus of blade steel, psi: a variant of Singer, Problem 261; Fine Woodworking's 6,000 psi for 0.001 in on 5. */
 export const BLADE_MODULUS_PSI = 30e6;
 
 /** Young's modulus of structural steel, psi: AISC, and the 29,000 ksi of the Oregon lecture's Example 40-1. */

@@ -8,7 +8,7 @@ interface Tube {
   wallIn: number;
 }
 
-/** What the tables of steel tube of grade A500 take of the nominal wall for strength and stiffness: the mill's tolerance. */
+/** The share of the nominal wall that the AISC tables reckon stiffness with in A500 tube: it may be rolled that thin. */
 export const DESIGN_WALL_SHARE = 0.93;
 
 /**
@@ -122,6 +122,6 @@ function mustHaveCorners({ heightIn, widthIn, wallIn }: Tube): void {
   const thickest = Math.min(heightIn, widthIn) / 4;
   if (!(wallIn > 0 && wallIn <= thickest))
     throw new NoAnswer(
-      `tube wall (in): wanted more than 0, up to ${thickest} (a quarter of the smaller side, for the corners to be round), got ${wallIn}`,
+      `tube wall (in): wanted more than 0, up to ${thickest} (a quarter of the smaller side), got ${wallIn}`,
     );
 }
