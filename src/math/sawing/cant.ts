@@ -1,21 +1,18 @@
 import { halfAcrossAt, halfUpAt, type BoardWidth, type CutJob } from "./cut-job";
-import { edgedFlitches, type Board } from "./flitch";
+import { bestPlace, type CantPlace } from "./cant-place";
+import { edgedFlitches, type Board, type Flitches } from "./flitch";
 import { quarterTurned, sectionsOf, straightWidth } from "./flitch-width";
 import { mustGoBetweenGuides } from "./guides";
 import { inchesText } from "./inches-text";
-import { jacket, jacketBoards, jacketWorth } from "./jacket";
-import { passesDown, placed, sawDown, sumOf, viewOfLog } from "./live";
+import { jacket, jacketBoards, jacketWorth, type Jacket } from "./jacket";
+import { passesDown, placed, sawDown, stackWorth, sumOf, viewOfLog } from "./live";
 import type { Pass, Sawn, View } from "./plan";
 import { NEAR_IN } from "./scale-steps";
-import { SAME_WORTH } from "./stack";
 import { widthMenus } from "./width-menu";
 
-/** A cant in the log: where its faces are above the bed, and what the boards outside them are worth. */
-interface Place {
+/** A cant in the log, and the boards outside its faces, from the cant out. */
+interface Place extends CantPlace {
   width: BoardWidth;
-  lowIn: number;
-  highIn: number;
-  jacketsWorth: number;
   above(): Board[];
   below(): Board[];
 }
@@ -34,76 +31,58 @@ export function sawCant(job: CutJob): Sawn {
   const turned = quarterTurned(sections, job);
   const pithIn = halfUpAt(job.log, job.log.lengthIn);
   const topIn = 2 * halfAcrossAt(job.log, job.log.lengthIn);
-  const sawBetween = (belowPithIn: number, abovePithIn: number) =>
-    sawDown(job, topIn, edgedFlitches(job, straightWidth(turned, belowPithIn, abovePithIn), menus));
+  const through = ({ lowIn, highIn }: Place) =>
+    edgedFlitches(job, straightWidth(turned, pithIn - lowIn, highIn - pithIn), menus);
 
   const outside = edgedFlitches(job, straightWidth(sections), menus);
   const widths = job.cantWidths.filter(({ greenSteps }) => greenSteps * job.stepIn <= 2 * pithIn + NEAR_IN);
-  const places = job.cantOffset === "free" ? freePlaces(job, widths, outside) : centredPlaces(job, widths, outside);
-  // No place gives a cant more than the middle does, so a place that could not win even so need not be sawn.
-  const ceilings = new Map(widths.map((width) => [width, middleWorth(width)] as const));
-
-  function middleWorth({ greenSteps }: BoardWidth): number {
-    const half = (greenSteps * job.stepIn) / 2;
-    return sawBetween(half, half).total;
-  }
-
-  let best: { place: Place; cant: Omit<Sawn, "views">; total: number } | undefined;
-  const hope = (place: Place) => place.jacketsWorth + ceilings.get(place.width)!;
-  for (const place of places.sort((a, b) => hope(b) - hope(a))) {
-    if (best && hope(place) < best.total - SAME_WORTH) break;
-    const cant = sawBetween(pithIn - place.lowIn, place.highIn - pithIn);
-    const total = place.jacketsWorth + cant.total;
-    if (total > (best?.total ?? 0) + SAME_WORTH) best = { place, cant, total };
-  }
+  const placesFor = job.cantOffset === "free" ? freePlaces(job, outside) : centredPlace(job, outside);
+  const best = bestPlace(widths.map(placesFor), pithIn, (place) => stackWorth(job, topIn, through(place)));
   if (!best) return { total: 0, boardFeet: 0, passes: [], views: [viewOfLog({ ...job, lies: "split" })] };
-  return plannedCant(job, best.place, best.cant);
+  return plannedCant(job, best, sawDown(job, topIn, through(best)));
 }
 
 /** The cant in the middle of the log: its faces need not be on the scale of the bed. */
-function centredPlaces(job: CutJob, widths: readonly BoardWidth[], outside: ReturnType<typeof edgedFlitches>): Place[] {
+function centredPlace(job: CutJob, outside: Flitches): (width: BoardWidth) => Place[] {
   const pithIn = halfUpAt(job.log, job.log.lengthIn);
-  return widths.map((width) => {
+  return (width) => {
     const half = (width.greenSteps * job.stepIn) / 2;
     const up = jacket(job, outside, pithIn + half + job.kerfIn, 1);
     const down = jacket(job, outside, pithIn - half - job.kerfIn, -1);
-    return {
-      width,
-      lowIn: pithIn - half,
-      highIn: pithIn + half,
-      jacketsWorth: jacketWorth(up, up.first) + jacketWorth(down, down.first),
-      above: () => jacketBoards(job, up, up.first),
-      below: () => jacketBoards(job, down, down.first),
-    };
-  });
+    return [placeOf(job, width, pithIn - half, [up, up.first], [down, down.first])];
+  };
 }
 
 /** Every place on the scale of the bed where the cant is inside the butt and holds the pith. */
-function freePlaces(job: CutJob, widths: readonly BoardWidth[], outside: ReturnType<typeof edgedFlitches>): Place[] {
+function freePlaces(job: CutJob, outside: Flitches): (width: BoardWidth) => Place[] {
   const { stepIn, kerfSteps } = job;
   const pithIn = halfUpAt(job.log, job.log.lengthIn);
   const topSteps = Math.floor((2 * pithIn + NEAR_IN) / stepIn);
   // One jacket each way serves every place, because all faces are on the scale.
   const up = jacket(job, outside, 0, 1);
   const down = jacket(job, outside, topSteps * stepIn, -1);
-  return widths.flatMap((width) => {
+  return (width) => {
     const places: Place[] = [];
     for (let low = 0; low <= topSteps - width.greenSteps; low++) {
       const high = low + width.greenSteps;
       if (low * stepIn > pithIn + NEAR_IN || high * stepIn < pithIn - NEAR_IN) continue;
       const above = up.first - high - kerfSteps;
       const below = down.first - topSteps + low - kerfSteps;
-      places.push({
-        width,
-        lowIn: low * stepIn,
-        highIn: high * stepIn,
-        jacketsWorth: jacketWorth(up, above) + jacketWorth(down, below),
-        above: () => jacketBoards(job, up, above),
-        below: () => jacketBoards(job, down, below),
-      });
+      places.push(placeOf(job, width, low * stepIn, [up, above], [down, below]));
     }
     return places;
-  });
+  };
+}
+
+function placeOf(job: CutJob, width: BoardWidth, lowIn: number, up: [Jacket, number], down: [Jacket, number]): Place {
+  return {
+    width,
+    lowIn,
+    highIn: lowIn + width.greenSteps * job.stepIn,
+    jacketsWorth: jacketWorth(...up) + jacketWorth(...down),
+    above: () => jacketBoards(job, ...up),
+    below: () => jacketBoards(job, ...down),
+  };
 }
 
 /** The passes: one side down to the cant, the other with the log turned over on its flat, then through the cant. */

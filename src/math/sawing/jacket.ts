@@ -6,7 +6,7 @@ import { bestStack, boardsUnder, type Stack } from "./stack";
 /** The boards outside one face of a cant, towards the top of the log (1) or the bottom (-1). */
 export interface Jacket {
   stack: Stack;
-  /** The face of the stack whose height is nearest the pith that it was made for. */
+  /** The innermost face of the stack. */
   first: number;
   board(entry: { product: number; face: number }): Board;
 }

@@ -5,7 +5,7 @@ import { flatsIn } from "./guides";
 import { openingFace, type Opening } from "./opening-face";
 import type { Outline, Pass, Sawn, View } from "./plan";
 import { stepsWithin } from "./scale-steps";
-import { bestStack } from "./stack";
+import { bestStack, worthOf, type Stack, type WorthAt } from "./stack";
 import { sweptLog, sweptWidth } from "./swept-width";
 import { widthMenus } from "./width-menu";
 
@@ -24,12 +24,15 @@ export function sawLive(job: CutJob): Sawn {
   return { ...sawn, views: [{ ...viewOfLog(job, swept?.pithIn[0]), middle, boards: placed(sawn.passes) }] };
 }
 
+/** What the best stack from the top down is worth. */
+export function stackWorth(job: CutJob, topIn: number, flitches: Flitches): number {
+  return worthOf(stackDown(job, topIn, flitches).stack);
+}
+
 /** A stack sawn from the top down, from the best opening face. */
 export function sawDown(job: CutJob, topIn: number, flitches: Flitches): Omit<Sawn, "views"> {
-  const { stepIn, products } = job;
-  const worthAt = (product: number, face: number) =>
-    flitches.value(product, (face - products[product]!.greenSteps) * stepIn);
-  const stack = bestStack(job, stepsWithin(topIn, stepIn), job.bedSteps, worthAt);
+  const { stepIn } = job;
+  const { stack, worthAt } = stackDown(job, topIn, flitches);
   const opening = openingFace(job, stack, job.bedSteps, worthAt);
   if (!opening) return { total: 0, boardFeet: 0, passes: [] };
   const boards = boardsOf(job, opening, flitches);
@@ -43,6 +46,13 @@ export function sawDown(job: CutJob, topIn: number, flitches: Flitches): Omit<Sa
     },
     passes: passesDown(job, opening.face * stepIn, boards),
   };
+}
+
+function stackDown(job: CutJob, topIn: number, flitches: Flitches): { stack: Stack; worthAt: WorthAt } {
+  const { stepIn, products } = job;
+  const worthAt = (product: number, face: number) =>
+    flitches.value(product, (face - products[product]!.greenSteps) * stepIn);
+  return { stack: bestStack(job, stepsWithin(topIn, stepIn), job.bedSteps, worthAt), worthAt };
 }
 
 function boardsOf(job: CutJob, opening: Opening, flitches: Flitches): Board[] {

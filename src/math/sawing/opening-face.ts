@@ -1,5 +1,5 @@
 import type { CutJob } from "./cut-job";
-import { boardsUnder, SAME_WORTH, type Stack, type WorthAt } from "./stack";
+import { boardsUnder, SAME_WORTH, worthOf, type Stack, type WorthAt } from "./stack";
 
 /** Where to open a log: the face, and how far it may be moved when the same drops follow. In scale steps. */
 export interface Opening {
@@ -17,7 +17,7 @@ const SAME_TOTAL = 1e-7;
  * holds no board.
  */
 export function openingFace(job: CutJob, stack: Stack, lowest: number, worthAt: WorthAt): Opening | undefined {
-  const most = stack.most.reduce((best, worth) => Math.max(best, worth), 0);
+  const most = worthOf(stack);
   if (most <= 0) return undefined;
   const isBest = (face: number) => stack.most[face]! >= most - SAME_WORTH;
   let fewest = Infinity;

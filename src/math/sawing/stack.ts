@@ -53,3 +53,8 @@ export function boardsUnder(job: CutJob, stack: Stack, top: number): { product: 
   }
   return boards;
 }
+
+/** The worth of the best stack under any face. */
+export function worthOf(stack: Stack): number {
+  return stack.most.reduce((best, worth) => Math.max(best, worth), 0);
+}
