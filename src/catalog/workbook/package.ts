@@ -16,6 +16,8 @@ export async function packWorkbook(draft: Draft): Promise<Uint8Array> {
   const parts = new Map<string, string>();
   for (const [path, file] of Object.entries(zip.files)) if (!file.dir) parts.set(path, await file.async("string"));
 
+  edit(parts, "xl/workbook.xml", calculatedByThisExcel);
+  plainLinks(parts);
   addSpills(parts);
   addColumnFormulas(parts, draft);
   draft.charts.forEach((chart, i) => addChart(parts, draft, chart, i + 1));
@@ -28,6 +30,24 @@ function edit(parts: Parts, path: string, change: (xml: string) => string): void
   const xml = parts.get(path);
   if (xml === undefined) throw new Error(`The workbook has no part ${path}`);
   parts.set(path, change(xml));
+}
+
+/**
+ * Excel works a file out anew on opening when an older Excel saved it last; a function whose add-in is missing would
+ * then lose its saved value. 191029 is what Excel 2019 and later write (from memory).
+ */
+function calculatedByThisExcel(workbookXml: string): string {
+  return replaceOnce(workbookXml, /calcId="\d+"/, 'calcId="191029"');
+}
+
+/** The library writes a link to another sheet as one to the outside as well. */
+function plainLinks(parts: Parts): void {
+  for (const path of parts.keys()) {
+    if (/^xl\/worksheets\/sheet\d+\.xml$/.test(path))
+      edit(parts, path, (xml) => xml.replace(/(<hyperlink ref="[A-Z]+\d+") r:id="\w+" location="#/g, '$1 location="'));
+    if (/^xl\/worksheets\/_rels\//.test(path))
+      edit(parts, path, (xml) => xml.replace(/<Relationship [^>]*\/hyperlink"[^>]*\/>/g, ""));
+  }
 }
 
 function addSpills(parts: Parts): void {

@@ -55,7 +55,7 @@ export function repeatRows(page: Page, first: number, last: number): void {
 
 export function put(page: Page, address: string, value: CellValue, style: CellStyle): void {
   const cell = page.sheet.getCell(address);
-  cell.value = value;
+  cell.value = value === "" ? null : value;
   cell.style = { ...style };
 }
 
@@ -138,7 +138,7 @@ export function spill(
     for (let column = 0; column < width; column++) {
       const cell = sheet.getCell(Number(corner.row) + row, Number(corner.col) + column);
       const answer = grid[row]?.[column];
-      const format = formats[Math.min(column, formats.length - 1)];
+      const format = formats[Math.min(column, formats.length - 1)] || usualFormat(answer);
       cell.style = row === 0 && headerStyle ? { ...headerStyle } : { ...COMPUTED, ...(format && { numFmt: format }) };
       if (typeof answer === "string" && !(row === 0 && headerStyle)) setIn(page, cell.address);
       if (row > 0 || column > 0) cell.value = answer === undefined || answer === "" ? null : (answer as CellValue);
@@ -153,6 +153,11 @@ export function markOver(page: Page, column: string, first: number, last: number
     ref: `${column}${first}:${column}${last}`,
     rules: [{ type: "expression", formulae: [`ISNUMBER(SEARCH("OVER",${column}${first}))`], style: OVER, priority: 1 }],
   });
+}
+
+/** Up to four decimals where nothing else is asked for. */
+function usualFormat(answer: Answer | undefined): string | undefined {
+  return typeof answer === "number" && !Number.isInteger(answer) ? "0.0###" : undefined;
 }
 
 export function link(page: Page, address: string, sheetName: string): void {

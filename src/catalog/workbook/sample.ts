@@ -1,11 +1,13 @@
 import ExcelJS from "exceljs";
 import type { Entry } from "../entry";
 import type { Answers, Draft } from "./draft";
+import { drawBandSpeeds } from "./sheets/bandSpeeds";
 import { drawBoards } from "./sheets/boards";
 import { drawCutPlan } from "./sheets/cutPlan";
 import { drawDrying } from "./sheets/drying";
 import { drawEveryRule } from "./sheets/everyRule";
 import { drawFunctions, drawFunctionTables } from "./sheets/functions";
+import { drawHeadHeights } from "./sheets/headHeights";
 import { drawInvoice } from "./sheets/invoice";
 import { drawLiftAndHitch } from "./sheets/liftAndHitch";
 import { drawLists, type NameList } from "./sheets/lists";
@@ -50,7 +52,9 @@ export function drawSample({ catalog, lists }: Material, answers: Answers): Draf
   drawLogResults(draft);
   drawCutPlan(draft);
   drawPassList(draft);
+  drawHeadHeights(draft);
   drawMill(draft);
+  drawBandSpeeds(draft);
   drawDrying(draft);
   drawPrices(draft);
   drawMoney(draft);

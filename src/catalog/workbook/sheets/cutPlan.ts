@@ -1,7 +1,7 @@
 import type { Draft } from "../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader } from "../figures";
-import { caution, heading, put, spill, startPage } from "../page";
-import { FORMAT, HEADER, SMALL } from "../style";
+import { caution, heading, startPage } from "../page";
+import { FORMAT } from "../style";
 import { type Column, drawTable } from "../table";
 
 const PRODUCTS: readonly Column[] = [
@@ -14,15 +14,14 @@ const SETTINGS: readonly Column[] = [{ header: "Setting" }, { header: "Value", f
 
 /** The plan of the log above; the sheet Pass list shows the whole of it. */
 export const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)";
-const EVEN_DROPS = "=BOLE.HEADHEIGHTS(Opening_face, INDEX(Products[Green size], 1), Cut_kerf, 30, 1)";
 /** Shows a height as the scale of a saw head is read. */
-const THIRTY_SECONDS = "# ??/32";
+export const THIRTY_SECONDS = "# ??/32";
 
 /** The plan of one log, the settings to read off at the saw head, and what a thinner blade would change. */
 export function drawCutPlan(draft: Draft): void {
   const page = startPage(draft, "Cut plan", {
-    title: "Cut plan: the settings of the saw head, pass by pass",
-    lead: "One log, one blade, the products you have orders for. The plan is the best there is for these products by board feet; print it and take it to the mill. Blade height is what the scale reads: the sawn face left on the log.",
+    title: "Cut plan: what to get out of one log",
+    lead: "One log, one blade, the products you have orders for. The plan is the best there is for them by board feet; the sheet Pass list prints it for the mill.",
     widths: FIGURE_WIDTHS,
   });
   caution(
@@ -131,7 +130,7 @@ export function drawCutPlan(draft: Draft): void {
       says: "invented",
     },
     {
-      label: "Shrinkage to 8 %",
+      label: "Shrinkage to 8 %, the larger way",
       formula: '=BOLE.SHRINKAGE("northern red oak", "30%", "8%", "tangential")',
       unit: "percent",
       format: FORMAT.two,
@@ -155,15 +154,12 @@ export function drawCutPlan(draft: Draft): void {
     },
     { label: "On the tape", formula: "=BOLE.FRACTION(Key_target_size, 32)", unit: "in" },
   ]);
-  heading(page, row, "Products (thickness as the trade says it, green size as sawn) and settings", "C");
-  drawTable(page, `A${row + 2}`, "Products", PRODUCTS, [{ Thickness: "4/4", "Green size": 1.125, Price: 2.1 }]);
-  drawTable(page, `D${row + 2}`, "Settings", SETTINGS, [
+  heading(page, row, "Settings: any of those that the page of CUTPLAN lists", "B");
+  const last = drawTable(page, `A${row + 2}`, "Settings", SETTINGS, [
     { Setting: "trim", Value: "3" },
     { Setting: "minimum width", Value: "4" },
     { Setting: "bed clearance", Value: "1" },
   ]);
-  row += 8;
-  heading(page, row, "Even drops without a plan, from the same opening face", "C");
-  put(page, `A${row + 1}`, EVEN_DROPS, SMALL);
-  spill(page, `A${row + 2}`, EVEN_DROPS, [FORMAT.whole, THIRTY_SECONDS], HEADER);
+  heading(page, last + 2, "Products: thickness as the trade says it, green size as sawn", "C");
+  drawTable(page, `A${last + 4}`, "Products", PRODUCTS, [{ Thickness: "4/4", "Green size": 1.125, Price: 2.1 }]);
 }

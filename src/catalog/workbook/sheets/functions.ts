@@ -4,7 +4,7 @@ import type { Draft } from "../draft";
 import { figure, freeze, type Page, put, repeatRows, spill, startPage } from "../page";
 import { CAUTION, HEADER, HEADING, LINK, PROSE, SMALL, SMALL_PROSE, TEXT } from "../style";
 
-const WIDTHS = [17, 38, 36, 42, 15, 15, 14, 38, 38];
+const WIDTHS = [20, 38, 36, 42, 15, 15, 14, 38, 38];
 const HEADINGS = [
   "Function",
   "What it answers",
@@ -34,7 +34,7 @@ export function drawFunctions(draft: Draft, catalog: readonly Entry[]): void {
   for (const [topic, title] of Object.entries(TOPICS)) {
     for (let column = 1; column <= WIDTHS.length; column++) page.sheet.getCell(row, column).style = HEADING;
     put(page, `A${row}`, title, HEADING);
-    row++;
+    page.sheet.getRow(row++).height = 20;
     for (const entry of catalog.filter((one) => one.topic === topic))
       drawFunction(page, row++, entry, places.get(entry.name));
   }
@@ -86,7 +86,7 @@ export function drawFunctionTables(draft: Draft, catalog: readonly Entry[]): voi
   const page = startPage(draft, TABLES_SHEET, {
     title: "Function tables: answers that spill",
     lead: "Each of these functions answers a whole table. Type it into one cell and leave room below and beside it.",
-    widths: [26, 22, 22, 22, 22, 22, 22, 22],
+    widths: [26, 24, 24, 22, 22, 24, 22, 16, 12, 48],
   });
   const places = placesOfTables(catalog);
   for (const entry of catalog) {

@@ -27,6 +27,7 @@ export function drawInvoice(draft: Draft): void {
     page,
     3,
     "bill dry lumber by a new tally: adding shrinkage back is not allowed where Handbook 130 applies. Softwood sold by its nominal size: show the actual size too.",
+    2,
   );
   put(page, "G5", "All lines", TEXT);
   figure(page, "H5", "=SUM(Invoice[Amount])", { format: FORMAT.money, key: true });

@@ -86,7 +86,7 @@ export function drawLiftAndHitch(draft: Draft): void {
       caution: "The least the federal rule asks for.",
     },
   ]);
-  row = drawLines(page, row, "One lift", [
+  drawLines(page, row, "One lift", [
     { label: "Log on the hook", value: "L06", name: "Lift_log" },
     {
       label: "Weight by the log book",

@@ -25,6 +25,7 @@ export function drawLists(draft: Draft, lists: readonly NameList[]): void {
     const range = `$${column}$${HEADER_ROW + 1}:$${column}$${HEADER_ROW + names.length}`;
     draft.book.definedNames.add(`'Lists'!${range}`, name);
   });
+  page.sheet.getRow(HEADER_ROW).height = 33;
   freeze(page, HEADER_ROW, 0);
   repeatRows(page, HEADER_ROW, HEADER_ROW);
 }

@@ -20,7 +20,7 @@ const COLUMNS: readonly Column[] = [
   { header: "Paid", from: "paid", format: FORMAT.moneyWhole },
   { header: "Dia", formula: "=BOLE.SCALEDIAMETER([@[Small 1]:[Small 2]], Dia_rounding)", format: FORMAT.two },
   { header: "Butt", formula: "=BOLE.SCALEDIAMETER([@[Large 1]:[Large 2]])", format: FORMAT.two },
-  { header: "Scaled ft", formula: "=BOLE.SCALELENGTH([@Length], Trim)", format: FORMAT.whole },
+  { header: "Scaled ft", formula: "=BOLE.SCALELENGTH([@Length], Trim_allowance)", format: FORMAT.whole },
   { header: "Board feet", formula: "=BOLE.LOGSCALE([@Dia], [@[Scaled ft]], Rule)", format: FORMAT.whole },
   { header: "Net", formula: "=BOLE.NETSCALE([@[Board feet]], [@Defect])", format: FORMAT.whole },
   { header: "Cubic ft", formula: "=BOLE.SMALIAN([@Dia], [@Butt], [@Length])", format: FORMAT.one },
@@ -35,19 +35,20 @@ const COLUMNS: readonly Column[] = [
     format: FORMAT.whole,
   },
   {
-    header: "Room in",
+    header: "Room inches",
     formula:
       "=BOLE.THROATFIT(Mill_opening, MAX([@[Small 1]:[Small 2]]), MAX([@[Large 1]:[Large 2]]), [@Length], [@Sweep], Opening_clearance)",
     format: FORMAT.one,
   },
   {
     header: "Verdict",
-    formula: '=IF([@[Room in]]<0, "OVER the opening", IF([@[Could be lb]]>Loader_limit, "OVER the loader", "fits"))',
+    formula:
+      '=IF([@[Room inches]]<0, "OVER the opening", IF([@[Could be lb]]>Loader_limit, "OVER the loader", "fits"))',
   },
   { header: "Note", from: "note" },
 ];
 
-const WIDTHS = [7, 11, 20, 18, 8, 8, 8, 8, 9, 8, 8, 7, 8, 13, 13, 12, 9, 9, 9, 11, 11, 10, 18, 29];
+const WIDTHS = [7, 11, 20, 18, 8, 8, 8, 8, 9, 8, 8, 7, 8, 13, 13, 12, 9, 9, 9, 11, 11, 11, 18, 34];
 const HEADER_ROW = 13;
 
 /** The log book: what came in, what it scales, what it weighs, and whether the mill takes it. */
@@ -63,7 +64,7 @@ export function drawLogBook(draft: Draft): void {
     put(page, `E${row}`, more, SMALL);
   };
   setting(4, "Log rule to scale by", "International 1/4", "Rule", "any rule of the Lists sheet", "Rule_list");
-  setting(5, "Trim left on every log, inches", 3, "Trim", "the rest counts down to whole feet");
+  setting(5, "Trim left on every log, inches", 3, "Trim_allowance", "the rest counts down to whole feet");
   setting(
     6,
     "Rounding of the diameter",
@@ -86,7 +87,7 @@ export function drawLogBook(draft: Draft): void {
   total(4, "Logs", "=COUNTA(Logs[Log])", "Key_logs");
   total(5, "Net board feet", "=SUM(Logs[Net])", "Key_net_board_feet");
   total(6, "Heaviest log, lb", "=MAX(Logs[Weight lb])", "Key_heaviest_log");
-  total(7, "Logs the mill refuses", '=COUNTIF(Logs[Room in], "<0")', "Key_logs_over_opening");
+  total(7, "Logs the mill refuses", '=COUNTIF(Logs[Room inches], "<0")', "Key_logs_over_opening");
   caution(
     page,
     9,

@@ -1,6 +1,6 @@
 import type { Draft } from "../draft";
 import { caution, figure, freeze, put, repeatRows, spill, startPage } from "../page";
-import { FORMAT, HEADER, SMALL, TEXT } from "../style";
+import { FORMAT, HEADER, SMALL, TEXT, UNIT } from "../style";
 import { PLAN } from "./cutPlan";
 
 const HEADER_ROW = 8;
@@ -19,10 +19,8 @@ export function drawPassList(draft: Draft): void {
   );
   put(page, "A5", "Small end, in", TEXT);
   figure(page, "B5", "=Cut_diameter", { format: FORMAT.two });
-  put(page, "C5", "Kerf, in", TEXT);
+  put(page, "C5", "Kerf, in", UNIT);
   figure(page, "D5", "=Cut_kerf", { format: FORMAT.four });
-  put(page, "E5", "Board feet", TEXT);
-  figure(page, "F5", "=Key_cut_plan_feet", { format: FORMAT.one });
   put(page, "A6", PLAN, SMALL);
   spill(
     page,

@@ -22,7 +22,7 @@ const HEADER_ROW = 8;
 export function drawPrices(draft: Draft): void {
   const page = startPage(draft, "Prices", {
     title: "Prices: what to ask",
-    lead: "A margin is a share of the price, not of the cost: 40 % on top of the cost leaves a margin of 28.6 %. Costs come from Log results; drying and planing are added here.",
+    lead: "A margin is a share of the price, not of the cost: 40 % on top of the cost leaves a margin of 28.6 %. Costs are invented: those of Log results with waste, drying and selling on top.",
     widths: [22, 11, 11, 20, 9, 12, 13, 12, 11, 14],
   });
   caution(

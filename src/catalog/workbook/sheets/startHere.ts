@@ -1,6 +1,6 @@
 import type { Draft } from "../draft";
 import { caution, entry, figure, heading, link, type Page, prose, put, startPage } from "../page";
-import { CAUTION, COMPUTED, FORMAT, HEADER, KEY, PROSE, SMALL_PROSE, TEXT, UNIT } from "../style";
+import { CAUTION, COMPUTED, FORMAT, HEADER, KEY, PROSE, TEXT, UNIT } from "../style";
 
 const SHEETS: readonly [string, string][] = [
   ["Log book", "What is in each log, what does it weigh, does the mill take it?"],
@@ -13,7 +13,9 @@ const SHEETS: readonly [string, string][] = [
   ["Log results", "What each log gave and what a green board foot of it cost."],
   ["Cut plan", "Log, blade and products; what a plan yields; what a thinner blade gains."],
   ["Pass list", "The settings of the saw head, pass by pass, to print for the mill."],
+  ["Head heights", "Even drops of the saw head without a plan, to print for the mill."],
   ["Mill", "From the motor's plate to band speed, tension, lift and bed."],
+  ["Band speeds", "Drive frequency against band speed, to hang beside the drive."],
   ["Drying", "What the yard's air can do, readings over the weeks, when the target is reached."],
   ["Prices", "The price list, and the margin each price leaves."],
   ["Money", "What to bid, what a foot costs, what an hour must earn."],
@@ -115,7 +117,7 @@ function drawTrust(page: Page, row: number): void {
   heading(page, row, "How far to trust it");
   const says: [string, number][] = [
     [
-      "Each formula comes from a document, and the Functions sheet names it with a grade: published, plain arithmetic, common practice, or from memory. Common practice and from memory mean that no authority stands behind the number.",
+      "The Functions sheet names the source of every formula and grades it: published, plain arithmetic, common practice, or from memory. Common practice and from memory mean that no authority stands behind the number.",
       2,
     ],
     [
@@ -123,7 +125,7 @@ function drawTrust(page: Page, row: number): void {
       2,
     ],
   ];
-  says.forEach(([text, lines], i) => prose(page, row + 1 + i, text, SMALL_PROSE, lines));
+  says.forEach(([text, lines], i) => prose(page, row + 1 + i, text, PROSE, lines));
   caution(
     page,
     row + 4,
