@@ -18,6 +18,10 @@ function line(entry: Entry): HTMLElement {
   const button = element("button", "", element("b", "", signature(entry)), entry.summary) as HTMLButtonElement;
   button.type = "button";
   const item = element("li", "", button);
-  button.addEventListener("click", () => item.replaceChildren(...described(entry)));
+  button.addEventListener("click", () => {
+    item.replaceChildren(...described(entry));
+    item.tabIndex = -1;
+    item.focus();
+  });
   return item;
 }

@@ -1,5 +1,5 @@
 import { defaultTheme } from "@univerjs/themes";
-import { ICommandService, LocaleType, Univer, type IWorkbookData } from "@univerjs/core";
+import { ICommandService, LifecycleStages, LocaleType, Univer, type IWorkbookData } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import * as parts from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
@@ -29,7 +29,17 @@ export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookDat
   const names = registerAll(bole, { parts, functions, messages });
   keepTextLiterals(functions, parts);
   injector.get(parts.IDescriptionService).registerDescriptions(names.map((name) => described(name, catalog)));
-  return { api, injector, messages };
+  return { api, injector, messages, ready: ready(api) };
+}
+
+/** Resolves when the sheet is drawn and its first calculation shows. */
+async function ready(api: FUniver): Promise<void> {
+  const drawn = new Promise<void>((resolve) => {
+    api.addEvent(api.Event.LifeCycleChanged, ({ stage }) => {
+      if (stage >= LifecycleStages.Rendered) resolve();
+    });
+  });
+  await Promise.all([drawn, api.getFormula().onCalculationResultApplied()]);
 }
 
 function described(name: string, catalog: readonly Entry[]) {

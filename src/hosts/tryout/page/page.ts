@@ -15,6 +15,7 @@ async function start(): Promise<void> {
   const grid = startGrid(byId("grid"), workbook, catalog);
   startFinder(catalog);
   changeSidesWithF6();
+  await grid.ready;
   keepShowing(grid, () => {
     const cell = selectedCell(grid);
     if (cell) showCell(cell, catalog);

@@ -1,0 +1,162 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { buildPage } from "../../../src/hosts/tryout/build";
+import { startEngine, type FormulaCell } from "../../../src/hosts/tryout/engine";
+import { openWorkbook, SAMPLE } from "../../../src/hosts/tryout/sample";
+import { servePage, type PageServer } from "../../../src/hosts/tryout/server";
+import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
+import { openBrowser } from "../../browser";
+
+let server: PageServer;
+let browser: Browser;
+let page: Page;
+const asked: string[] = [];
+const complaints: string[] = [];
+let keyResults: FormulaCell[];
+
+beforeAll(async () => {
+  await buildPage();
+  const engine = await startEngine();
+  const workbook = await openWorkbook(engine, SAMPLE);
+  engine.stop();
+  keyResults = workbook.formulaCells().filter(({ formula }) => /^=Key_\w+$/.test(formula));
+  server = await servePage(spoiled(withFreeSheet(workbook.snapshot)), 0);
+  browser = await openBrowser();
+  page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
+  page.on("request", (request) => asked.push(request.url()));
+  page.on("console", (message) => ["error", "warning"].includes(message.type()) && complaints.push(message.text()));
+  page.on("pageerror", (fault) => complaints.push(fault.message));
+  page.on("dialog", (dialog) => complaints.push(`A dialog: ${dialog.message()}`));
+  await page.goto(server.address);
+  await panelSays("Start here, A1");
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+/** Every calculated value replaced by a wrong one, so that only a page that calculates can show the right ones. */
+function spoiled<T extends ReturnType<typeof withFreeSheet>>(workbook: T): T {
+  const sheets = Object.values(workbook.sheets);
+  for (const sheet of sheets)
+    for (const row of Object.values(sheet.cellData ?? {}))
+      for (const cell of Object.values(row as Record<number, { f?: string | null; v?: unknown; t?: unknown }>))
+        if (cell.f) Object.assign(cell, { v: -99999, t: 2 });
+  return workbook;
+}
+
+const panelText = async (): Promise<string> => page.innerText("#cell");
+
+async function panelSays(text: string): Promise<void> {
+  await page.waitForFunction((wanted) => document.querySelector("#cell")?.textContent?.includes(wanted), text);
+}
+
+/** Goes to a cell by the box that names it, then types as a person would. */
+async function typeInto(address: string, text: string): Promise<void> {
+  await select(address);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+async function select(address: string): Promise<void> {
+  const box = page.locator("#grid input").first();
+  await box.click();
+  await box.fill(address);
+  await box.press("Enter");
+  await panelSays(`, ${address}`);
+}
+
+async function answerIn(address: string): Promise<string> {
+  await select(address);
+  await page.waitForSelector("#cell .answer");
+  return page.innerText("#cell .answer");
+}
+
+describe("the workbook in the page", () => {
+  it("is calculated by the page itself and shows the terminal's key results", async () => {
+    expect(keyResults.length).toBeGreaterThan(10);
+    for (const { address, recalculated } of keyResults.slice(0, 4))
+      expect(Number(await answerIn(address))).toBeCloseTo(recalculated as number, 9);
+  });
+  it("is left through the tabs below", async () => {
+    await page.getByText("Log book", { exact: true }).last().click();
+    await panelSays("Log book, A1");
+  });
+});
+
+describe("typing into the grid", () => {
+  beforeAll(async () => {
+    await page.getByText("Free sheet", { exact: true }).last().click();
+    await panelSays("Free sheet, A1");
+  });
+
+  it("suggests our functions with their summaries as one types", async () => {
+    await select("H1");
+    await page.keyboard.type("=BOLE.KERFL");
+    await page.getByText("KERFLOSS").first().waitFor();
+    expect(await page.innerText("body")).toContain("Share of the wood that the saw turns into sawdust.");
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+  });
+  it("answers a formula", async () => {
+    await typeInto("A1", "=BOLE.KERFLOSS(1.125,0.125)");
+    expect(await answerIn("A1")).toBe("0.1");
+  });
+  it("shows the whole reason where there is no answer", async () => {
+    await typeInto("A2", '=BOLE.KERFLOSS("5/4",-0.1)');
+    expect(await answerIn("A2")).toBe("#VALUE!");
+    expect(await page.innerText("#cell .why")).toMatch(/^kerf: wanted .* got -0\.1$/);
+  });
+  it("reads a size from text as typed, in quotes and in an array constant", async () => {
+    await typeInto("A3", '=BOLE.KERFLOSS("5/4",0.25)');
+    expect(Number(await answerIn("A3"))).toBeCloseTo(1 / 6, 12);
+    await typeInto("A4", '=SUM(BOLE.KERFLOSS({"5/4";"1 1/4"},0.25))');
+    expect(Number(await answerIn("A4"))).toBeCloseTo(1 / 3, 12);
+  });
+  it("follows a cell that changes, and drops the old reason", async () => {
+    await typeInto("C1", "-1");
+    await typeInto("D1", "=BOLE.KERFLOSS(1,C1)");
+    expect(await answerIn("D1")).toBe("#VALUE!");
+    await typeInto("C1", "1");
+    expect(await answerIn("D1")).toBe("0.5");
+    expect(await page.locator("#cell .why").count()).toBe(0);
+  });
+  it("spills a table and says of its cells where they come from", async () => {
+    await typeInto("F1", "=BOLE.HEADHEIGHTS(20,1,0.125,3)");
+    await select("F2");
+    await panelSays("Part of the answer of F1.");
+    expect(await page.innerText("#cell .answer")).toMatch(/^\d/);
+  });
+  it("explains an error of the spreadsheet itself", async () => {
+    await typeInto("A6", "=BOLE.KERFLOS(1,1)");
+    expect(await answerIn("A6")).toBe("#NAME?");
+    expect(await panelText()).toContain("Did you mean BOLE.KERFLOSS?");
+  });
+});
+
+describe("the panel", () => {
+  it("is reached with F6 and finds a function by a sawyer's word", async () => {
+    await page.keyboard.press("F6");
+    await page.keyboard.type("sawdust");
+    await page.getByRole("button", { name: /KERFLOSS/ }).waitFor();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await page.locator("#found dl").waitFor();
+  });
+  it("is left with F6, and typing goes on in the sheet", async () => {
+    await select("A8");
+    await page.keyboard.press("F6");
+    await page.keyboard.press("F6");
+    await page.keyboard.type("=1+1");
+    await page.keyboard.press("Enter");
+    expect(await answerIn("A8")).toBe("2");
+  });
+});
+
+it("asks nothing of any other machine, shows no dialog and complains of nothing", () => {
+  const elsewhere = asked.filter((url) => !url.startsWith(server.address) && !/^(data|blob):/.test(url));
+  expect(asked.length).toBeGreaterThan(4);
+  expect(elsewhere).toEqual([]);
+  expect(complaints).toEqual([]);
+});
