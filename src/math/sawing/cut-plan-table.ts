@@ -91,6 +91,8 @@ function remarks(plan: Plan): Row[] {
   const { opening } = plan;
   if (plan.passes.length === 0) say("no board", undefined, "none of these products comes out of this log");
   if (opening) say(`opening face`, opening.chosenIn, openingRemark(plan, opening));
+  const shimIn = shimUnderSmallEndIn(plan);
+  if (shimIn > 0) say("shim", shimIn, "inches to raise the small end off the bed, so that the pith is level");
   say("log holds", plan.logBoardFeet, "board feet of solid wood");
   if (plan.boardFeet > 0) {
     const share = plan.boardFeet / plan.mostBoardFeet;
@@ -102,6 +104,12 @@ function remarks(plan: Plan): Row[] {
   }
   for (const warning of plan.warnings) say("warning", undefined, warning);
   return rows;
+}
+
+/** Nothing for a log that lies flat or bowed on the bed. */
+function shimUnderSmallEndIn({ job }: Plan): number {
+  const level = job.lies === "split" || job.pattern === "cant" || job.pattern === "quarter";
+  return level && !job.sweep ? (job.log.taperInPerIn * job.log.lengthIn) / 2 : 0;
 }
 
 function openingRemark({ job }: Plan, { lowestIn, highestIn }: NonNullable<Plan["opening"]>): string {

@@ -1,8 +1,9 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
 import { IN_PER_FT } from "../units";
 import { widestIn, type BoardWidth, type CutJob, type Log, type Pattern, type Sweep } from "./cut-job";
+import { warningsAbout } from "./cut-warnings";
 import { inchesText } from "./inches-text";
-import { greenSizeIn, productsOf, type ProductRow } from "./products";
+import { productsOf, type ProductRow } from "./products";
 import { NEAR_IN, nearestSteps } from "./scale-steps";
 import { STATION_IN } from "./swept-width";
 import { mustBeBounded } from "./work";
@@ -121,7 +122,7 @@ export function cutJob({
   };
   mustSuit(job);
   mustBeBounded(job);
-  return { ...job, warnings: warningsAbout(job, kerfIn, ripKerfIn, products) };
+  return { ...job, warnings: warningsAbout(job, { kerfIn, ripKerfIn, products }) };
 }
 
 /** Random widths by the step, or the widths listed; none wider than the log. */
@@ -183,25 +184,4 @@ function mustSuitSweep(job: CutJob, sweep: Sweep): void {
     throw new NoAnswer(
       `sweep: wanted log length, board lengths and trim in whole ${STATION_IN} in steps, got ${inchesText(odd)} in`,
     );
-}
-
-function warningsAbout(job: CutJob, kerfIn: number, ripKerfIn: number, products: readonly ProductRow[]): string[] {
-  const warnings: string[] = [];
-  const check = (what: string, givenIn: number) => {
-    const takenIn = nearestSteps(givenIn, job.stepIn) * job.stepIn;
-    if (Math.abs(takenIn - givenIn) > NEAR_IN)
-      warnings.push(
-        `${what} ${inchesText(givenIn)} in is no whole number of ${inchesText(job.stepIn)} in scale steps: ` +
-          `${inchesText(takenIn)} in was taken`,
-      );
-  };
-  check("kerf", kerfIn);
-  if (job.rip && ripKerfIn !== kerfIn) check("rip kerf", ripKerfIn);
-  for (const greenIn of new Set(products.map(greenSizeIn))) check("green size", greenIn);
-  if (job.pattern === "slab" && job.sweep) warnings.push("sweep is not reckoned with for live-edge slabs");
-  if (job.lies === "flat" && (job.pattern === "cant" || job.pattern === "quarter"))
-    warnings.push(`a ${job.pattern} is planned with the small end shimmed up until the pith is level (log lies split)`);
-  if (job.pattern === "quarter" && job.log.smallAcrossIn !== job.log.smallUpIn)
-    warnings.push("small end across is not used for quarters: the log is taken as round at its diameter");
-  return warnings;
 }

@@ -86,7 +86,8 @@ export function viewOfLog(job: CutJob, endPithIn?: number): View {
     const levelIn = endPithIn ?? halfUpAt(job.log, job.log.lengthIn);
     return { halfAcrossIn: halfAcrossAt(job.log, z), halfUpIn, pithIn: job.lies === "flat" ? halfUpIn : levelIn };
   };
-  return { title: "log as it lies", butt: outline(job.log.lengthIn), smallEnd: outline(0), boards: [] };
+  const ends = { butt: outline(job.log.lengthIn), smallEnd: outline(0) };
+  return { title: "log as it lies", ...ends, guidesIn: job.guideOpeningIn, boards: [] };
 }
 
 function bowedMiddle(swept: ReturnType<typeof sweptLog>, log: Log): View["middle"] {

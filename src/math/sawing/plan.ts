@@ -34,6 +34,8 @@ export interface View {
   smallEnd: Outline;
   /** The middle of a bowed log, where it stands out past both ends. */
   middle?: Outline & { acrossIn: number };
+  /** The opening of the blade guides, where the log goes between them. */
+  guidesIn?: number;
   boards: Placed[];
   /** A cant, and its width. */
   cant?: { lowIn: number; highIn: number };

@@ -1,0 +1,29 @@
+import type { CutJob } from "./cut-job";
+import { inchesText } from "./inches-text";
+import { greenSizeIn, type ProductRow } from "./products";
+import { NEAR_IN, nearestSteps } from "./scale-steps";
+
+/** Sizes that were rounded to the scale, and inputs that the pattern does not use. */
+export function warningsAbout(
+  job: CutJob,
+  { kerfIn, ripKerfIn, products }: { kerfIn: number; ripKerfIn: number; products: readonly ProductRow[] },
+): string[] {
+  const warnings: string[] = [];
+  const check = (what: string, givenIn: number) => {
+    const takenIn = nearestSteps(givenIn, job.stepIn) * job.stepIn;
+    if (Math.abs(takenIn - givenIn) > NEAR_IN)
+      warnings.push(
+        `${what} ${inchesText(givenIn)} in is no whole number of ${inchesText(job.stepIn)} in scale steps: ` +
+          `${inchesText(takenIn)} in was taken`,
+      );
+  };
+  check("kerf", kerfIn);
+  if (job.rip && ripKerfIn !== kerfIn) check("rip kerf", ripKerfIn);
+  for (const greenIn of new Set(products.map(greenSizeIn))) check("green size", greenIn);
+  if (job.pattern === "slab" && job.sweep) warnings.push("sweep is not reckoned with for live-edge slabs");
+  if (job.lies === "flat" && (job.pattern === "cant" || job.pattern === "quarter"))
+    warnings.push(`a ${job.pattern} is planned with the small end shimmed up until the pith is level (log lies split)`);
+  if (job.pattern === "quarter" && job.log.smallAcrossIn !== job.log.smallUpIn)
+    warnings.push("small end across is not used for quarters: the log is taken as round at its diameter");
+  return warnings;
+}
