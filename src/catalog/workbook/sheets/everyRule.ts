@@ -9,7 +9,7 @@ export function drawEveryRule(draft: Draft): void {
   const page = startPage(draft, "Every rule", {
     title: "Every rule: one log by all of them",
     lead: "Type a log. Percent says how much more or less than International 1/4 a rule gives this log, and favors whom that helps.",
-    widths: [22, 13, 20, 12, 12, 36, 13, 13, 48, 54],
+    widths: [22, 13, 20, 12, 12, 46, 13, 13, 48, 54],
   });
   put(page, "A4", "Small end, inches", TEXT);
   entry(page, "B4", 20, { name: "One_log_dia" });

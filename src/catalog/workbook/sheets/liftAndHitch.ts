@@ -32,7 +32,7 @@ export function drawLiftAndHitch(draft: Draft): void {
   heading(page, 5, "The logs of the plan");
   drawTable(page, "A7", "Plan", PLAN_COLUMNS, PLAN);
   figureHeader(page, 13);
-  let row = drawLines(page, 14, "Trailer", [
+  const row = drawLines(page, 14, "Trailer", [
     {
       label: "Rating on the plate",
       value: 14000,

@@ -1,0 +1,56 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { afterAll, describe, expect, it } from "vitest";
+import { partsOf, SAMPLE, writtenCells } from "./parts";
+
+const folder = mkdtempSync(join(tmpdir(), "bole-sample-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe("the sample workbook in another spreadsheet program", () => {
+  it(
+    "opens in LibreOffice, which shows the saved value of every plain cell of ours",
+    { timeout: 900_000 },
+    async (test) => {
+      if (!isThere() && !installed())
+        return test.skip("LibreOffice is not here and could not be installed: this check did not run");
+      const profile = pathToFileURL(join(folder, "profile")).href;
+      const options = [`-env:UserInstallation=${profile}`, "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML"];
+      execFileSync("soffice", [...options, "--outdir", folder, fileURLToPath(SAMPLE)], {
+        stdio: "pipe",
+        timeout: 300_000,
+      });
+      const before = numbersOf(await partsOf());
+      const after = numbersOf(await partsOf(readFileSync(join(folder, "bole-sample.xlsx"))));
+      expect(before.size).toBeGreaterThan(1200);
+      const lost = [...before].filter(([place, value]) => !alike(value, after.get(place)));
+      expect(lost.map(([place, value]) => `${place}: ${value} became ${after.get(place)}`)).toEqual([]);
+    },
+  );
+});
+
+function isThere(): boolean {
+  return spawnSync("soffice", ["--version"]).status === 0;
+}
+
+/** On a Debian system of one's own the program can be had; anywhere else it is left to the owner. */
+function installed(): boolean {
+  if (process.getuid?.() !== 0 || !existsSync("/etc/debian_version")) return false;
+  const apt = (...words: string[]) => spawnSync("apt-get", words, { stdio: "ignore", timeout: 600_000 }).status === 0;
+  return apt("update") && apt("install", "-y", "--no-install-recommends", "libreoffice-calc") && isThere();
+}
+
+/** The numbers of plain cells with a formula: LibreOffice does not know functions of ours that spill. */
+function numbersOf(parts: Map<string, string>): Map<string, number> {
+  const plainCells = writtenCells(parts).filter(
+    ({ attributes, inner, formula }) =>
+      formula !== undefined && !inner.includes('t="array"') && !/\bt="(?!n")/.test(attributes),
+  );
+  return new Map(plainCells.map(({ sheet, address, value }) => [`${sheet}!${address}`, Number(value)]));
+}
+
+function alike(value: number, other: number | undefined): boolean {
+  return other !== undefined && Math.abs(value - other) <= 1e-9 * Math.max(1, Math.abs(value));
+}
