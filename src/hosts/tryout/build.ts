@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, statSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -10,12 +10,26 @@ export const PAGE_FOLDER = join(ROOT, ".cache/tryout");
 /** What the built page is made from; it is built again when one of these is younger. */
 const SOURCES = ["src/math", "src/cells", "src/functions", "src/hosts/tryout", "package-lock.json"];
 
+const LONGEST_BUILD_MS = 180_000;
+
 /** Builds the page unless it is there and fresh. `tell` hears what takes long. */
 export async function buildPage(tell: (line: string) => void = () => undefined): Promise<void> {
-  const built = join(PAGE_FOLDER, "page.js");
-  if (existsSync(built) && statSync(built).mtimeMs > Math.max(...SOURCES.map((path) => youngest(join(ROOT, path)))))
-    return;
+  if (isFresh()) return;
   tell("Building the page; the first time takes about ten seconds…");
+  const release = await takeTurn();
+  try {
+    if (!isFresh()) await build();
+  } finally {
+    release();
+  }
+}
+
+function isFresh(): boolean {
+  const built = join(PAGE_FOLDER, "page.js");
+  return existsSync(built) && statSync(built).mtimeMs > Math.max(...SOURCES.map((path) => youngest(join(ROOT, path))));
+}
+
+async function build(): Promise<void> {
   const [{ default: webpack }, { default: configuration }] = await Promise.all([
     import("webpack"),
     import("./webpack.config.js"),
@@ -27,6 +41,22 @@ export async function buildPage(tell: (line: string) => void = () => undefined):
       compiler.close(() => (faults ? reject(new Error(`The page could not be built: ${faults}`)) : resolve()));
     });
   });
+}
+
+/** One build at a time: two would write the same files. A turn that was never given back runs out. */
+async function takeTurn(): Promise<() => void> {
+  const turn = join(ROOT, ".cache/tryout-building");
+  mkdirSync(join(ROOT, ".cache"), { recursive: true });
+  for (;;) {
+    try {
+      mkdirSync(turn);
+      return () => rmSync(turn, { recursive: true, force: true });
+    } catch {
+      if (Date.now() - (statSync(turn, { throwIfNoEntry: false })?.mtimeMs ?? 0) > LONGEST_BUILD_MS)
+        rmSync(turn, { recursive: true, force: true });
+      await new Promise((resolve) => setTimeout(resolve, 200));
+    }
+  }
 }
 
 /** When the youngest file of a folder was changed. */

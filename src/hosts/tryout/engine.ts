@@ -6,7 +6,7 @@ import { Messages } from "./bridge/messages";
 import { loadSpreadsheet } from "./bridge/node";
 import { recalculate, type OpenedWorkbook } from "./bridge/recalculate";
 import { registerAll, type Registry } from "./bridge/register";
-import { readWorkbook } from "./workbook/read";
+import { readWorkbook, type FileWorkbook } from "./workbook/read";
 import { snapshotOf } from "./workbook/snapshot";
 
 export type { Answer, CellAnswer } from "./bridge/answers";
@@ -18,6 +18,8 @@ export interface Engine {
   evaluate(formulas: readonly string[]): Promise<Answer[]>;
   /** Reads an .xlsx file and calculates it afresh. */
   open(bytes: Uint8Array): Promise<OpenedWorkbook>;
+  /** Calculates cells that were read from a file already. */
+  calculate(file: FileWorkbook): Promise<OpenedWorkbook>;
   stop(): void;
 }
 
@@ -40,13 +42,12 @@ export async function startEngine(registry: Registry = bole): Promise<Engine> {
     return mine;
   };
 
+  const calculate = (file: FileWorkbook) => recalculate(file, snapshotOf(file, "bole", "Bole"), spreadsheet, messages);
+
   return {
     evaluate: (formulas) => inTurn(() => evaluateAll(formulas, spreadsheet, messages)),
-    open: (bytes) =>
-      inTurn(async () => {
-        const file = await readWorkbook(bytes);
-        return recalculate(file, snapshotOf(file, "bole", "Bole"), spreadsheet, messages);
-      }),
+    open: (bytes) => inTurn(async () => calculate(await readWorkbook(bytes))),
+    calculate: (file) => inTurn(() => calculate(file)),
     stop: () => spreadsheet.dispose(),
   };
 }

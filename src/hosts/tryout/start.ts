@@ -24,7 +24,7 @@ async function start(): Promise<void> {
   await buildPage((line) => console.log(line));
   const wanted = Number(process.env["BOLE_PORT"] ?? USUAL_PORT);
   const server = await servePage(withFreeSheet(workbook.snapshot), wanted);
-  if (server.port !== wanted) console.log(`Port ${wanted} is taken; using ${server.port}.`);
+  if (wanted !== 0 && server.port !== wanted) console.log(`Port ${wanted} is taken; using ${server.port}.`);
   console.log(`Try the functions in the browser: ${server.address}`);
   console.log("Stop with Ctrl+C.");
   showInBrowser(server.address);

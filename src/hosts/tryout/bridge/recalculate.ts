@@ -1,5 +1,5 @@
 import type { ICellData, IRange, IWorkbookData, Nullable } from "@univerjs/core";
-import { addressOf, placeOf } from "../workbook/addresses";
+import { addressOf, placeOf, type Block } from "../workbook/addresses";
 import type { DefinedName } from "../workbook/names";
 import type { FileWorkbook, Held } from "../workbook/read";
 import { cellAnswer, type CellAnswer } from "./answers";
@@ -17,6 +17,8 @@ export interface FormulaCell {
   stored: string;
   cached: Held;
   recalculated: CellAnswer;
+  /** The block that the answer fills, when that is more than the cell itself. */
+  filled?: Block;
 }
 
 export interface OpenedWorkbook {
@@ -48,6 +50,7 @@ export async function recalculate(
   await done;
   const names = [...injector.get(parts.IFunctionService).getExecutors().keys()].map(String);
   const shown = new Map<string, CellAnswer>();
+  const filled = new Map<string, Block>();
   for (const [at, sheet] of book.getSheets().entries()) {
     const formulas = new Map(file.sheets[at]?.cells.map((cell) => [addressOf(cell.row, cell.column), cell.formula]));
     for (const { row, column, cell, home } of shownCells(sheet, snapshot.id, spreadsheet)) {
@@ -56,10 +59,15 @@ export async function recalculate(
       const why = (error: string) =>
         messages.why(place, error, row - home.row, column - home.column) ?? explain(formula, error, names);
       shown.set(keyOf(sheet.getSheetName(), addressOf(row, column)), cellAnswer(cell, why));
+      if (row === home.row && column === home.column) continue;
+      const key = keyOf(sheet.getSheetName(), addressOf(home.row, home.column));
+      const { bottom, right } = filled.get(key) ?? { bottom: row, right: column };
+      const corner = { bottom: Math.max(bottom, row), right: Math.max(right, column) };
+      filled.set(key, { top: home.row, left: home.column, ...corner });
     }
   }
   api.disposeUnit(snapshot.id);
-  return opened(file, snapshot, shown, spreadsheet.format);
+  return opened(file, snapshot, shown, filled, spreadsheet.format);
 }
 
 interface ShownCell {
@@ -106,6 +114,7 @@ function opened(
   file: FileWorkbook,
   snapshot: IWorkbookData,
   shown: Map<string, CellAnswer>,
+  filled: Map<string, Block>,
   format: Spreadsheet["format"],
 ): OpenedWorkbook {
   const sheets = file.sheets.map((sheet) => sheet.name);
@@ -119,7 +128,9 @@ function opened(
       cells.flatMap(({ row, column, formula, stored, value: cached }) => {
         if (formula === undefined || stored === undefined) return [];
         const address = addressOf(row, column);
-        return [{ sheet: name, address, formula, stored, cached, recalculated: value(name, address) }];
+        const block = filled.get(keyOf(name, address));
+        const cell = { sheet: name, address, formula, stored, cached, recalculated: value(name, address) };
+        return [block ? { ...cell, filled: block } : cell];
       }),
     );
   const text = (sheet: string, address: string): string => {

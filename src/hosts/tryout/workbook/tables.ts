@@ -82,7 +82,7 @@ function freeRows(range: string): string {
 /** The parts within the brackets, each without its own brackets; a plain `[Dia]` is one part. */
 function splitParts(inner: string): string[] {
   const nested = [...inner.matchAll(/\[((?:'.|[^\]])*)\]/g)].map((found) => found[1] ?? "");
-  const parts = nested.length ? nested : [inner];
+  const parts = inner.startsWith("[") ? nested : [inner];
   return parts.map((part) => part.trim().replace(/'(.)/g, "$1"));
 }
 

@@ -1,0 +1,79 @@
+import JSZip from "jszip";
+import { readDirectory, unpacked, type Entry } from "./directory";
+import { Refused } from "./refused";
+import { declaresDocumentType } from "./xml";
+
+/** The parts of a workbook file. What is not put anew stays as it is, byte for byte. */
+export interface Package {
+  names(): string[];
+  has(part: string): boolean;
+  text(part: string): string;
+  put(part: string, text: string): void;
+  remove(part: string): void;
+  bytes(): Promise<Uint8Array>;
+}
+
+const OLE = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
+const ZIP = [0x50, 0x4b];
+const XML_PART = /\.(?:xml|rels|vml)$/i;
+
+/** Opens a workbook file after looking at every part of it once; parts put later bear the time given here. */
+export async function openPackage(bytes: Uint8Array, date: Date): Promise<Package> {
+  mustBeZip(bytes);
+  const entries = new Map(readDirectory(bytes).map((entry) => [entry.name, entry]));
+  for (const entry of entries.values()) mustBeSound(bytes, entry);
+  const zip = await JSZip.loadAsync(bytes, { checkCRC32: true }).catch(() => {
+    throw new Refused("it is damaged: a part of it does not fit its checksum");
+  });
+  const texts = new Map<string, string>();
+  const nameOf = new Map([...entries.keys()].map((name) => [name.toLowerCase(), name]));
+  const stored = (part: string) => nameOf.get(part.toLowerCase()) ?? part;
+  return {
+    names: () => Object.keys(zip.files).filter((name) => !zip.files[name]?.dir),
+    has: (part) => zip.files[stored(part)] !== undefined,
+    text: (part) => {
+      const known = texts.get(stored(part));
+      const entry = entries.get(stored(part));
+      if (known !== undefined) return known;
+      if (!entry) throw new Refused(`its part ${part} is missing`);
+      return decoded(unpacked(bytes, entry), part);
+    },
+    put: (part, text) => {
+      nameOf.set(part.toLowerCase(), stored(part));
+      texts.set(stored(part), text);
+      zip.file(stored(part), text, { createFolders: false, date });
+    },
+    remove: (part) => void zip.remove(stored(part)),
+    bytes: () => zip.generateAsync({ type: "uint8array", compression: "DEFLATE" }),
+  };
+}
+
+function mustBeZip(bytes: Uint8Array): void {
+  const startsWith = (signs: number[]) => signs.every((sign, at) => bytes[at] === sign);
+  if (bytes.length === 0) throw new Refused("it is empty");
+  if (startsWith(OLE)) {
+    const locked = Buffer.from(bytes).includes(Buffer.from("EncryptedPackage", "utf16le"));
+    throw new Refused(
+      locked
+        ? "it is locked with a password: open it in Excel, take the password off and save it under another name"
+        : "it is a workbook of the old kind (.xls): save it as .xlsx in Excel",
+    );
+  }
+  if (!startsWith(ZIP)) throw new Refused("it is not an .xlsx workbook, whatever its name says");
+}
+
+/** Unpacks each part once: what is broken or declares entities is refused before anything is calculated. */
+function mustBeSound(bytes: Uint8Array, entry: Entry): void {
+  const content = unpacked(bytes, entry);
+  if (XML_PART.test(entry.name) && declaresDocumentType(decoded(content, entry.name)))
+    throw new Refused(`its part ${entry.name} declares a document type (DOCTYPE), which a workbook never needs`);
+}
+
+/** The text of a part, a byte order mark included, so that it goes back as it was. */
+function decoded(content: Uint8Array, part: string): string {
+  try {
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(content);
+  } catch {
+    throw new Refused(`its part ${part} is not written in UTF-8`);
+  }
+}

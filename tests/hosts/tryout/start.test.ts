@@ -1,0 +1,104 @@
+import { spawn, type ChildProcess } from "node:child_process";
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { createServer } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, describe, expect, it } from "vitest";
+import { buildPage } from "../../../src/hosts/tryout/build";
+import { opener } from "../../../src/hosts/tryout/desktop";
+import { servePage } from "../../../src/hosts/tryout/server";
+
+const children: ChildProcess[] = [];
+afterEach(() => children.splice(0).forEach((child) => child.kill("SIGKILL")));
+
+/** Starts `npm start`'s program; gives what it wrote once it says `until` or ends. */
+function start(environment: Record<string, string>, until = "\n\n\n") {
+  const child = spawn(process.execPath, ["--import", "tsx", "src/hosts/tryout/start.ts"], {
+    env: { ...process.env, CI: "true", ...environment },
+  });
+  children.push(child);
+  let written = "";
+  const ended = new Promise<number | null>((resolve) => child.on("close", resolve));
+  const said = new Promise<string>((resolve) => {
+    const hear = (chunk: Buffer) => {
+      written += chunk.toString("utf8");
+      if (written.includes(until)) resolve(written);
+    };
+    child.stdout.on("data", hear);
+    child.stderr.on("data", hear);
+    void ended.then(() => resolve(written));
+  });
+  return { child, said, ended };
+}
+
+describe("npm start", () => {
+  it("prints the key results and the page's address, serves the page and stops on Ctrl+C", async () => {
+    await buildPage();
+    const { child, said, ended } = start({ BOLE_PORT: "0" }, "Ctrl+C");
+    const text = await said;
+    expect(text).toMatch(/Net board feet in the log book +[\d,]+ bf/);
+    expect(text).toMatch(/Band speed +[\d,]+ ft\/min/);
+    const address = /http:\/\/localhost:\d+\//.exec(text)?.[0] ?? "";
+    const page = await fetch(address);
+    expect(await page.text()).toContain("<title>Bole, to try out</title>");
+    expect(page.headers.get("content-security-policy")).toContain("default-src 'none'");
+    child.kill("SIGINT");
+    expect(await ended).toBe(0);
+  });
+
+  it("says that the sample workbook is missing and how to make it", async () => {
+    const { said, ended } = start({ BOLE_WORKBOOK: join(tmpdir(), "no such folder", "bole-sample.xlsx") });
+    expect(await ended).toBe(1);
+    expect(await said).toMatch(/is not there\. Make it again with: npm run sample\n$/);
+  });
+
+  it("says that the sample workbook is damaged and leaves it as it is", async () => {
+    const broken = join(mkdtempSync(join(tmpdir(), "bole-")), "broken.xlsx");
+    writeFileSync(broken, "PK, and then nonsense");
+    const { said, ended } = start({ BOLE_WORKBOOK: broken });
+    expect(await ended).toBe(1);
+    expect(await said).toMatch(/is damaged .* Nothing was changed\. .*npm run sample\n$/);
+  });
+});
+
+describe("the page's server", () => {
+  it("takes the next port when the wanted one is taken", async () => {
+    const other = createServer();
+    const taken = await new Promise<number>((resolve) => {
+      other.listen(0, "127.0.0.1", () => resolve((other.address() as { port: number }).port));
+    });
+    const server = await servePage({}, taken);
+    expect(server.port).toBeGreaterThan(taken);
+    expect((await fetch(`${server.address}workbook.json`)).status).toBe(200);
+    await server.close();
+    other.close();
+  });
+
+  it("gives away no file but the page's own, and takes nothing in", async () => {
+    const server = await servePage({ id: "bole" }, 0);
+    expect(await (await fetch(`${server.address}workbook.json`)).json()).toEqual({ id: "bole" });
+    for (const path of [
+      "package.json",
+      "../package.json",
+      "%2e%2e/%2e%2e/package.json",
+      "src/catalog/catalog.json",
+      "x",
+    ])
+      expect((await fetch(`${server.address}${path}`)).status, path).toBe(404);
+    expect((await fetch(server.address, { method: "POST" })).status).toBe(405);
+    await server.close();
+  });
+});
+
+describe("the browser", () => {
+  it.each([
+    [{ DISPLAY: ":0" }, "linux", ["xdg-open"]],
+    [{ WAYLAND_DISPLAY: "wayland-0" }, "linux", ["xdg-open"]],
+    [{}, "linux", undefined],
+    [{ DISPLAY: ":0", CI: "true" }, "linux", undefined],
+    [{}, "darwin", ["open"]],
+    [{}, "win32", ["cmd", "/c", "start", ""]],
+  ])("with %o on %s is opened by %o", (environment, platform, expected) => {
+    expect(opener(environment, platform)).toEqual(expected);
+  });
+});

@@ -1,0 +1,186 @@
+import ExcelJS from "exceljs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { startEngine, type Engine, type OpenedWorkbook } from "../../../src/hosts/tryout/engine";
+import { expandTables, type Table } from "../../../src/hosts/tryout/workbook/tables";
+import { asTyped, expandSpills } from "../../../src/hosts/tryout/workbook/typed";
+
+const probes = {
+  ECHO: (cells: unknown[][]) => cells,
+  REFUSES: (cells: unknown[][]) =>
+    cells.map((row) => row.map((cell) => (cell === 0 ? { error: "#N/A", message: "nothing to scale" } : cell))),
+  PLAN: () => [
+    ["pass", "size"],
+    [1, "5/4"],
+    [2, { error: "#N/A", message: "the log is used up" }],
+  ],
+};
+
+const formula = (text: string, result: unknown = 0, more: object = {}) =>
+  ({ formula: text, result, ...more }) as ExcelJS.CellFormulaValue;
+
+/** A workbook as ours is written: stored names, tables, spilled answers, names; every cached value is wrong. */
+async function written(): Promise<Uint8Array> {
+  const workbook = new ExcelJS.Workbook();
+  const logs = workbook.addWorksheet("Log book");
+  logs.addTable({
+    name: "Logs",
+    ref: "A3",
+    headerRow: true,
+    totalsRow: true,
+    columns: [{ name: "Dia" }, { name: "Net, bf" }, { name: "BF", totalsRowFunction: "sum" }],
+    rows: [
+      ["5/4", 1, formula("_xldudf_BOLE_ECHO(Logs[[#This Row],[Net, bf]])")],
+      [21, 2, formula("_xldudf_BOLE_ECHO([@[Net, bf]])")],
+      [0, 3, formula("_xldudf_BOLE_ECHO(Logs[@[Net, bf]])")],
+    ],
+  });
+  logs.getCell("E1").value = formula("_xldudf_BOLE_PLAN()", "", { shareType: "array", ref: "E1:F3" });
+  logs.getCell("E2").value = 77;
+  logs.getCell("H1").value = formula("_xldudf_BOLE_REFUSES(A6)");
+  logs.getCell("H2").value = formula("COUNTA(E1#)");
+  logs.getCell("H3").value = formula("COUNTA(_xlfn.ANCHORARRAY(E1))");
+  logs.getCell("H4").value = formula("1=1", false);
+  logs.getCell("H5").value = new Date(Date.UTC(2026, 1, 3));
+  logs.getCell("H5").numFmt = "yyyy-mm-dd";
+  logs.getCell("H6").value = formula("H5+1", new Date(Date.UTC(2026, 1, 4)));
+  logs.getCell("H7").value = { richText: [{ text: "red " }, { text: "oak" }] };
+  const sums = workbook.addWorksheet("It's summed");
+  sums.getCell("A1").value = formula("SUM(Logs[Net, bf])");
+  sums.getCell("A2").value = formula("_xlfn.LET(_xlpm.n,First_net,_xlpm.n*10)");
+  sums.getCell("A3").value = formula("_xlfn._xlws.FILTER(Logs[Net, bf],Logs[Net, bf]>1)", 0, {
+    shareType: "array",
+    ref: "A3:A4",
+  });
+  sums.getCell("A6").value = formula("COUNTA('Log book'!E1#)");
+  sums.getCell("A7").value = 1234.5;
+  sums.getCell("A7").numFmt = "$#,##0.00";
+  workbook.definedNames.add("'Log book'!$B$4", "First_net");
+  return new Uint8Array(await workbook.xlsx.writeBuffer());
+}
+
+describe("an opened workbook", () => {
+  let engine: Engine;
+  let opened: OpenedWorkbook;
+  beforeAll(async () => {
+    engine = await startEngine(probes);
+    opened = await engine.open(await written());
+  });
+  afterAll(() => engine.stop());
+
+  it.each([
+    ["Log book", "C4", 1],
+    ["Log book", "C5", 2],
+    ["Log book", "C6", 3],
+    ["Log book", "C7", 6],
+    ["Log book", "E1", "pass"],
+    ["Log book", "E2", 1],
+    ["Log book", "F2", "5/4"],
+    ["Log book", "H2", 6],
+    ["Log book", "H3", 6],
+    ["Log book", "H4", true],
+    ["Log book", "H5", 46056],
+    ["Log book", "H6", 46057],
+    ["Log book", "H7", "red oak"],
+    ["Log book", "A4", "5/4"],
+    ["Log book", "Z99", ""],
+    ["It's summed", "A1", 6],
+    ["It's summed", "A2", 10],
+    ["It's summed", "A3", 2],
+    ["It's summed", "A4", 3],
+    ["It's summed", "A6", 6],
+  ])("%s, %s is calculated afresh", (sheet, address, expected) => {
+    expect(opened.value(sheet, address)).toEqual(expected);
+  });
+  it("keeps the reason of an error, in a spilled answer too", () => {
+    expect(opened.value("Log book", "H1")).toEqual({ error: "#N/A", message: "nothing to scale" });
+    expect(opened.value("Log book", "F3")).toEqual({ error: "#N/A", message: "the log is used up" });
+  });
+  it("lists every calculating cell with what the file said of it", () => {
+    const cells = opened.formulaCells();
+    expect(cells.find(({ address, sheet }) => sheet === "Log book" && address === "C5")).toEqual({
+      sheet: "Log book",
+      address: "C5",
+      formula: "=BOLE.ECHO($B5)",
+      stored: "_xldudf_BOLE_ECHO([@[Net, bf]])",
+      cached: 0,
+      recalculated: 2,
+    });
+    expect(cells).toHaveLength(14);
+  });
+  it("shows figures in their number format", () => {
+    expect(opened.text("It's summed", "A7")).toBe("$1,234.50");
+    expect(opened.text("Log book", "H5")).toBe("2026-02-03");
+    expect(opened.text("Log book", "H1")).toBe("#N/A");
+  });
+  it("knows its sheets and names, and says so when asked for another", () => {
+    expect(opened.sheets).toEqual(["Log book", "It's summed"]);
+    expect(opened.names).toEqual([{ name: "First_net", refersTo: "'Log book'!$B$4" }]);
+    expect(() => opened.value("Logs", "A1")).toThrow("The workbook has no sheet Logs; it has Log book, It's summed");
+  });
+  it("can be opened beside another", async () => {
+    const again = await engine.open(await written());
+    expect(again.value("Log book", "C7")).toBe(6);
+    expect(opened.value("Log book", "C7")).toBe(6);
+  });
+  it("refuses what is no workbook", async () => {
+    await expect(engine.open(new TextEncoder().encode("no workbook"))).rejects.toThrow();
+    expect(await engine.evaluate(["=1+1"])).toEqual([2]);
+  });
+});
+
+describe("formulas as a person types them", () => {
+  it.each([
+    ["_xldudf_BOLE_EMC(A1,65)", "=BOLE.EMC(A1,65)"],
+    ["_xlfn._xlws.SORT(_xlfn.UNIQUE(A1:A3))", "=SORT(UNIQUE(A1:A3))"],
+    ["_xlfn.LET(_xlpm.a,1,_xlpm.a)", "=LET(a,1,a)"],
+    ['_xldudf_BOLE_ECHO("_xlfn.A")', '=BOLE.ECHO("_xlfn.A")'],
+    ["SUM(_xlfn.ANCHORARRAY('Cut plan'!A3))", "=SUM('Cut plan'!A3#)"],
+    ["_xlfn.SINGLE(A1:A3)", "=(A1:A3)"],
+  ])("%s", (stored, typed) => expect(asTyped(stored)).toBe(typed));
+
+  const spillOf = (sheet: string | undefined, cell: string) => `[${sheet ?? "here"}:${cell}]`;
+  it.each([
+    ["=SUM(D1#)", "=SUM([here:D1])"],
+    ["=SUM($D$1#,Plan!D1#)", "=SUM([here:D1],Plan![Plan:D1])"],
+    ["=SUM('Cut plan'!D1#)", "=SUM('Cut plan'![Cut plan:D1])"],
+    ['="D1#"', '="D1#"'],
+  ])("%s", (typed, expanded) => expect(expandSpills(typed, spillOf)).toBe(expanded));
+});
+
+describe("table references", () => {
+  const logs: Table = {
+    name: "Logs",
+    sheet: "Log book",
+    columns: ["Log", "Dia", "Net [bf]", "It's"],
+    block: { top: 2, left: 0, bottom: 9, right: 3 },
+    headings: true,
+    totals: true,
+  };
+  it.each([
+    ["=SUM(Logs[Dia])", "=SUM($B$4:$B$9)"],
+    ["=SUM(logs[dia])", "=SUM($B$4:$B$9)"],
+    ["=[@Dia]*2", "=$B6*2"],
+    ["=Logs[[#This Row],[Dia]]", "=$B6"],
+    ["=Logs[@]", "=$A6:$D6"],
+    ["=Logs[@[Log]:[Dia]]", "=$A6:$B6"],
+    ["=ROWS(Logs)", "=ROWS($A$4:$D$9)"],
+    ["=ROWS(Logs[])", "=ROWS($A$4:$D$9)"],
+    ["=Logs[#All]", "=$A$3:$D$10"],
+    ["=Logs[[#Headers],[Dia]]", "=$B$3"],
+    ["=Logs[[#Totals],[Dia]]", "=$B$10"],
+    ["=Logs[[#Headers],[#Data],[Dia]]", "=$B$3:$B$9"],
+    ["=SUM(Logs[[Log]:[Dia]])", "=SUM($A$4:$B$9)"],
+    ["=SUM(Logs[Net '[bf']])", "=SUM($C$4:$C$9)"],
+    ["=SUM(Logs[It''s])", "=SUM($D$4:$D$9)"],
+    ["=Logs[Nothing]", "=#REF!"],
+    ['="Logs[Dia]"', '="Logs[Dia]"'],
+    ["=MyLogs+Logs_2", "=MyLogs+Logs_2"],
+  ])("%s beside row 6 of the table", (typed, expanded) => {
+    expect(expandTables(typed, [logs], { sheet: "Log book", row: 5, column: 1 })).toBe(expanded);
+  });
+  it("names the table's sheet from another sheet", () => {
+    expect(expandTables("=SUM(Logs[Dia])", [logs], { sheet: "Money", row: 0, column: 0 })).toBe(
+      "=SUM('Log book'!$B$4:$B$9)",
+    );
+  });
+});
