@@ -23,7 +23,7 @@ export default (env = {}) => {
       functions: `${root}src/hosts/excel/runtime.ts`,
       taskpane: { import: `${root}src/hosts/excel/taskpane/taskpane.ts`, dependOn: "functions" },
     },
-    output: { path: env.folder ?? `${root}dist`, filename: "[name].js" },
+    output: { path: env.folder ?? `${root}dist`, filename: "[name].js", clean: true },
     resolve: { extensions: [".ts", ".js"] },
     // `npm test` checks the types; here they are only taken off.
     module: { rules: [{ test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true } }] },

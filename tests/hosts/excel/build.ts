@@ -12,7 +12,16 @@ const CACHE = join(ROOT, ".cache/excel-build");
 
 /** Everything that a build is made from. */
 const INPUTS = [
-  ...["src/math", "src/cells", "src/functions", "src/catalog", "src/hosts/excel", "manifest", "assets/icons"],
+  ...[
+    "src/math",
+    "src/cells",
+    "src/functions",
+    "src/catalog",
+    "src/hosts/excel",
+    "manifest",
+    "assets/icons",
+    "assets/reference",
+  ],
   ...["webpack.config.js", "package.json"],
 ];
 

@@ -1,12 +1,13 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { gzipSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readCatalog } from "../../../src/catalog/read-catalog";
 import { openBrowser } from "../../browser";
 import { answerTo, literalCall } from "../../functions/literal-call";
 import { visit, visitFunctions } from "./browser-page";
-import { builtFolder } from "./build";
+import { builtFolder, filesUnder, TEST_ADDRESS } from "./build";
 
 /** Excel hands this over behind the cells of every call. */
 const INVOCATION = { functionName: "", address: "Sheet1!A1", isInvocation: true };
@@ -136,6 +137,13 @@ describe("functions.json", () => {
     }
   });
 
+  it("points every function to a page that is there", () => {
+    for (const { helpUrl } of listed()) {
+      expect(helpUrl.startsWith(`${TEST_ADDRESS}/`)).toBe(true);
+      expect(existsSync(join(folder, helpUrl.slice(TEST_ADDRESS.length))), helpUrl).toBe(true);
+    }
+  });
+
   it("describes every function and argument in words that Excel has room for", () => {
     for (const { description, parameters } of listed())
       for (const text of [description, ...parameters.map((p) => p.description)]) {
@@ -157,6 +165,39 @@ describe("functions.json", () => {
     expect(JSON.parse(readFileSync(join(folder, "functions.json"), "utf8"))).toMatchObject({
       allowErrorForDataTypeAny: true,
     });
+  });
+});
+
+describe("the built pages", () => {
+  it("lead to nothing that was not built", () => {
+    const dead = filesUnder(folder)
+      .filter((path) => path.endsWith(".html"))
+      .flatMap((path) =>
+        [...readFileSync(path, "utf8").matchAll(/\s(?:href|src)="([^"#]+)/g)]
+          .map(([, link = ""]) => link)
+          .filter((link) => !link.startsWith("https://") && !existsSync(join(path, "..", link)))
+          .map((link) => `${path}: ${link}`),
+      );
+    expect(dead).toEqual([]);
+  });
+
+  it("hold no script of their own, and none but ours and Microsoft's", () => {
+    for (const path of filesUnder(folder).filter((path) => path.endsWith(".html"))) {
+      const page = readFileSync(path, "utf8");
+      expect(page, path).toContain("Content-Security-Policy");
+      expect(page, path).not.toMatch(/<script(?![^>]*\ssrc=)|\son[a-z]+="/);
+      for (const [, source] of page.matchAll(/<script[^>]*\ssrc="([^"]*)"/g))
+        expect(source).toMatch(/^(functions\.js|taskpane\.js|https:\/\/appsforoffice\.microsoft\.com\/.*)$/);
+    }
+  });
+
+  it("carry none of Microsoft's code in the bundles", () => {
+    for (const name of ["functions.js", "taskpane.js"])
+      expect(readFileSync(join(folder, name), "utf8")).not.toMatch(/Microsoft Corporation|OSF\.|OfficeExtension/);
+  });
+
+  it("weigh at most 120 KB for the functions, as they go over the wire", () => {
+    expect(gzipSync(readFileSync(join(folder, "functions.js"))).length).toBeLessThan(120 * 1024);
   });
 });
 

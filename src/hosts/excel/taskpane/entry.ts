@@ -1,7 +1,9 @@
 import type { Entry } from "../../../catalog/entry";
+import { shownAnswer } from "./answer-shown";
 import { element } from "./element";
 import { argumentForm } from "./form";
 import { reported } from "./reported";
+import { arrayConstant } from "./typed";
 import { putIntoChosenCell } from "./workbook";
 
 /** One function: its name and summary; opened, everything a person needs to trust and use it. */
@@ -23,18 +25,23 @@ function insideOf(entry: Entry): HTMLElement[] {
     element("p", {}, element("strong", {}, "Answers: "), entry.returns),
     ...(entry.params.length > 0 ? [element("h4", {}, "Your numbers"), argumentForm(entry)] : []),
     element("h4", {}, "Examples"),
-    element("ul", { class: "examples" }, ...entry.examples.map((example) => shownExample(example))),
+    element("ul", { class: "examples" }, ...entry.examples.map((example) => shownExample(example, entry.returns))),
     element("h4", {}, "Where it comes from"),
     element("p", {}, `Grade: ${entry.grade}`),
     ...entry.formulas.flatMap(shownFormula),
   ];
 }
 
-function shownExample(example: Entry["examples"][number]): HTMLElement {
-  const label = `Put into the chosen cell: ${example.formula}`;
+/** An example with what it gives; one that answers can be put into the sheet. */
+function shownExample({ formula, result }: Entry["examples"][number], returns: string): HTMLElement {
+  const line = element("li", {}, element("code", {}, formula), " gives ");
+  line.append(result.startsWith("{") ? shownAnswer(arrayConstant(result), returns) : result);
+  if (result.startsWith("#")) return line;
+  const label = `Put into the chosen cell: ${formula}`;
   const button = element("button", { type: "button", "aria-label": label }, "Put into the chosen cell");
-  button.addEventListener("click", () => reported(() => putIntoChosenCell(() => example.formula)));
-  return element("li", {}, element("code", {}, example.formula), ` gives ${example.result} `, button);
+  button.addEventListener("click", () => reported(() => putIntoChosenCell(() => formula)));
+  line.append(button);
+  return line;
 }
 
 function shownFormula({ sentence, formula, sources, range, checked }: Entry["formulas"][number]): HTMLElement[] {

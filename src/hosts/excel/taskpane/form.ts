@@ -3,13 +3,12 @@ import { shownAnswer } from "./answer-shown";
 import type { Entry } from "../../../catalog/entry";
 import { element } from "./element";
 import { reported } from "./reported";
-import { argumentsOf, formulaOf, typed, type Typed } from "./typed";
+import { argumentsOf, formulaOf, literal, typed, type Typed } from "./typed";
 import { cellsAt, chosenAddress, putIntoChosenCell } from "./workbook";
 
 /** A field for each argument, the answer before it goes anywhere, and the formula into the chosen cell. */
 export function argumentForm(entry: Entry): HTMLElement {
-  const example = argumentsOf(entry.examples[0]?.formula ?? "");
-  const fields = entry.params.map((param, i) => field(entry, param, example[i] ?? ""));
+  const fields = entry.params.map((param, i) => field(entry, param, exampleOf(entry, i)));
   const answer = element("output", { class: "answer" });
   const parts = () => fields.map(({ input }) => typed(input.value));
   const form = element(
@@ -42,6 +41,13 @@ export function argumentForm(entry: Entry): HTMLElement {
         : part;
     return formulaOf(entry.name, parts().map(local));
   }
+}
+
+/** What an example gives for an argument, as a person would type it: `black walnut`, not `"black walnut"`. */
+function exampleOf(entry: Entry, argument: number): string {
+  const pieces = entry.examples.map(({ formula }) => argumentsOf(formula)[argument] ?? "");
+  const piece = pieces.find((given) => given !== "") ?? "";
+  return String(literal(piece) ?? piece);
 }
 
 function field(

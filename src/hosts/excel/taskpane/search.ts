@@ -10,20 +10,23 @@ const FILLER = new Set(
 /** How much a word tells, by where it was found: a name most, then the sawyer's own words, then the rest. */
 const WEIGHTS = { name: 8, words: 5, summary: 3, rest: 1 };
 
-/** The functions that a question is about, the best first. Every word of it must be found in a function. */
+/**
+ * The functions that a question is about, the best first and equals in the order of the job. Every word of the question
+ * must be found in a function.
+ */
 export function found(question: string, catalog: readonly Entry[]): Entry[] {
   const asked = wordsOf(question);
   return catalog
     .map((entry) => ({ entry, score: score(question, asked, entry) }))
     .filter(({ score }) => score > 0)
-    .sort((a, b) => b.score - a.score || a.entry.name.localeCompare(b.entry.name))
+    .sort((a, b) => b.score - a.score)
     .map(({ entry }) => entry);
 }
 
 function score(question: string, asked: string[], entry: Entry): number {
   if (asked.length === 0) return 0;
+  const name = entry.name.toLowerCase();
   const places = [
-    { words: [entry.name.toLowerCase()], weight: WEIGHTS.name },
     { words: entry.words.flatMap(wordsOf), weight: WEIGHTS.words },
     { words: wordsOf(entry.summary), weight: WEIGHTS.summary },
     {
@@ -31,7 +34,9 @@ function score(question: string, asked: string[], entry: Entry): number {
       weight: WEIGHTS.rest,
     },
   ];
-  const perWord = asked.map((word) => Math.max(...places.map(({ words, weight }) => weight * best(word, words))));
+  const perWord = asked.map((word) =>
+    Math.max(WEIGHTS.name * bestInName(word, name), ...places.map(({ words, weight }) => weight * best(word, words))),
+  );
   if (perWord.some((worth) => worth === 0)) return 0;
   const phrase = entry.words.some((words) => words.toLowerCase() === question.trim().toLowerCase());
   return perWord.reduce((sum, worth) => sum + worth, 0) + (phrase ? WEIGHTS.name : 0);
@@ -41,6 +46,12 @@ function score(question: string, asked: string[], entry: Entry): number {
 function best(asked: string, words: string[]): number {
   if (words.includes(asked)) return 1;
   return words.some((word) => word.startsWith(asked)) ? 0.5 : 0;
+}
+
+/** A name is several words run together: PULLEYSIZE is found by pulley and by size. */
+function bestInName(asked: string, name: string): number {
+  if (name === asked) return 1;
+  return asked.length > 2 && name.includes(asked) ? 0.5 : 0;
 }
 
 /** The telling words of a text, one log and many logs alike. */

@@ -9,8 +9,6 @@ const search = byId<HTMLInputElement>("search");
 const list = byId("list");
 const count = byId("found");
 
-const NOTHING_FOUND = "Nothing found. Try one plain word: weight, kerf, dry, price.";
-
 showSteps();
 search.addEventListener("input", () => (search.value.trim() === "" ? showSteps() : showFound(search.value)));
 // Without a network Microsoft's script is missing; the list still serves as a reference.
@@ -26,7 +24,7 @@ function showSteps(): void {
         element(
           "details",
           { class: "step" },
-          element("summary", {}, element("h2", {}, title), element("span", {}, `${entries.length} formulas`)),
+          element("summary", {}, element("h2", {}, title), element("span", {}, `(${entries.length})`)),
           ...entries.map(shownEntry),
         ),
       ),
@@ -35,8 +33,13 @@ function showSteps(): void {
 
 function showFound(question: string): void {
   const entries = found(question, catalog);
-  count.textContent = entries.length === 0 ? NOTHING_FOUND : `${entries.length} found, the likeliest first`;
-  list.replaceChildren(...entries.map(shownEntry));
+  if (entries.length === 0) {
+    count.textContent = "Nothing found. Try one plain word: weight, kerf, dry, price.";
+    list.replaceChildren();
+  } else {
+    count.textContent = `${entries.length} found, the likeliest first`;
+    list.replaceChildren(element("h2", {}, "Found"), ...entries.map(shownEntry));
+  }
 }
 
 /** Desktop Excel has colours of its own that the system does not know of. */

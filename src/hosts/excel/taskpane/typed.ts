@@ -44,14 +44,15 @@ export function argumentsOf(formula: string): string[] {
   return splitOutside(inside, ",").map((piece) => piece.trim());
 }
 
-function arrayConstant(piece: string): unknown[][] {
+/** `{1,2;3,4}` as rows of cells. */
+export function arrayConstant(piece: string): unknown[][] {
   return splitOutside(piece.slice(1, -1), ";").map((row) =>
     splitOutside(row, ",").map((cell) => literal(cell.trim()) ?? cell.trim()),
   );
 }
 
 /** A number, TRUE, FALSE or quoted text as a formula spells it; undefined for anything else. */
-function literal(piece: string): unknown {
+export function literal(piece: string): unknown {
   if (NUMBER.test(piece)) return Number(piece);
   if (/^(true|false)$/i.test(piece)) return piece.toLowerCase() === "true";
   return QUOTED.test(piece) ? piece.slice(1, -1).replaceAll('""', '"') : undefined;

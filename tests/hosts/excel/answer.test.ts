@@ -1,0 +1,62 @@
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { excelCells } from "../../../src/hosts/excel/answer";
+
+/** Excel's error class as far as an answer uses it; the tests of the bundle use Microsoft's own. */
+class ExcelError {
+  constructor(
+    readonly code: string,
+    readonly message?: string,
+  ) {}
+}
+
+const ErrorCode = {
+  divisionByZero: "#DIV/0!",
+  invalidName: "#NAME?",
+  invalidNumber: "#NUM!",
+  invalidReference: "#REF!",
+  invalidValue: "#VALUE!",
+  notAvailable: "#N/A",
+  nullReference: "#NULL!",
+};
+
+beforeAll(() => vi.stubGlobal("CustomFunctions", { Error: ExcelError, ErrorCode }));
+afterAll(() => vi.unstubAllGlobals());
+
+const cellFor = (error: string) => excelCells([[{ error, message: "why" }]])[0]![0];
+
+describe("an answer on its way into Excel", () => {
+  it("keeps numbers, text and truth values as they are", () => {
+    expect(excelCells([[1, "oak", true]])).toEqual([[1, "oak", true]]);
+  });
+
+  it("fills short rows and holes with empty text, because Excel shows nothing as 0", () => {
+    expect(excelCells([["pass", "height", "board"], [1], [undefined, null, 3]])).toEqual([
+      ["pass", "height", "board"],
+      [1, "", ""],
+      ["", "", 3],
+    ]);
+  });
+
+  it("is one empty cell when there is nothing at all", () => {
+    expect(excelCells([])).toEqual([[""]]);
+    expect(excelCells([[]])).toEqual([[""]]);
+  });
+
+  it.each(["#VALUE!", "#N/A"])("carries the message of %s", (error) => {
+    expect(cellFor(error)).toEqual(new ExcelError(error, "why"));
+  });
+
+  it.each(["#DIV/0!", "#NAME?", "#NULL!", "#NUM!", "#REF!"])(
+    "hands on %s as itself, without words Excel would not show",
+    (error) => {
+      expect(cellFor(error)).toEqual(new ExcelError(error));
+    },
+  );
+
+  it.each(["#SPILL!", "#CALC!", "#BUSY!"])(
+    "turns %s, which an add-in may not answer, into #VALUE! with the message",
+    (error) => {
+      expect(cellFor(error)).toEqual(new ExcelError("#VALUE!", "why"));
+    },
+  );
+});
