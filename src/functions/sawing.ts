@@ -1,20 +1,15 @@
 import {
   columns,
   count as wholeNumber,
-  degrees,
   feet,
   feetPerMinute,
   inches,
-  inchesList,
   mayBeZero,
-  money,
   number,
   oneOf,
   optional,
   percent,
   settings as settingsOf,
-  yesNo,
-  type Argument,
 } from "../cells/read";
 import { spread, table } from "../cells/spread";
 import { cutPlanTable, kerfGain } from "../math/sawing/cut-plan-table";
@@ -28,6 +23,7 @@ import { sawMinutes } from "../math/sawing/saw-time";
 import { sawVariation } from "../math/sawing/saw-variation";
 import { targetSizeIn } from "../math/sawing/target-size";
 import { biggestLogIn, throatFitIn } from "../math/sawing/throat-fit";
+import { CUT_SETTINGS, PATTERN_NAMES, PRODUCT_COLUMNS, READING_COLUMNS, sameForAll } from "./sawing-readers";
 
 /**
  * Share of the wood that the saw turns into sawdust.
@@ -150,7 +146,7 @@ export function SAWTIME(cuts: unknown[][], length: unknown[][], feed: unknown[][
     {
       cuts: wholeNumber(cuts, "cuts"),
       lengthFt: feet(length, "length"),
-      feedFpm: feetPerMinute(feed, "feed"),
+      feedFpm: sameForAll(feetPerMinute(feed, "feed")),
       handlingMin: mayBeZero(number(handling, "handling")),
     },
     sawMinutes,
@@ -263,7 +259,7 @@ export function THROATFIT(
 ): unknown[][] {
   return spread(
     {
-      throatIn: inches(throat, "throat"),
+      throatIn: sameForAll(inches(throat, "throat")),
       smallIn: inches(small, "small"),
       largeIn: inches(large, "large"),
       lengthFt: feet(length, "length"),
@@ -333,8 +329,8 @@ export function BIGGESTLOG(throat: unknown[][], clearance?: unknown[][]): unknow
  * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
  * @param [settings] Two columns of name and value, such as scale step and 1/16.
  * @returns A table of passes (inches, feet, board feet), the total, and remarks
- * @example =BOLE.CUTPLAN(16, 8.3333333333, "4/4", 0.125, "live", {"trim",4}) gives a table of 18 rows
- * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 16 rows
+ * @example =BOLE.CUTPLAN(16, 8.3333333333, "4/4", 0.125, "live", {"trim",4}) gives a table of 19 rows
+ * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 17 rows
  * @example =BOLE.CUTPLAN(44, 10, "8/4", 0.125, "slab", {"guide opening",30}) gives #N/A
  * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"colour","red"}) gives #VALUE!
  * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.
@@ -353,8 +349,8 @@ export function CUTPLAN(
     {
       diameterIn: inches(diameter, "diameter"),
       lengthFt: feet(length, "length"),
-      products: columns(products, "products", PRODUCT_COLUMNS),
-      kerfIn: inches(kerf, "kerf"),
+      products: sameForAll(columns(products, "products", PRODUCT_COLUMNS)),
+      kerfIn: sameForAll(inches(kerf, "kerf")),
       pattern: optional(oneOf(PATTERN_NAMES, pattern, "pattern")),
       settings: settingsOf(settings, "settings", CUT_SETTINGS),
     },
@@ -394,8 +390,8 @@ export function CUTYIELD(
     {
       diameterIn: inches(diameter, "diameter"),
       lengthFt: feet(length, "length"),
-      products: columns(products, "products", PRODUCT_COLUMNS),
-      kerfIn: inches(kerf, "kerf"),
+      products: sameForAll(columns(products, "products", PRODUCT_COLUMNS)),
+      kerfIn: sameForAll(inches(kerf, "kerf")),
       pattern: optional(oneOf(PATTERN_NAMES, pattern, "pattern")),
       settings: settingsOf(settings, "settings", CUT_SETTINGS),
     },
@@ -416,7 +412,7 @@ export function CUTYIELD(
  * @param kerf One width of saw cut. A bare number is inches.
  * @param otherkerf The other. A bare number is inches.
  * @returns Board feet
- * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.25, 0.125) gives 24
+ * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.25, 0.125) gives 19
  * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.125, 0.125) gives 0
  * @example =BOLE.KERFGAIN(20, 12, "4/4", "thin", 0.125) gives #VALUE!
  * @words thin kerf, band against circular, blade choice
@@ -433,78 +429,10 @@ export function KERFGAIN(
     {
       diameterIn: inches(diameter, "diameter"),
       lengthFt: feet(length, "length"),
-      thicknessIn: inches(thickness, "thickness"),
-      kerfIn: inches(kerf, "kerf"),
-      otherKerfIn: inches(otherkerf, "otherkerf"),
+      thicknessIn: sameForAll(inches(thickness, "thickness")),
+      kerfIn: sameForAll(inches(kerf, "kerf")),
+      otherKerfIn: sameForAll(inches(otherkerf, "otherkerf")),
     },
     kerfGain,
   );
 }
-
-const PATTERN_NAMES = {
-  live: ["live sawing", "through and through", "through", "flat sawn", "plain"],
-  slab: ["slabs", "live edge", "live edge slabs"],
-  cant: ["cants"],
-  quarter: ["quarters", "quartersawn", "quarter sawn"],
-};
-
-const PRODUCT_COLUMNS = {
-  thickness: inches,
-  "green size": maybe(inches),
-  price: maybe(money),
-  "from width": maybe(inches),
-};
-
-/** Rows that are left out, or blank where 0 means nothing, take the plan's defaults. */
-const CUT_SETTINGS = {
-  "small end across": maybe(inches),
-  taper: orZero(inches),
-  "log lies": named({ split: ["shimmed", "pith level"], flat: ["full", "full taper", "on the bed"] }),
-  sweep: maybe(inches),
-  crown: named({ up: [], down: [], side: ["sideways"] }),
-  "rip kerf": maybe(inches),
-  "scale step": maybe(inches),
-  objective: named({ "board feet": ["bf", "feet"], value: ["money"] }),
-  "pass cost": maybe(number),
-  "minimum width": maybe(inches),
-  "maximum width": maybe(inches),
-  "width step": maybe(inches),
-  widths: maybe(inchesList),
-  "width allowance": maybe(inches),
-  "minimum length": maybe(feet),
-  "length step": maybe(feet),
-  trim: maybe(inches),
-  wane: orZero(number),
-  rip: yesNo,
-  "bed clearance": maybe(inches),
-  "guide opening": maybe(inches),
-  "cant widths": maybe(inchesList),
-  "cant offset": named({ centred: ["centered", "middle"], free: ["anywhere"] }),
-  "ring angle": orZero(degrees),
-  heart: maybe(inches),
-};
-
-type Reader<T> = (range: unknown, name: string) => Argument<T>;
-
-function maybe<T>(reader: Reader<T>): Reader<T | undefined> {
-  return (range, name) => optional(reader(range, name));
-}
-
-function orZero(reader: Reader<number>): Reader<number> {
-  return (range, name) => mayBeZero(reader(range, name));
-}
-
-function named<K extends string>(names: Record<K, readonly string[]>): Reader<K | undefined> {
-  return (range, name) => optional(oneOf<K>(names, range, name));
-}
-
-/** More readings than anyone takes on one board. */
-const MOST_READINGS = 24;
-
-/** A blank cell is a reading not taken. */
-const READING_COLUMNS = Object.fromEntries(
-  Array.from({ length: MOST_READINGS }, (_, i) => [
-    `reading ${i + 1}`,
-    (cells: unknown, name: string) => optional(inches(cells, name)),
-  ]),
-);
