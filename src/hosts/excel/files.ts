@@ -8,6 +8,12 @@ import { readCatalog } from "../../catalog/read-catalog";
 const HERE = fileURLToPath(new URL(".", import.meta.url));
 const ASSETS = fileURLToPath(new URL("../../../assets/", import.meta.url));
 
+/**
+ * Excel on the web fetches functions.json from a page of its own (OfficeDev/office-js-docs-pr issue 1920), so the host
+ * must allow that. Many static hosts do so by themselves or read this file; others have a setting for it.
+ */
+const HEADERS = "/*\n  Access-Control-Allow-Origin: *\n";
+
 /** All files of the built folder but the two bundles, by their path in it. */
 export async function filesBeside(address: string): Promise<Record<string, string | Buffer>> {
   return {
@@ -15,6 +21,7 @@ export async function filesBeside(address: string): Promise<Record<string, strin
     "functions.json": await functionsJson(readCatalog(), address),
     "taskpane.html": readFileSync(`${HERE}taskpane/taskpane.html`),
     "taskpane.css": readFileSync(`${HERE}taskpane/taskpane.css`),
+    _headers: HEADERS,
     "help.html": readFileSync(`${HERE}help.html`),
     ...assets("", /\.xlsx$/),
     ...assets("icons/", /\.png$/),

@@ -4,7 +4,7 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { TEST_ADDRESS } from "./build";
 
 /** Where the page loads office.js from, and the same files on this machine. */
-export const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted";
+export const OFFICE = "https://officeapis.public.onecdn.static.microsoft/1";
 const OFFICE_FILES = resolve(import.meta.dirname, "../../../node_modules/@microsoft/office-js/dist");
 
 /** office.js opens a frame there to report use to Microsoft. Our page's policy refuses it, and nothing else suffers. */

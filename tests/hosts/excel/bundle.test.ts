@@ -187,7 +187,9 @@ describe("the built pages", () => {
       expect(page, path).toContain("Content-Security-Policy");
       expect(page, path).not.toMatch(/<script(?![^>]*\ssrc=)|\son[a-z]+="/);
       for (const [, source] of page.matchAll(/<script[^>]*\ssrc="([^"]*)"/g))
-        expect(source).toMatch(/^(functions\.js|taskpane\.js|https:\/\/appsforoffice\.microsoft\.com\/.*)$/);
+        expect(source).toMatch(
+          /^(functions\.js|taskpane\.js|https:\/\/officeapis\.public\.onecdn\.static\.microsoft\/1\/office\.js)$/,
+        );
     }
   });
 
