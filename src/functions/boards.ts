@@ -44,6 +44,7 @@ import { feetInchesText, fractionText } from "../math/boards/tape-text";
  * @example =BOLE.BOARDFEET(2, -6, 12) gives #VALUE!
  * @words bf, board foot, board measure, how much lumber, footage, volume of a board
  * @see TALLY
+ * @picture board
  */
 export function BOARDFEET(
   thickness: unknown[][],
@@ -84,6 +85,7 @@ export function BOARDFEET(
  * @example =BOLE.SURFACEMEASURE(8.5, "9 in") gives #N/A
  * @words sm, face of a board, square feet, grading, lumber rule, board stick
  * @see TALLY
+ * @picture board
  */
 export function SURFACEMEASURE(width: unknown[][], length: unknown[][], halves?: unknown[][]): unknown[][] {
   return spread(
@@ -122,6 +124,7 @@ export function SURFACEMEASURE(width: unknown[][], length: unknown[][], halves?:
  * @example =BOLE.TALLY({8.5;8.5}, {12;0}, 1) gives #VALUE!
  * @words scale a load of boards, tally stick, footage of a lot, how much lumber, grading
  * @see SURFACEMEASURE
+ * @picture board
  */
 export function TALLY(
   widths: unknown[][],
@@ -156,6 +159,7 @@ export function TALLY(
  * @example =BOLE.PACKFEET(48, 10, 12, 1, 110) gives #N/A
  * @words bundle, stack, pile, pallet, unit of lumber, lift
  * @see TALLY
+ * @picture pack
  */
 export function PACKFEET(
   width: unknown[][],
@@ -188,6 +192,7 @@ export function PACKFEET(
  * @example =BOLE.ROUNDFEET(30, 24, "10/4") gives 9.817
  * @example =BOLE.ROUNDFEET(24, 24, -2) gives #VALUE!
  * @words cookie, disc, cross cut, table top, oval
+ * @picture round
  */
 export function ROUNDFEET(diameter1: unknown[][], diameter2: unknown[][], thickness: unknown[][]): unknown[][] {
   return spread(
@@ -231,6 +236,7 @@ export function ROUNDFEET(diameter1: unknown[][], diameter2: unknown[][], thickn
  * @example =BOLE.SLABFEET("8/4", {30;24;21;25}, 10, "simpson") gives #N/A
  * @words live edge, natural edge, waney edge, flitch, table top, footage of a slab
  * @see SLABAREA
+ * @picture slab
  */
 export function SLABFEET(
   thickness: unknown[][],
@@ -262,6 +268,7 @@ export function SLABFEET(
  * @example =BOLE.SLABAREA({30;"wide";21}, 10) gives #VALUE!
  * @words live edge, square feet, finish, epoxy, price by the square foot
  * @see SLABFEET
+ * @picture slab
  */
 export function SLABAREA(widths: unknown[][], length: unknown[][]): unknown[][] {
   return spread({ widthsIn: series(inches(widths, "widths")), lengthFt: feet(length, "length") }, slabAreaFt2);
@@ -279,6 +286,7 @@ export function SLABAREA(widths: unknown[][], length: unknown[][]): unknown[][] 
  * @example =BOLE.LINEARFEET(100, 1, -6) gives #VALUE!
  * @words lineal feet, running feet, trim, siding
  * @see BOARDFEET
+ * @picture board
  */
 export function LINEARFEET(boardfeet: unknown[][], thickness: unknown[][], width: unknown[][]): unknown[][] {
   return spread(
@@ -335,6 +343,7 @@ export function QUARTERS(thickness: unknown[][], state?: unknown[][]): unknown[]
  * @example =BOLE.DRESSEDSIZE("2x7") gives #N/A
  * @caution A size is not a grade. Lumber for a joist, rafter, post, stair or guard must be graded, or allowed by the local code or a native-lumber certificate.
  * @words actual size, two by four, planed, dimension lumber, s4s
+ * @picture dressed
  */
 export function DRESSEDSIZE(nominal: unknown[][], part?: unknown[][]): unknown[][] {
   return spread(

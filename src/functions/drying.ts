@@ -38,6 +38,7 @@ import { waterToLoseLb } from "../math/wood/weight";
  * @example =BOLE.MOISTURE(52, 23.5) gives 121.3
  * @example =BOLE.MOISTURE(20, 30) gives #N/A
  * @words how wet is it, oven test, moisture section
+ * @picture water
  */
 export function MOISTURE(wet: unknown[][], dry: unknown[][]): unknown[][] {
   return spread({ wetLb: pounds(wet, "wet"), dryLb: pounds(dry, "dry") }, moisturePct);
@@ -55,6 +56,7 @@ export function MOISTURE(wet: unknown[][], dry: unknown[][]): unknown[][] {
  * @example =BOLE.OVENDRYWEIGHT(30, 400) gives #N/A
  * @words sample board, dry weight
  * @see WEIGHTAT
+ * @picture water
  */
 export function OVENDRYWEIGHT(wet: unknown[][], moisture: unknown[][]): unknown[][] {
   return spread({ wetLb: pounds(wet, "wet"), moisturePct: moisturePercent(moisture, "moisture") }, ovendryWeightLb);
@@ -72,6 +74,7 @@ export function OVENDRYWEIGHT(wet: unknown[][], moisture: unknown[][]): unknown[
  * @example =BOLE.WEIGHTAT(4.5, 60, 290) gives #N/A
  * @words sample board, when is it dry, target weight
  * @see OVENDRYWEIGHT
+ * @picture water
  */
 export function WEIGHTAT(weight: unknown[][], moisture: unknown[][], target: unknown[][]): unknown[][] {
   return spread(
@@ -126,6 +129,7 @@ export function WATERTOLOSE(
  * @example =BOLE.EMC(70, 100) gives #N/A
  * @words equilibrium, how dry will it get, shop humidity
  * @see EMCHUMIDITY
+ * @picture emc
  */
 export function EMC(temperature: unknown[][], humidity: unknown[][]): unknown[][] {
   return spread(
@@ -145,6 +149,7 @@ export function EMC(temperature: unknown[][], humidity: unknown[][]): unknown[][
  * @example =BOLE.EMCHUMIDITY(70, 40) gives #N/A
  * @words kiln setting, dehumidifier setting, humidity for moisture
  * @see EMC
+ * @picture emc
  */
 export function EMCHUMIDITY(temperature: unknown[][], moisture: unknown[][]): unknown[][] {
   return spread(
@@ -254,6 +259,7 @@ export function KILNDAYS(
  * @example =BOLE.DRYRATE({0;30}, {30;36}, 12) gives #N/A
  * @words drying curve, moisture meter readings, how fast is it drying
  * @see DRYFORECAST
+ * @picture drying-curve
  */
 export function DRYRATE(days: unknown[][], readings: unknown[][], emc: unknown[][]): unknown[][] {
   return table(
@@ -283,6 +289,7 @@ export function DRYRATE(days: unknown[][], readings: unknown[][], emc: unknown[]
  * @example =BOLE.DRYFORECAST({0;30;60}, {60;37;24}, 12, 10) gives #N/A
  * @words when is it ready, when is the stack dry
  * @see DRYRATE
+ * @picture drying-curve
  */
 export function DRYFORECAST(
   days: unknown[][],
@@ -314,6 +321,7 @@ export function DRYFORECAST(
  * @example =BOLE.STICKERS(8, 16, 2.5) gives #VALUE!
  * @words stacking, sticks, stacking sticks
  * @see STACKHEIGHT
+ * @picture stack
  */
 export function STICKERS(length: unknown[][], spacing: unknown[][], layers: unknown[][]): unknown[][] {
   return spread(
@@ -340,6 +348,7 @@ export function STICKERS(length: unknown[][], spacing: unknown[][], layers: unkn
  * @caution A tall, narrow stack can fall on someone: keep it level, on firm bolsters, and tie or brace it.
  * @words stack, pile height
  * @see STICKERS
+ * @picture stack
  */
 export function STACKHEIGHT(
   layers: unknown[][],

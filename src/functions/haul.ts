@@ -66,6 +66,7 @@ export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unkn
  * @caution A light tongue lets a trailer sway and turn over; a heavy one overloads hitch and rear axle. Check on a scale.
  * @see LOADLEFT
  * @words tongue weight, trailer sway, fishtail, balance the load, hitch weight, where to set the log, pin weight
+ * @picture tongue
  */
 export function TONGUESHARE(
   weights: unknown[][],
@@ -132,6 +133,7 @@ export function TIEDOWNS(weight: unknown[][], length: unknown[][], limit: unknow
  * @example =BOLE.SLINGLEG(2000, 29) gives #N/A
  * @caution Rated gear only, by its tag, and a choke hitch carries less. Nobody under the load. A qualified rigger decides.
  * @words choker, chain sling, bridle, strap angle, lifting a log, crane, loader, rigging, how strong a chain
+ * @picture sling
  */
 export function SLINGLEG(
   weight: unknown[][],

@@ -43,6 +43,7 @@ import { DIAMETER_ROUNDINGS, diameterAtIn, girthDiameterIn, scalingDiameterIn } 
  * @example =BOLE.LOGSCALE(30, 16, "Scribner Decimal C") gives #N/A
  * @words scale a log, log rule, board feet in a log, bdft, log scale
  * @see LOGRULES
+ * @picture log-trim
  */
 export function LOGSCALE(
   diameter: unknown[][],
@@ -76,6 +77,7 @@ export function LOGSCALE(
  * @example =BOLE.LOGRULES(20) gives #N/A
  * @words compare log rules, Doyle or International, Scribner, which log scale
  * @see LOGSCALE
+ * @picture log-trim
  */
 export function LOGRULES(diameter?: unknown[][], length?: unknown[][]): unknown[][] {
   return table(
@@ -100,6 +102,7 @@ export function LOGRULES(diameter?: unknown[][], length?: unknown[][]): unknown[
  * @example =BOLE.SMALIAN(16, 12, 16) gives #N/A
  * @words cubic feet in a log, log volume, cubic scale
  * @see HUBER
+ * @picture log
  */
 export function SMALIAN(small: unknown[][], large: unknown[][], length: unknown[][], unit?: unknown[][]): unknown[][] {
   return spread(
@@ -126,6 +129,7 @@ export function SMALIAN(small: unknown[][], large: unknown[][], length: unknown[
  * @example =BOLE.HUBER(400, 16) gives #N/A
  * @words cubic feet in a log, log volume, mid diameter
  * @see SMALIAN
+ * @picture log
  */
 export function HUBER(middle: unknown[][], length: unknown[][], unit?: unknown[][]): unknown[][] {
   return spread(
@@ -152,6 +156,7 @@ export function HUBER(middle: unknown[][], length: unknown[][], unit?: unknown[]
  * @example =BOLE.NEWTON(12, 18, 16, 16) gives #N/A
  * @words cubic feet in a log, log volume, exact volume
  * @see SMALIAN
+ * @picture log
  */
 export function NEWTON(
   small: unknown[][],
@@ -185,6 +190,7 @@ export function NEWTON(
  * @example =BOLE.CONEVOLUME(16, 12, 16) gives #N/A
  * @words cubic feet in a log, frustum, taper
  * @see SMALIAN
+ * @picture log
  */
 export function CONEVOLUME(
   small: unknown[][],
@@ -216,6 +222,7 @@ export function CONEVOLUME(
  * @example =BOLE.HOPPUS(2000, 16) gives #N/A
  * @words quarter girth, hoppus foot, tape round a log
  * @see GIRTHDIAMETER
+ * @picture girth
  */
 export function HOPPUS(girth: unknown[][], length: unknown[][], unit?: unknown[][]): unknown[][] {
   return spread(
@@ -245,6 +252,7 @@ export function HOPPUS(girth: unknown[][], length: unknown[][], unit?: unknown[]
  * @example =BOLE.BRERETON("60 cm", "60 cm", "12.1 m", "m3", "customs") gives 3.393
  * @example =BOLE.BRERETON(25, 23, 16) gives #N/A
  * @words export logs, tropical logs, cylinder board feet
+ * @picture log, diameters
  */
 export function BRERETON(
   small: unknown[][],
@@ -276,6 +284,7 @@ export function BRERETON(
  * @example =BOLE.JAS("30 cm", "7.6 m") gives 0.754
  * @example =BOLE.JAS("0.5 cm", "4 m") gives #N/A
  * @words Japanese log scale, export logs, cubic meters
+ * @picture diameters
  */
 export function JAS(diameter: unknown[][], length: unknown[][]): unknown[][] {
   return spread({ diameterIn: inches(diameter, "diameter"), lengthFt: feet(length, "length") }, jasCubicMeters);
@@ -315,6 +324,7 @@ export function GOST(diameter: unknown[][], length: unknown[][]): unknown[][] {
  * @example =BOLE.SCALEDIAMETER({19;20.5}) gives 19.75
  * @example =BOLE.SCALEDIAMETER({8;-13}) gives #VALUE!
  * @words average diameter, oval log, two diameters
+ * @picture diameters
  */
 export function SCALEDIAMETER(diameters: unknown[][], rounding?: unknown[][]): unknown[][] {
   return spread(
@@ -337,6 +347,7 @@ export function SCALEDIAMETER(diameters: unknown[][], rounding?: unknown[][]): u
  * @example =BOLE.GIRTHDIAMETER(75.4) gives 24.00
  * @example =BOLE.GIRTHDIAMETER(12, 2) gives #N/A
  * @words circumference, tape round a tree, bark thickness
+ * @picture girth
  */
 export function GIRTHDIAMETER(girth: unknown[][], bark?: unknown[][]): unknown[][] {
   return spread({ girthIn: inches(girth, "girth"), barkIn: mayBeZero(inches(bark, "bark")) }, girthDiameterIn);
@@ -354,6 +365,7 @@ export function GIRTHDIAMETER(girth: unknown[][], bark?: unknown[][]): unknown[]
  * @example =BOLE.DIAMETERAT(16, 20, 16, 8) gives 18
  * @example =BOLE.DIAMETERAT(16, 20, 16, 17) gives #N/A
  * @words taper, diameter along a log, where to buck
+ * @picture taper
  */
 export function DIAMETERAT(
   small: unknown[][],
@@ -387,6 +399,7 @@ export function DIAMETERAT(
  * @example =BOLE.CULLBOX(400, 5, 16) gives #N/A
  * @words defect, rot, deduction, cull, hole in a log
  * @see NETSCALE
+ * @picture cull-box
  */
 export function CULLBOX(width: unknown[][], height: unknown[][], length: unknown[][]): unknown[][] {
   return spread(
@@ -411,6 +424,7 @@ export function CULLBOX(width: unknown[][], height: unknown[][], length: unknown
  * @example =BOLE.CULLSWEEP(30, 20, 16, "Doyle") gives #N/A
  * @words crooked log, bow, deduction, cull
  * @see NETSCALE
+ * @picture sweep
  */
 export function CULLSWEEP(
   sweep: unknown[][],
@@ -445,6 +459,7 @@ export function CULLSWEEP(
  * @example =BOLE.CULLSECTOR(20, 16, 25, 18, "Doyle") gives #N/A
  * @words cat face, fire scar, seam, deduction, cull
  * @see NETSCALE
+ * @picture cull-sector
  */
 export function CULLSECTOR(
   diameter: unknown[][],
@@ -482,6 +497,7 @@ export function CULLSECTOR(
  * @example =BOLE.CULLRING(16, 16, 20) gives #N/A
  * @words rotten heart, hollow log, rotten sap, deduction, cull
  * @see NETSCALE
+ * @picture cull-ring
  */
 export function CULLRING(outer: unknown[][], length: unknown[][], core?: unknown[][], rule?: unknown[][]): unknown[][] {
   return spread(
@@ -510,6 +526,7 @@ export function CULLRING(outer: unknown[][], length: unknown[][], core?: unknown
  * @example =BOLE.SCALELENGTH("15'10""", 4, 2) gives 14
  * @example =BOLE.SCALELENGTH(1, 6) gives #N/A
  * @words trim allowance, log length, over-length
+ * @picture log-trim
  */
 export function SCALELENGTH(length: unknown[][], trim?: unknown[][], step?: unknown[][]): unknown[][] {
   return spread(

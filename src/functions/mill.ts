@@ -53,6 +53,7 @@ import { tubeSagIn, tubeWeightLb } from "../math/mill/tube";
  * @caution Wheel, blade and pulley makers limit the speed: never run above it. Guard every pulley, lock out before work.
  * @see PULLEYSIZE
  * @words sheave ratio, rpm of the wheel, belt drive speed, how fast does it turn, pulley speed
+ * @picture pulleys
  */
 export function PULLEYRPM(rpm: unknown[][], driver: unknown[][], driven: unknown[][], slip?: unknown[][]): unknown[][] {
   return spread(
@@ -82,6 +83,7 @@ export function PULLEYRPM(rpm: unknown[][], driver: unknown[][], driven: unknown
  * @caution Wheel, blade and pulley makers limit the speed: never run above it. Guard every pulley, lock out before work.
  * @see PULLEYRPM
  * @words what sheave do I need, pulley diameter, change the speed, slow the blade, speed up, bigger pulley
+ * @picture pulleys
  */
 export function PULLEYSIZE(
   rpm: unknown[][],
@@ -117,6 +119,7 @@ export function PULLEYSIZE(
  * @caution Wheel, blade and pulley makers limit the speed: never run above it. Guard every pulley, lock out before work.
  * @see PULLEYRPM
  * @words jackshaft, two stage reduction, countershaft, several pulleys, compound drive, sheaves in a row
+ * @picture train
  */
 export function PULLEYTRAIN(
   rpm: unknown[][],
@@ -187,6 +190,7 @@ export function MOTORRPM(
  * @caution No rule sets a safe band speed: the makers of the wheel and of the blade do. Never run above either.
  * @see RIMRPM
  * @words band speed, blade speed, how fast is the blade, feet per minute, fpm, sfpm, surface speed, tire speed
+ * @picture rim
  */
 export function RIMSPEED(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
   return spread({ diameterIn: inches(diameter, "diameter"), rpm: number(rpm, "rpm") }, rimSpeedFpm);
@@ -206,6 +210,7 @@ export function RIMSPEED(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
  * @caution No rule sets a safe band speed: the makers of the wheel and of the blade do. Never run above either.
  * @see RIMSPEED
  * @words wheel rpm, wheel turns, how fast to turn the wheel, rpm for blade speed
+ * @picture rim
  */
 export function RIMRPM(diameter: unknown[][], speed: unknown[][]): unknown[][] {
   return spread({ diameterIn: inches(diameter, "diameter"), speedFpm: feetPerMinute(speed, "speed") }, rimRpm);
@@ -231,6 +236,7 @@ export function RIMRPM(diameter: unknown[][], speed: unknown[][]): unknown[][] {
  * @caution Wheel, blade, motor and drive makers limit speed and frequency: never above. Wiring is licensed work.
  * @see MOTORRPM
  * @words what hertz to set, vfd setting, inverter frequency, slow the blade
+ * @picture drive
  */
 export function DRIVEHERTZ(
   speed: unknown[][],
@@ -273,6 +279,7 @@ export function DRIVEHERTZ(
  * @caution Guard every belt and pulley, and lock out the power before hands go near them.
  * @see BELTCENTERS
  * @words v-belt length, belt size, what belt to buy, drive belt, pitch length
+ * @picture belt
  */
 export function BELTLENGTH(
   pulley1: unknown[][],
@@ -306,6 +313,7 @@ export function BELTLENGTH(
  * @caution Guard every belt and pulley, and lock out the power before hands go near them.
  * @see BELTLENGTH
  * @words center distance, where to put the motor, shaft spacing, motor mount slot, belt fits
+ * @picture belt
  */
 export function BELTCENTERS(pulley1: unknown[][], pulley2: unknown[][], belt: unknown[][]): unknown[][] {
   return spread(
@@ -333,6 +341,7 @@ export function BELTCENTERS(pulley1: unknown[][], pulley2: unknown[][], belt: un
  * @caution Guard every belt and pulley, and lock out the power before hands go near them.
  * @see BELTLENGTH
  * @words arc of contact, belt slipping, belt grip
+ * @picture belt
  */
 export function BELTWRAP(pulley1: unknown[][], pulley2: unknown[][], centers: unknown[][]): unknown[][] {
   return spread(
@@ -359,6 +368,7 @@ export function BELTWRAP(pulley1: unknown[][], pulley2: unknown[][], centers: un
  * @example =BOLE.BANDLENGTH(36, 36, 30) gives #N/A
  * @caution Lock out the power and wear gloves before a band is fitted; guard it again before it runs.
  * @words blade length, how long a blade, order a blade, band size, weld a blade, coil stock
+ * @picture band
  */
 export function BANDLENGTH(wheel1: unknown[][], wheel2: unknown[][], centers: unknown[][]): unknown[][] {
   return spread(
@@ -390,6 +400,7 @@ export function BANDLENGTH(wheel1: unknown[][], wheel2: unknown[][], centers: un
  * @caution Guard every chain and sprocket, and lock out the power before hands go near them.
  * @see CHAINCENTERS
  * @words roller chain length, how many links, feed chain
+ * @picture chain
  */
 export function CHAINLINKS(
   teeth1: unknown[][],
@@ -426,6 +437,7 @@ export function CHAINLINKS(
  * @caution Guard every chain and sprocket, and lock out the power before hands go near them.
  * @see CHAINLINKS
  * @words sprocket center distance, roller chain
+ * @picture chain
  */
 export function CHAINCENTERS(
   teeth1: unknown[][],
@@ -481,6 +493,7 @@ export function CHAINSPEED(teeth: unknown[][], pitch: unknown[][], rpm: unknown[
  * @example =BOLE.SCREWRISE(10, 0.25, 1.5) gives #VALUE!
  * @caution Never under a head that only a screw holds up: block it, and lock out the power.
  * @words head height per turn, crank turns, acme screw, lead, threads per inch, raise the head
+ * @picture screw
  */
 export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unknown[][]): unknown[][] {
   return spread(
@@ -514,6 +527,7 @@ export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unkno
  * @caution Friction is a guess until measured. Never under a head that only a screw holds; keep to the screw maker's load.
  * @see SCREWHOLDS
  * @words lift screw, jack screw, acme, leadscrew, how hard to crank, raise the head, winch the head
+ * @picture screw
  */
 export function SCREWTORQUE(
   load: unknown[][],
@@ -554,6 +568,7 @@ export function SCREWTORQUE(
  * @caution Friction is a guess until measured. Never under a head that only a screw holds; keep to the screw maker's load.
  * @see SCREWTORQUE
  * @words lift motor size, head raise motor, up-down motor
+ * @picture screw
  */
 export function SCREWPOWER(
   load: unknown[][],
@@ -594,6 +609,7 @@ export function SCREWPOWER(
  * @caution A saw shakes: a screw that holds at rest may creep. Fit a brake, block the head, never work under it.
  * @see SCREWTORQUE
  * @words self-locking, will the head drift down, head falls
+ * @picture screw
  */
 export function SCREWHOLDS(
   diameter: unknown[][],
@@ -629,6 +645,7 @@ export function SCREWHOLDS(
  * @caution The makers of blade and mill limit the strain: never above. A band that lets go kills; stand clear, guards shut.
  * @see BANDSTRESS
  * @words blade tension, how tight, how much tension, strain the blade, tension wheel, pull on the wheel
+ * @picture strain
  */
 export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: unknown[][]): unknown[][] {
   return spread(
@@ -657,6 +674,7 @@ export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: u
  * @caution The makers of blade and mill limit the strain: never above. A band that lets go kills; stand clear, guards shut.
  * @see BANDSTRAIN
  * @words blade tension, psi in the blade, is it too tight, tension stress
+ * @picture strain
  */
 export function BANDSTRESS(strain: unknown[][], width: unknown[][], thickness: unknown[][]): unknown[][] {
   return spread(
@@ -684,6 +702,7 @@ export function BANDSTRESS(strain: unknown[][], width: unknown[][], thickness: u
  * @caution Gauge the band standing still and locked out. The makers of blade and mill limit the strain: never above.
  * @see BANDSTRAIN
  * @words tension gauge, strain gauge, dial indicator on the blade
+ * @picture stretch
  */
 export function BANDSTRETCH(stress: unknown[][], gauge: unknown[][], modulus?: unknown[][]): unknown[][] {
   return spread(
@@ -713,6 +732,7 @@ export function BANDSTRETCH(stress: unknown[][], gauge: unknown[][], modulus?: u
  * @caution Blade and wheel makers say which thickness goes on which wheel. A cracked band comes off at once.
  * @see BANDSTRESS
  * @words blade cracking, blade breaks, thick blade small wheel
+ * @picture bending
  */
 export function BANDBENDING(thickness: unknown[][], wheel: unknown[][], modulus?: unknown[][]): unknown[][] {
   return spread(
@@ -789,6 +809,7 @@ export function BANDHEATING(degrees: unknown[][], growth?: unknown[][], modulus?
  * @caution Keep to the ratings of ram, hose and pump. Oil under pressure cuts skin: bleed it off before opening a line.
  * @see RAMFORCE
  * @words hydraulic tension, cylinder pressure, gauge reading for blade tension
+ * @picture ram
  */
 export function RAMPRESSURE(force: unknown[][], bore: unknown[][], rod?: unknown[][]): unknown[][] {
   return spread(
@@ -817,6 +838,7 @@ export function RAMPRESSURE(force: unknown[][], bore: unknown[][], rod?: unknown
  * @caution Keep to the ratings of ram, hose and pump. Oil under pressure cuts skin: bleed it off before opening a line.
  * @see RAMPRESSURE
  * @words cylinder force, how hard does it push, log turner, loader
+ * @picture ram
  */
 export function RAMFORCE(pressure: unknown[][], bore: unknown[][], rod?: unknown[][]): unknown[][] {
   return spread(
@@ -844,6 +866,7 @@ export function RAMFORCE(pressure: unknown[][], bore: unknown[][], rod?: unknown
  * @caution Blade makers give the bite their teeth take; one forced beyond it dives, heats and cracks.
  * @see FEEDFOR
  * @words chip load, feed per tooth, tooth bite, wavy cut
+ * @picture teeth
  */
 export function BITE(feed: unknown[][], speed: unknown[][], pitch: unknown[][]): unknown[][] {
   return spread(
@@ -871,6 +894,7 @@ export function BITE(feed: unknown[][], speed: unknown[][], pitch: unknown[][]):
  * @caution Blade makers give the bite their teeth take; one forced beyond it dives, heats and cracks.
  * @see BITE
  * @words how fast to feed, feed rate, carriage speed
+ * @picture teeth
  */
 export function FEEDFOR(bite: unknown[][], speed: unknown[][], pitch: unknown[][]): unknown[][] {
   return spread(
@@ -901,6 +925,7 @@ export function FEEDFOR(bite: unknown[][], speed: unknown[][], pitch: unknown[][
  * @caution A packed gullet makes a band dive, heat and crack: slow the feed in a wide cut, by the blade maker's advice.
  * @see BITE
  * @words sawdust packing, wide cut, gullet capacity, blade wanders, wavy cut, dust left on the board
+ * @picture teeth
  */
 export function GULLETFILL(
   bite: unknown[][],
@@ -936,6 +961,7 @@ export function GULLETFILL(
  * @caution It is the cut alone: motor, belts and idling want more. Size motor and wiring with their makers and an electrician.
  * @see TORQUE
  * @words how much horsepower, engine size, motor size, bogging down
+ * @picture cut
  */
 export function SAWPOWER(kerf: unknown[][], depth: unknown[][], feed: unknown[][], energy: unknown[][]): unknown[][] {
   return spread(
@@ -1019,6 +1045,7 @@ export function MOTORAMPS(
  * @caution Only the wheel's maker can give a safe speed; never run above it. A cracked rim comes out of service at once.
  * @see RIMSPEED
  * @words wheel bursts, flywheel, wheel safe speed
+ * @picture rim
  */
 export function RIMSTRESS(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
   return spread({ diameterIn: inches(diameter, "diameter"), rpm: number(rpm, "rpm") }, rimStressPsi);
@@ -1040,6 +1067,7 @@ export function RIMSTRESS(diameter: unknown[][], rpm: unknown[][]): unknown[][] 
  * @caution Lift it with rated gear and by its real weight.
  * @see TUBESAG
  * @words box section, square tubing, steel tube, bed rail weight, HSS, pounds per foot
+ * @picture tube
  */
 export function TUBEWEIGHT(
   height: unknown[][],
@@ -1078,6 +1106,7 @@ export function TUBEWEIGHT(
  * @caution Sag is not strength: buckling, welds, wheels and a dropped log are not in it. Have a lifting frame engineered.
  * @see TUBEWEIGHT
  * @words beam deflection, bed rail bends, how much will it bend, bunk, crossbeam, steel tube, HSS
+ * @picture tube
  */
 export function TUBESAG(
   height: unknown[][],

@@ -40,6 +40,7 @@ import { CUT_SETTINGS, PATTERN_NAMES, PRODUCT_COLUMNS, READING_COLUMNS, sameForA
  * @example =BOLE.KERFLOSS(1.125, -0.1) gives #VALUE!
  * @words sawdust, waste, blade thickness, thin kerf
  * @see KERFGAIN
+ * @picture kerf
  */
 export function KERFLOSS(thickness: unknown[][], kerf: unknown[][]): unknown[][] {
   return spread(
@@ -66,6 +67,7 @@ export function KERFLOSS(thickness: unknown[][], kerf: unknown[][]): unknown[][]
  * @example =BOLE.HEADHEIGHTS(1, 1.125, 0.125, 3, 2) gives #N/A
  * @words saw head, drop list, depth of cut, setting, scale, how far to lower the blade
  * @see CUTPLAN
+ * @picture heads
  */
 export function HEADHEIGHTS(
   start: unknown[][],
@@ -97,6 +99,7 @@ export function HEADHEIGHTS(
  * @example =BOLE.CUTWIDTH(20, 10) gives 20
  * @example =BOLE.CUTWIDTH(20, 21) gives #N/A
  * @words chord, slab width, face width, how wide
+ * @picture chord
  */
 export function CUTWIDTH(diameter: unknown[][], depth: unknown[][]): unknown[][] {
   return spread({ diameterIn: inches(diameter, "diameter"), depthIn: mayBeZero(inches(depth, "depth")) }, cutWidthIn);
@@ -116,6 +119,7 @@ export function CUTWIDTH(diameter: unknown[][], depth: unknown[][]): unknown[][]
  * @example =BOLE.PIECECOUNT(4.875, 1.125, 0.125) gives 4
  * @example =BOLE.PIECECOUNT(8, -1, 0.125) gives #VALUE!
  * @words how many boards, cant, stack
+ * @picture kerf
  */
 export function PIECECOUNT(depth: unknown[][], thickness: unknown[][], kerf: unknown[][]): unknown[][] {
   return spread(
@@ -172,6 +176,7 @@ export function SAWTIME(cuts: unknown[][], length: unknown[][], feed: unknown[][
  * @example =BOLE.TARGETSIZE(1, 0, 0, 0.02, "40%") gives #N/A
  * @words green thickness, allowance, scant, oversize
  * @see SAWVARIATION
+ * @picture target
  */
 export function TARGETSIZE(
   finished: unknown[][],
@@ -205,6 +210,7 @@ export function TARGETSIZE(
  * @example =BOLE.SAWVARIATION({1.70,1.73}) gives #N/A
  * @words size control, thick and thin, wavy, standard deviation, accuracy
  * @see TARGETSIZE
+ * @picture readings
  */
 export function SAWVARIATION(readings: unknown[][]): unknown[][] {
   return table({ boards: columns(readings, "readings", READING_COLUMNS) }, sawVariation);
@@ -248,6 +254,7 @@ export function RECOVERY(boardfeet: unknown[][], cubicfeet: unknown[][]): unknow
  * @caution A log that is let down into a mill it does not pass can jam or roll: measure the log again on the deck.
  * @words will it fit, too big, capacity, opening
  * @see BIGGESTLOG
+ * @picture throat, sweep
  */
 export function THROATFIT(
   throat: unknown[][],
@@ -283,6 +290,7 @@ export function THROATFIT(
  * @example =BOLE.BIGGESTLOG(10) gives #N/A
  * @words maximum diameter, capacity, how big a log
  * @see THROATFIT
+ * @picture throat
  */
 export function BIGGESTLOG(throat: unknown[][], clearance?: unknown[][]): unknown[][] {
   return spread(
@@ -336,6 +344,7 @@ export function BIGGESTLOG(throat: unknown[][], clearance?: unknown[][]): unknow
  * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.
  * @words cut list, sawing pattern, opening face, boards, slabs, flitch, best, quartersawn
  * @see CUTYIELD
+ * @picture patterns, heads
  */
 export function CUTPLAN(
   diameter: unknown[][],
@@ -377,6 +386,7 @@ export function CUTPLAN(
  * @example =BOLE.CUTYIELD(16, 8, "4/4", 0.125, "live", {"objective","value"}) gives #N/A
  * @words yield, how much lumber, expected boards, recovery of a log
  * @see CUTPLAN
+ * @picture patterns
  */
 export function CUTYIELD(
   diameter: unknown[][],
@@ -417,6 +427,7 @@ export function CUTYIELD(
  * @example =BOLE.KERFGAIN(20, 12, "4/4", "thin", 0.125) gives #VALUE!
  * @words thin kerf, band against circular, blade choice
  * @see KERFLOSS
+ * @picture kerf
  */
 export function KERFGAIN(
   diameter: unknown[][],

@@ -85,6 +85,7 @@ export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknow
  * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10, 300) gives #N/A
  * @caution An estimate for planning the haul, never for rigging or for choosing lifting gear. Weigh the log, or lift with gear and people rated for far more. The high bound is not a safety factor.
  * @words how heavy is this log, trailer, lift, crane, weight of a log
+ * @picture log
  */
 export function LOGWEIGHT(
   species: unknown[][],
@@ -153,6 +154,7 @@ export function LUMBERWEIGHT(species: unknown[][], boardfeet: unknown[][], moist
  * @example =BOLE.SHRINKAGE("white oak", 60, 8, "radial") gives 4.11
  * @example =BOLE.SHRINKAGE("redwood", 60, 8) gives #N/A
  * @words movement, swelling, how much will it shrink, flat sawn, quarter sawn
+ * @picture grain
  */
 export function SHRINKAGE(species: unknown[][], from: unknown[][], to: unknown[][], grain?: unknown[][]): unknown[][] {
   return spread(
@@ -181,6 +183,7 @@ export function SHRINKAGE(species: unknown[][], from: unknown[][], to: unknown[]
  * @example =BOLE.DRIEDSIZE("hard maple", 10, 300, 8) gives #N/A
  * @words dry size, board width after drying, slab shrink
  * @see GREENSIZE
+ * @picture grain
  */
 export function DRIEDSIZE(
   species: unknown[][],
@@ -218,6 +221,7 @@ export function DRIEDSIZE(
  * @example =BOLE.GREENSIZE("pin oak", 8, 150, 8) gives #N/A
  * @words green thickness, oversize, allowance for shrinkage
  * @see DRIEDSIZE
+ * @picture grain
  */
 export function GREENSIZE(
   species: unknown[][],
