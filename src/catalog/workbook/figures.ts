@@ -39,7 +39,7 @@ function drawLine(page: Page, row: number, line: Line): void {
   put(page, `D${row}`, line.formula ?? line.says ?? "", SMALL_PROSE);
   if (line.caution) put(page, `E${row}`, line.caution, CAUTION);
   page.sheet.getRow(row).height =
-    15.5 * Math.max(1, linesOf(line.label, 36), linesOf(line.formula ?? line.says, 72), linesOf(line.caution, 48));
+    15.5 * Math.max(1, linesOf(line.label, 40), linesOf(line.formula ?? line.says, 72), linesOf(line.caution, 50));
 }
 
 function linesOf(text: string | undefined, perLine: number): number {

@@ -21,6 +21,7 @@ import { drawPassList } from "./sheets/passList";
 import { drawPrices } from "./sheets/prices";
 import { drawSlabs } from "./sheets/slabs";
 import { drawStartHere } from "./sheets/startHere";
+import { drawVehicles } from "./sheets/vehicles";
 import { drawWhichRule } from "./sheets/whichRule";
 
 /** What the workbook is made from besides the invented yard. */
@@ -46,6 +47,7 @@ export function drawSample({ catalog, lists }: Material, answers: Answers): Draf
   drawWhichRule(draft);
   drawEveryRule(draft);
   drawLoads(draft);
+  drawVehicles(draft);
   drawLiftAndHitch(draft);
   drawBoards(draft);
   drawSlabs(draft);

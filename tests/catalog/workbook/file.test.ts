@@ -160,11 +160,11 @@ describe("the file of the sample workbook", () => {
     const isText = (sheet: string, address: string) =>
       styles[Number(/s="(\d+)"/.exec(cellAt(sheet, address)!.attributes)![1])]![1] === "49";
     const places: [string, string][] = [
-      ["Log book", "I14"],
+      ["Log book", "I11"],
       ["Boards", "D11"],
       ["Boards", "F11"],
-      ["Slabs", "D12"],
-      ["Slabs", "H12"],
+      ["Slabs", "D11"],
+      ["Slabs", "H11"],
       ["Drying", "D12"],
       ["Prices", "B9"],
       ["Cut plan", "B8"],

@@ -34,20 +34,26 @@ export function drawLiftAndHitch(draft: Draft): void {
   figureHeader(page, 13);
   const row = drawLines(page, 14, "Trailer", [
     {
+      label: "Vehicle",
+      value: "Own trailer",
+      name: "Plan_vehicle",
+      list: "Vehicle_list",
+      says: "one of the sheet Vehicles",
+    },
+    {
       label: "Rating on the plate",
-      value: 14000,
+      formula: "=XLOOKUP(Plan_vehicle, Vehicles[Vehicle], Vehicles[Rating lb])",
       unit: "lb",
       format: FORMAT.whole,
       name: "Plan_rating",
-      says: "invented; all plates count: trailer, axles, tires, hitch, truck",
+      caution: "All plates count: trailer, axles, tires, hitch and truck.",
     },
     {
       label: "Empty weight",
-      value: 3600,
+      formula: "=XLOOKUP(Plan_vehicle, Vehicles[Vehicle], Vehicles[Empty lb])",
       unit: "lb",
       format: FORMAT.whole,
       name: "Plan_empty",
-      says: "invented; from a scale ticket",
     },
     {
       label: "Hitch ahead of the axle",
@@ -71,6 +77,14 @@ export function drawLiftAndHitch(draft: Draft): void {
       format: FORMAT.whole,
       key: true,
       caution: "Minus: over the rating. Do not pull.",
+    },
+    {
+      label: "Payload left at worst",
+      formula: "=BOLE.LOADLEFT(Plan_rating, Plan_empty, XLOOKUP(Plan[Log], Logs[Log], Logs[Could be lb]))",
+      array: true,
+      unit: "lb",
+      format: FORMAT.whole,
+      caution: "Every log at 15 % over the estimate.",
     },
     {
       label: "Share of the load on the hitch",

@@ -49,7 +49,7 @@ const COLUMNS: readonly Column[] = [
 ];
 
 const WIDTHS = [7, 11, 20, 18, 8, 8, 8, 8, 9, 8, 8, 7, 8, 13, 13, 12, 9, 9, 9, 11, 11, 11, 18, 34];
-const HEADER_ROW = 13;
+const HEADER_ROW = 10;
 
 /** The log book: what came in, what it scales, what it weighs, and whether the mill takes it. */
 export function drawLogBook(draft: Draft): void {
@@ -90,13 +90,8 @@ export function drawLogBook(draft: Draft): void {
   total(7, "Logs the mill refuses", '=COUNTIF(Logs[Room inches], "<0")', "Key_logs_over_opening");
   caution(
     page,
-    9,
-    "city trees hide metal; scan every face after every cut. A weight is an estimate from the species' usual moisture: weigh before you lift or pull, and stay under the maker's chart.",
-  );
-  caution(
-    page,
-    10,
-    "ash, oak, walnut and elm with bark on may fall under a quarantine: ask your state before a log crosses a county line.",
+    3,
+    "city trees hide metal: scan every face after every cut. A weight is an estimate: weigh before you lift or pull. Ash, oak, walnut and elm with bark on may fall under a quarantine: ask your state before a log crosses a county line.",
   );
   freeze(page, HEADER_ROW, 1);
   repeatRows(page, HEADER_ROW, HEADER_ROW);

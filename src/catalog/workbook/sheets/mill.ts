@@ -276,7 +276,7 @@ const BED: readonly Line[] = [
   { label: "Bed rail: height of the tube", value: 6, unit: "in", name: "Rail_height" },
   { label: "Bed rail: width", value: 4, unit: "in", name: "Rail_width" },
   { label: "Bed rail: wall", value: 0.25, unit: "in", format: FORMAT.three, name: "Rail_wall" },
-  { label: "Span between supports", value: 6, unit: "ft", name: "Rail_span" },
+  { label: "Span between supports", value: 4, unit: "ft", name: "Rail_span" },
   { label: "Log's weight on one rail", value: 8000, unit: "lb", format: FORMAT.whole, name: "Rail_load" },
   {
     label: "Weight of that tube",

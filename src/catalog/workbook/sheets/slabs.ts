@@ -21,7 +21,7 @@ const COLUMNS: readonly Column[] = [
   { header: "Green lb", formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Board feet]])", format: FORMAT.whole },
   ...METHODS.map((method) => ({ header: `By ${method}`, formula: byMethod(`"${method}"`), format: FORMAT.two })),
 ];
-const HEADER_ROW = 11;
+const HEADER_ROW = 10;
 const METHOD_COLUMNS = ["L", "M", "N", "O", "P"];
 
 /** Live-edge slabs by the custom chosen, with the other customs beside it. */

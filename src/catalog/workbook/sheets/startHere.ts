@@ -7,6 +7,7 @@ const SHEETS: readonly [string, string][] = [
   ["Which rule", "How much money does the choice of log rule move?"],
   ["Every rule", "One log by every rule, and whom each favors."],
   ["Loads", "What is left of the trailer's rating, and how is each trip tied down?"],
+  ["Vehicles", "Rating, empty weight and cost of each vehicle."],
   ["Lift and hitch", "Plan a load before the loader starts; the pull in a sling."],
   ["Boards", "Board feet of square-edged boards, as graders tally and exactly."],
   ["Slabs", "Board feet of live-edge slabs, and how far the customs differ."],
