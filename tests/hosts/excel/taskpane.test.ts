@@ -173,6 +173,8 @@ describe("a formula built from one's own numbers", () => {
 
   it("says in words what is missing or cannot be read", async () => {
     const entry = await open("KERFLOSS");
+    await entry.getByRole("button", { name: "Show the answer" }).click();
+    await expect.poll(() => entry.locator("output.answer").textContent()).toContain("Fill in your numbers first.");
     await entry.getByLabel("thickness", { exact: true }).fill("a board");
     await entry.getByRole("button", { name: "Show the answer" }).click();
     await expect

@@ -87,6 +87,8 @@ function field(
 
 /** The answer to what was typed, by the same function that the cell will call. */
 async function answerTo(entry: Entry, parts: readonly Typed[]): Promise<HTMLElement> {
+  if (parts.every(({ kind }) => kind === "nothing") && entry.params.some(({ optional }) => !optional))
+    return element("p", {}, "Fill in your numbers first.");
   const formula = registry[entry.name];
   if (!formula || parts.some(({ kind }) => kind === "expression"))
     return element("p", {}, "Excel has to work this one out: put it into a cell to see the answer.");

@@ -4,7 +4,7 @@
 export function putIntoChosenCell(formulaAt: (sheetPrefix: string) => string): Promise<string> {
   return inWorkbook(async (context) => {
     const cell = context.workbook.getSelectedRange().getCell(0, 0);
-    cell.load("address, formulas, values");
+    cell.load("address, formulas");
     await context.sync();
     const there: unknown = cell.formulas[0]?.[0];
     if (there !== "") throw new Refusal(`${cell.address} already holds ${String(there)}. Choose an empty cell`);
