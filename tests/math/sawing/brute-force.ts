@@ -35,8 +35,8 @@ export interface SmallLog {
   heart: number;
 }
 
-/** The greatest worth of any plan. */
-export function bruteForce(o: SmallLog): number {
+/** The greatest worth of any plan; or what one stack of a straight log sawn live is worth: its opening face and drops. */
+export function bruteForce(o: SmallLog, fixed?: { face: number; drops: readonly number[] }): number {
   const { g, L, T } = o;
   const n = (x: number) => Math.floor(x / g + 0.5 + 1e-9);
   const k = n(o.kerf);
@@ -135,14 +135,26 @@ export function bruteForce(o: SmallLog): number {
   }
 
   const pith = (z: number) => (o.flat ? b(z) : b(L));
-  if (o.pattern === "live")
-    return fromAnyFace(2 * b(L), (p, y1) => {
+  if (o.pattern === "live") {
+    const V = (p: (typeof products)[0], y1: number) => {
       const [y1p, y2p] = faces(p, y1);
       return worth(p, (l) => {
         const z = z0(l);
         return 2 * Math.min(half(a(z), b(z), y1p - pith(z)), half(a(z), b(z), y2p - pith(z)), cap);
       });
-    });
+    };
+    if (!fixed) return fromAnyFace(2 * b(L), V);
+    let face = fixed.face;
+    let total = 0;
+    for (const drop of fixed.drops) {
+      const p = products[drop]!;
+      const v = V(p, (face - p.t) * g);
+      face -= p.t + k;
+      if (v === 0 || face < n(o.bedMin)) return 0;
+      total += v;
+    }
+    return total;
+  }
 
   if (o.pattern === "slab")
     return fromAnyFace(2 * b(L), (p, y1) => {

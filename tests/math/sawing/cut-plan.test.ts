@@ -52,3 +52,70 @@ describe("a second sawyer who tries everything", () => {
     });
   });
 });
+
+describe("the run of opening faces", () => {
+  it("gives the same total from end to end with the same drops, less one step further, and is opened in its middle", () => {
+    const roll = dice(7);
+    let runs = 0;
+    for (let i = 0; i < 150; i++) {
+      const log = throwLog(roll, "live");
+      const plan = planCut(requestFor(log));
+      if (!plan.opening) continue;
+      const { g } = log;
+      const drops = plan.passes.flatMap(({ board }) => (board ? plan.job.products.indexOf(board.product) : []));
+      const worthFrom = (openingIn: number) => bruteForce(log, { face: Math.round(openingIn / g), drops });
+      const { lowestIn, highestIn, chosenIn } = plan.opening;
+      expect(plan.passes[0]!.bladeHeightIn).toBe(chosenIn);
+      for (let face = lowestIn; face < highestIn + g / 2; face += g)
+        expect(Math.abs(worthFrom(face) - plan.total), JSON.stringify([face, log])).toBeLessThan(1e-6);
+      expect(worthFrom(lowestIn - g)).toBeLessThan(plan.total - 1e-8);
+      expect(worthFrom(highestIn + g)).toBeLessThan(plan.total - 1e-8);
+      expect(Math.abs(chosenIn - (lowestIn + highestIn) / 2)).toBeLessThan(0.51 * g);
+      if (highestIn > lowestIn) runs++;
+    }
+    expect(runs).toBeGreaterThan(50);
+  });
+});
+
+describe("what every plan keeps to", () => {
+  it("is never more lumber than the log could give, and passes drop by board and kerf", () => {
+    const roll = dice(8);
+    for (let i = 0; i < 200; i++) {
+      const log = throwLog(roll, (["live", "slab", "cant", "quarter"] as const)[i % 4]!);
+      const plan = planCut(requestFor(log));
+      expect(plan.boardFeet).toBeLessThanOrEqual(plan.mostBoardFeet + 1e-9);
+      expect(plan.mostBoardFeet).toBeLessThanOrEqual(Math.max(plan.mostWithoutKerf, plan.mostBoardFeet));
+      const value = plan.passes.reduce((sum, { board, copies }) => sum + (board ? copies * board.value : 0), 0);
+      expect(plan.total).toBeCloseTo(value, 9);
+      plan.passes.forEach((pass, at) => {
+        expect(pass.number).toBe(at + 1);
+        if (pass.dropIn !== undefined)
+          expect(plan.passes[at - 1]!.bladeHeightIn - pass.bladeHeightIn).toBeCloseTo(pass.dropIn, 9);
+      });
+    }
+  });
+
+  it("gives no less from a longer or a thicker log, or with a finer scale that holds the coarser one", () => {
+    const base = { diameterIn: 17.3, lengthFt: 9, kerfIn: 0.125, products: [{ thickness: 1 }, { thickness: 2 }] };
+    for (const pattern of ["live", "quarter"] as const) {
+      const total = (more: object) => cutYield({ ...base, pattern, ...more });
+      expect(total({ lengthFt: 10 })).toBeGreaterThanOrEqual(total({}));
+      expect(total({ settings: { "scale step": 1 / 64 } })).toBeGreaterThanOrEqual(total({}) - 1e-9);
+      expect(total({ settings: { rip: true } })).toBeGreaterThanOrEqual(total({}));
+      expect(total({ settings: { "minimum width": 2 } })).toBeGreaterThanOrEqual(total({}));
+      expect(total({ settings: { trim: 4 } })).toBeLessThanOrEqual(total({}));
+      expect(total({ kerfIn: 0.25 })).toBeLessThanOrEqual(total({}));
+    }
+    expect(cutYield({ ...base, diameterIn: 18.3 })).toBeGreaterThan(cutYield(base));
+  });
+
+  it("uses flats where the guides ask for them, and no more", () => {
+    const slab = (opening?: number) =>
+      cutYield({ diameterIn: 32, lengthFt: 10, kerfIn: 0.125, pattern: "slab", products: [{ thickness: 2 }], settings: { "guide opening": opening } });
+    // the butt is 33 1/4 in; at the opening of just that much nothing is lost
+    expect(slab(33.25)).toBe(slab());
+    expect(slab(33)).toBeLessThanOrEqual(slab());
+    expect(slab(33.25 / Math.SQRT2)).toBeLessThan(slab(33));
+    expect(() => slab(33.25 / Math.SQRT2 - 0.001)).toThrow("halve or quarter it first");
+  });
+});

@@ -1,0 +1,112 @@
+import { describe, expect, it } from "vitest";
+import { validateXML } from "xmllint-wasm";
+import type { CutRequest } from "../../../src/math/sawing/cut-request";
+import { endViewSvg } from "../../../src/math/sawing/end-view";
+import { planCut } from "../../../src/math/sawing/plan-cut";
+import { WORKED_PLANS } from "./worked-plans";
+
+const drawing = (request: CutRequest) => endViewSvg(planCut(request));
+const svgs = WORKED_PLANS.map(({ request }) => drawing(request));
+
+/** The attributes of every mark of a kind. */
+function marks(svg: string, kind: string): Record<string, string>[] {
+  return [...svg.matchAll(new RegExp(`<${kind} ([^>]*?)/?>`, "g"))].map(([, attributes]) =>
+    Object.fromEntries([...attributes!.matchAll(/([\w-]+)="([^"]*)"/g)].map(([, name, value]) => [name!, value!])),
+  );
+}
+const pieces = (svg: string) => marks(svg, "rect").filter(({ x }) => x !== undefined);
+const texts = (svg: string) => [...svg.matchAll(/<text [^>]*>([^<]*)<\/text>/g)].map(([, text]) => text!);
+
+describe("the end view", () => {
+  it("is well-formed XML of its own: no script, no style sheet, no address but the SVG name", async () => {
+    for (const svg of svgs) {
+      const { errors } = await validateXML({ xml: { fileName: "plan.svg", contents: svg }, schema: ANY_ELEMENT });
+      expect(errors.filter(({ message }) => !/No matching global declaration|not expected/.test(message))).toEqual([]);
+      expect(svg).not.toMatch(/<script|<style|<image|href|url\(|@import|on\w+=/);
+      expect(svg.match(/https?:[^"]*/g)).toEqual(["http://www.w3.org/2000/svg"]);
+    }
+  });
+
+  it("is the same bytes for the same plan", () => {
+    WORKED_PLANS.forEach(({ request }, i) => expect(drawing(request)).toBe(svgs[i]));
+  });
+
+  it("says in title and description what it shows", () => {
+    expect(svgs[0]).toContain("<title>16 in log, 8 ft 4 in long, sawn live: 95.5 board feet</title>");
+    expect(svgs[0]).toContain("13 passes, 12 boards, 95.50 board feet out of a log of 148.91.</desc>");
+    expect(svgs[4]).toContain("40 boards, 155.00 board feet");
+  });
+
+  it("shows every board once, numbered, with its size and blade height beside it", () => {
+    WORKED_PLANS.forEach(({ request }, i) => {
+      const plan = planCut(request);
+      const copies = plan.passes.reduce((sum, pass) => sum + (pass.board ? pass.board.widthsIn.length * pass.copies : 0), 0);
+      expect(pieces(svgs[i]!)).toHaveLength(copies);
+      const shown = texts(svgs[i]!);
+      for (const { number, board } of plan.passes) {
+        if (!board) continue;
+        expect(shown).toContain(String(number));
+        expect(shown.some((text) => text.startsWith(`${number}: ${board.product.name} × ${board.widthsIn[0]! | 0}`))).toBe(true);
+      }
+    });
+    expect(texts(svgs[0]!)).toContain("2: 4/4 × 6 × 7 ft at 14-3/4");
+    expect(texts(svgs[0]!)).toContain("1: opening face at 16");
+  });
+
+  it("is to scale: round ends round, boards as wide and high as sawn, the ruler's inches theirs", () => {
+    const [small, butt] = marks(svgs[0]!, "ellipse").sort((a, b) => Number(a["rx"]) - Number(b["rx"]));
+    expect(small!["rx"]).toBe(small!["ry"]);
+    const perIn = Number(small!["rx"]) / 8;
+    expect(Number(butt!["rx"]) / perIn).toBeCloseTo((16 + (0.5 * 100) / 48) / 2, 3);
+    const ticks = marks(svgs[0]!, "line").filter(({ x1, x2 }) => Number(x2) - Number(x1) === 12);
+    expect(ticks).toHaveLength(18);
+    expect(Number(ticks[0]!["y1"]) - Number(ticks[1]!["y1"])).toBeCloseTo(perIn, 1);
+    expect(pieces(svgs[0]!).map(({ width }) => Math.round(Number(width) / perIn))).toEqual([
+      6, 10, 12, 14, 15, 15, 15, 15, 14, 12, 10, 6,
+    ]);
+    for (const { height } of pieces(svgs[0]!)) expect(Number(height) / perIn).toBeCloseTo(1.125, 3);
+  });
+
+  it("has every full-length board inside the small end", () => {
+    const [small] = marks(svgs[0]!, "ellipse").sort((a, b) => Number(a["rx"]) - Number(b["rx"]));
+    const [cx, cy, r] = [Number(small!["cx"]), Number(small!["cy"]), Number(small!["rx"])];
+    for (const { x, y, width, height } of pieces(svgs[0]!).slice(1))
+      for (const px of [Number(x), Number(x) + Number(width)])
+        for (const py of [Number(y), Number(y) + Number(height)]) expect(Math.hypot(px - cx, py - cy)).toBeLessThan(r + 0.05);
+  });
+
+  it("dashes the butt, draws the small end solid, and dots the middle of a bowed log", () => {
+    for (const svg of svgs) {
+      const dashes = marks(svg, "ellipse").map((ellipse) => ellipse["stroke-dasharray"]);
+      expect(dashes).toContain("8 5");
+      expect(dashes).toContain(undefined);
+    }
+    expect(marks(svgs[5]!, "ellipse")).toHaveLength(3);
+    expect(svgs[5]).toContain("middle dotted");
+  });
+
+  it("shows a cant from two sides, a quarter-sawn log in four quarters, and the guides where given", () => {
+    expect(texts(svgs[3]!)).toContain("cant turned a quarter");
+    expect(marks(svgs[3]!, "ellipse")).toHaveLength(4);
+    expect(pieces(svgs[4]!)).toHaveLength(40);
+    expect(texts(svgs[4]!).filter((text) => text === "7")).toHaveLength(2); // the ruler's inch and pass 7
+    expect(texts(svgs[2]!)).toContain("blade guides open 30 in");
+    expect(texts(svgs[0]!).join()).not.toContain("guides");
+  });
+
+  it("draws a log that gives no board, and only black, white and one gray", () => {
+    const empty = drawing({ diameterIn: 2, lengthFt: 8, kerfIn: 0.125, products: [{ thickness: 1 }] });
+    expect(pieces(empty)).toHaveLength(0);
+    expect(empty).not.toMatch(/NaN|Infinity|undefined/);
+    for (const svg of svgs) {
+      expect(new Set(svg.match(/#[0-9a-f]+/g))).toEqual(new Set(["#fff", "#000", "#e4e4e4"]));
+      expect(svg).not.toMatch(/NaN|Infinity|undefined/);
+    }
+  });
+});
+
+/** No schema of SVG is at hand: a schema that knows nothing lets only the form be judged. */
+const ANY_ELEMENT = {
+  fileName: "any.xsd",
+  contents: '<xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema"><xs:element name="none"/></xs:schema>',
+};
