@@ -46,9 +46,18 @@ function build(folder: string): void {
     const options = ["--env", `folder=${started}`, "--env", `address=${TEST_ADDRESS}`];
     execFileSync(process.execPath, [webpack, ...options], { cwd: ROOT, stdio: "pipe" });
     renameSync(started, folder);
+    for (const path of oldBuilds()) rmSync(path, { recursive: true });
   } finally {
     rmSync(started, { recursive: true, force: true });
   }
+}
+
+/** Builds of other states of the source, made before yesterday. */
+function oldBuilds(): string[] {
+  const yesterday = Date.now() - 24 * 60 * 60 * 1000;
+  return readdirSync(CACHE)
+    .map((name) => join(CACHE, name))
+    .filter((path) => statSync(path).mtimeMs < yesterday);
 }
 
 /** Making a folder succeeds for one asker only. A leftover of a broken run is cleared away. */
