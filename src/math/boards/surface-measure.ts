@@ -1,6 +1,7 @@
 import { mustBeAtLeast } from "../errors";
+import { downTo } from "../rounding";
 import { IN_PER_FT } from "../units";
-import { fullFeet, nearestWholeFoot } from "./whole-feet";
+import { nearestWholeFoot } from "./whole-feet";
 
 /** Which way an exact half square foot goes, and other names for it. */
 export const SURFACE_HALVES = { down: ["retail"], even: ["export"] } as const;
@@ -29,6 +30,7 @@ export function surfaceMeasureFt2({
 
 /** Square feet of a board's face before it is brought to the whole foot, on the whole feet of its length. */
 export function exactSurfaceFt2({ widthIn, lengthFt }: { widthIn: number; lengthFt: number }): number {
-  mustBeAtLeast(1, lengthFt, "length of a board in a tally (ft)");
-  return (widthIn * fullFeet(lengthFt)) / IN_PER_FT;
+  const wholeFeet = downTo(1, lengthFt);
+  mustBeAtLeast(1, Math.max(wholeFeet, lengthFt), "length of a board in a tally (ft)");
+  return (widthIn * wholeFeet) / IN_PER_FT;
 }

@@ -1,7 +1,5 @@
+import { upTo } from "../rounding";
 import { IN_PER_FT } from "../units";
-
-/** So that lengths which divide evenly on paper also do in binary. */
-const ROUNDING_SLACK = 1e-9;
 
 /**
  * Stickers in a stack: a row of them under every layer, the bottom one too, one at each end of the row.
@@ -10,7 +8,7 @@ const ROUNDING_SLACK = 1e-9;
  * @source plain arithmetic
  */
 export function stickerCount(stack: { lengthFt: number; spacingIn: number; layers: number }): number {
-  const gaps = Math.ceil((stack.lengthFt * IN_PER_FT) / stack.spacingIn - ROUNDING_SLACK);
+  const gaps = upTo(1, (stack.lengthFt * IN_PER_FT) / stack.spacingIn);
   return stack.layers * (Math.max(1, gaps) + 1);
 }
 

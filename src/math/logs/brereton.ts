@@ -2,7 +2,7 @@ import { mustBeAtLeast } from "../errors";
 import { BF_PER_FT3, CM_PER_IN, M3_PER_FT3, M_PER_FT } from "../units";
 import { mustTaper } from "./cubic";
 import { centimeters, meters } from "./metric";
-import { downTo, toDecimals } from "./rounding";
+import { downTo, toDecimals } from "../rounding";
 
 /** The answer asked for. */
 export const BRERETON_UNITS = {

@@ -2,7 +2,7 @@ import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
 import { LONGEST_FT, mustBeScalable, THICKEST_IN, type Log } from "./log";
 import type { LogRuleName } from "./log-rules";
 import { logScaleBoardFeet } from "./log-scale";
-import { nearest } from "./rounding";
+import { nearest } from "../rounding";
 
 /** What an interior defect spoils around it, in width and in height. */
 const SPOILED_IN = 1;

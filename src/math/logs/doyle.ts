@@ -1,5 +1,5 @@
 import { mustBeScalable, type Limits, type Log } from "./log";
-import { nearest } from "./rounding";
+import { nearest } from "../rounding";
 import { LENGTH_CLASS_FT, tableClass } from "./table-class";
 
 /** What Doyle takes off the diameter for slabs and edgings, in inches. */

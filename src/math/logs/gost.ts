@@ -2,7 +2,7 @@ import { mustBeBetween, NoAnswer } from "../errors";
 import { GOST_2708_75 } from "./gost.table";
 import { mustBeScalable } from "./log";
 import { centimeters, meters } from "./metric";
-import { downTo, toDecimals } from "./rounding";
+import { downTo, toDecimals } from "../rounding";
 
 type Row = (typeof GOST_2708_75)[number];
 

@@ -1,7 +1,7 @@
 import { mustBeAtLeast } from "../errors";
 import { mustBeScalable } from "./log";
 import { centimeters, meters } from "./metric";
-import { downTo, toDecimals } from "./rounding";
+import { downTo, toDecimals } from "../rounding";
 
 /** From here diameters go by even centimeters (MAFF notice 1841: small logs are those under 14 cm). */
 const EVEN_FROM_CM = 14;

@@ -1,5 +1,5 @@
 import { CM_PER_IN, M_PER_FT } from "../units";
-import { toDecimals } from "./rounding";
+import { toDecimals } from "../rounding";
 
 /** Metric sizes come through inches and feet and back; this many decimals make 30 cm 30 again. */
 const DECIMALS = 6;

@@ -1,7 +1,7 @@
 import { mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
 import { IN_PER_FT } from "../units";
 import { LONGEST_FT } from "./log";
-import { downTo } from "./rounding";
+import { downTo } from "../rounding";
 
 /**
  * Length credited to a log: what is left after the trim, down to a whole step.

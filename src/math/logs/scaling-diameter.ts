@@ -1,7 +1,7 @@
 import { mustBeAbove, mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
 import { mustTaper } from "./cubic";
 import { THICKEST_IN } from "./log";
-import { downTo, nearest, nearestHalfDown } from "./rounding";
+import { downTo, nearest, nearestHalfDown } from "../rounding";
 
 /** How a scaling diameter becomes whole inches. */
 export const DIAMETER_ROUNDINGS = {

@@ -1,5 +1,5 @@
 import type { Log } from "./log";
-import { downTo, nearestHalfDown } from "./rounding";
+import { downTo, nearestHalfDown } from "../rounding";
 
 /** Printed log tables go by 2 feet. */
 export const LENGTH_CLASS_FT = 2;
