@@ -1,4 +1,5 @@
 import type { CellValue } from "exceljs";
+import { shownFormula } from "./formula";
 import { type CellOptions, entry, figure, heading, type Page, put } from "./page";
 import { CAUTION, HEADER, PROSE, SMALL_PROSE, UNIT } from "./style";
 
@@ -36,7 +37,7 @@ function drawLine(page: Page, row: number, line: Line): void {
   if (line.formula) figure(page, `B${row}`, line.formula, line);
   else entry(page, `B${row}`, line.value ?? null, line);
   put(page, `C${row}`, line.unit ?? "", UNIT);
-  put(page, `D${row}`, line.formula ?? line.says ?? "", SMALL_PROSE);
+  put(page, `D${row}`, shownFormula(line.formula ?? line.says ?? ""), SMALL_PROSE);
   if (line.caution) put(page, `E${row}`, line.caution, CAUTION);
   page.sheet.getRow(row).height =
     15.5 * Math.max(1, linesOf(line.label, 40), linesOf(line.formula ?? line.says, 72), linesOf(line.caution, 50));

@@ -15,7 +15,7 @@ const TEXT_LITERAL = /("(?:[^"]|"")*")/;
  * A formula as the file stores it, from the one a person types.
  *
  * Excel keeps an add-in's function under `_xldudf_`: only so does it find the add-in again when the file is opened.
- * `[@Length]` and `[@[Small end]]` belong to the table named.
+ * `[@Length]` and `[@[Small end]]` belong to the table named. A whole table is written `Products[]`.
  */
 export function storedFormula(typed: string, table = ""): string {
   return typed
@@ -23,6 +23,11 @@ export function storedFormula(typed: string, table = ""): string {
     .split(TEXT_LITERAL)
     .map((piece, i) => (i % 2 === 1 ? piece : storedPiece(piece, table)))
     .join("");
+}
+
+/** A formula as Excel shows it: it leaves the empty brackets of a whole table away. */
+export function shownFormula(typed: string): string {
+  return typed.replace(/\[\]/g, "");
 }
 
 /** The names of our functions in a formula, in order, each once. */

@@ -18,6 +18,7 @@ export async function packWorkbook(draft: Draft): Promise<Uint8Array> {
 
   edit(parts, "xl/workbook.xml", calculatedByThisExcel);
   plainLinks(parts);
+  allowNumbersAsText(parts);
   addSpills(parts);
   addColumnFormulas(parts, draft);
   draft.charts.forEach((chart, i) => addChart(parts, draft, chart, i + 1));
@@ -34,7 +35,7 @@ function edit(parts: Parts, path: string, change: (xml: string) => string): void
 
 /**
  * Excel works a file out anew on opening when an older Excel saved it last; a function whose add-in is missing would
- * then lose its saved value. 191029 is what Excel 2019 and later write (from memory).
+ * then lose its saved value. 191029 stands in files of present versions.
  */
 function calculatedByThisExcel(workbookXml: string): string {
   return replaceOnce(workbookXml, /calcId="\d+"/, 'calcId="191029"');
@@ -48,6 +49,27 @@ function plainLinks(parts: Parts): void {
     if (/^xl\/worksheets\/_rels\//.test(path))
       edit(parts, path, (xml) => xml.replace(/<Relationship [^>]*\/hyperlink"[^>]*\/>/g, ""));
   }
+}
+
+/** Keeps Excel's green corner off cells where a number is text on purpose, such as 12% or a setting. */
+function allowNumbersAsText(parts: Parts): void {
+  for (const path of parts.keys())
+    if (/^xl\/worksheets\/sheet\d+\.xml$/.test(path))
+      edit(parts, path, (xml) =>
+        placeBefore(
+          xml,
+          AFTER_PAGE_SETUP,
+          '<ignoredErrors><ignoredError sqref="A1:AZ2000" numberStoredAsText="1"/></ignoredErrors>',
+        ),
+      );
+}
+
+/** What may follow the page set-up in a sheet's part, in order. */
+const AFTER_PAGE_SETUP = ["<drawing ", "<legacyDrawing ", "<tableParts ", "</worksheet>"];
+
+function placeBefore(sheetXml: string, tags: readonly string[], what: string): string {
+  const next = tags.find((tag) => sheetXml.includes(tag))!;
+  return replaceOnce(sheetXml, next, `${what}${next}`);
 }
 
 function addSpills(parts: Parts): void {
@@ -78,7 +100,7 @@ function addChart(parts: Parts, draft: Draft, chart: Chart, number: number): voi
   const relsPath = sheetPath.replace("worksheets/", "worksheets/_rels/") + ".rels";
   if (!parts.has(relsPath)) parts.set(relsPath, `${XML_HEAD}<Relationships xmlns="${RELS_NS}"></Relationships>`);
   const id = addRelationship(parts, relsPath, `${REL}/drawing`, `../drawings/drawing${number}.xml`);
-  edit(parts, sheetPath, (xml) => placeDrawing(xml, id));
+  edit(parts, sheetPath, (xml) => placeBefore(xml, AFTER_PAGE_SETUP.slice(1), `<drawing r:id="${id}"/>`));
 
   parts.set(`xl/drawings/drawing${number}.xml`, drawingXml(chart));
   parts.set(
@@ -96,12 +118,6 @@ function addChart(parts: Parts, draft: Draft, chart: Chart, number: number): voi
     `/xl/charts/chart${number}.xml`,
     "application/vnd.openxmlformats-officedocument.drawingml.chart+xml",
   );
-}
-
-/** The drawing stands after the page set-up and before the tables. */
-function placeDrawing(sheetXml: string, id: string): string {
-  const next = ["<legacyDrawing ", "<tableParts ", "</worksheet>"].find((tag) => sheetXml.includes(tag))!;
-  return replaceOnce(sheetXml, next, `<drawing r:id="${id}"/>${next}`);
 }
 
 function numbersOn(sheet: Worksheet): NumbersOf {

@@ -2,7 +2,7 @@ import { XML_HEAD } from "./xml";
 
 /**
  * The part that makes a formula with cm="1" a dynamic array one: it spills and Excel puts no @ in front of it.
- * Layout from ECMA-376 Part 1, 18.9 (metadata) and [MS-XLSX] 2.3.9, dynamic array properties (both from memory).
+ * The parts are those of ECMA-376 Part 1, 18.9 (metadata, from memory); the text is as public files of Excel have it.
  */
 export const DYNAMIC_ARRAY_METADATA =
   XML_HEAD +

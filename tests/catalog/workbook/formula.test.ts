@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { functionsIn, storedFormula } from "../../../src/catalog/workbook/formula";
+import { functionsIn, shownFormula, storedFormula } from "../../../src/catalog/workbook/formula";
 
 describe("a formula as the file keeps it", () => {
   it("keeps our functions under the name by which Excel finds the add-in again", () => {
@@ -25,6 +25,11 @@ describe("a formula as the file keeps it", () => {
     expect(storedFormula("=XLOOKUP(A1, B:B, C:C)")).toBe("_xlfn.XLOOKUP(A1, B:B, C:C)");
     expect(storedFormula("=SUM(FILTER(A:A, B:B=1))")).toBe("SUM(_xlfn._xlws.FILTER(A:A, B:B=1))");
     expect(storedFormula("=MAX(A1:A3)")).toBe("MAX(A1:A3)");
+  });
+
+  it("shows a whole table by its name alone, as Excel does, and stores it with brackets", () => {
+    expect(shownFormula("=BOLE.CUTYIELD(20, 12, Products[], 0.125)")).toBe("=BOLE.CUTYIELD(20, 12, Products, 0.125)");
+    expect(storedFormula("=ROWS(Products[])")).toBe("ROWS(Products[])");
   });
 
   it("names the functions of ours in a formula once each, none from its text", () => {

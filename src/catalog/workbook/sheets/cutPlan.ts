@@ -13,7 +13,7 @@ const PRODUCTS: readonly Column[] = [
 const SETTINGS: readonly Column[] = [{ header: "Setting" }, { header: "Value", format: FORMAT.text }];
 
 /** The plan of the log above; the sheet Pass list shows the whole of it. */
-export const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)";
+export const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products[], Cut_kerf, Cut_pattern, Settings[])";
 /** Shows a height as the scale of a saw head is read. */
 export const THIRTY_SECONDS = "# ??/32";
 
@@ -67,7 +67,7 @@ export function drawCutPlan(draft: Draft): void {
   row = drawLines(page, row, "What comes out", [
     {
       label: "Board feet of the plan",
-      formula: "=BOLE.CUTYIELD(Cut_diameter, Cut_length, Products, Cut_kerf, Cut_pattern, Settings)",
+      formula: "=BOLE.CUTYIELD(Cut_diameter, Cut_length, Products[], Cut_kerf, Cut_pattern, Settings[])",
       unit: "bf",
       format: FORMAT.one,
       key: true,

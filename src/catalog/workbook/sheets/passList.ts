@@ -1,4 +1,5 @@
 import type { Draft } from "../draft";
+import { shownFormula } from "../formula";
 import { caution, figure, freeze, put, repeatRows, spill, startPage } from "../page";
 import { FORMAT, HEADER, SMALL, TEXT, UNIT } from "../style";
 import { PLAN } from "./cutPlan";
@@ -21,7 +22,7 @@ export function drawPassList(draft: Draft): void {
   figure(page, "B5", "=Cut_diameter", { format: FORMAT.two });
   put(page, "C5", "Kerf, in", UNIT);
   figure(page, "D5", "=Cut_kerf", { format: FORMAT.four });
-  put(page, "A6", PLAN, SMALL);
+  put(page, "A6", shownFormula(PLAN), SMALL);
   spill(
     page,
     `A${HEADER_ROW}`,

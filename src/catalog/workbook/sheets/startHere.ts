@@ -92,13 +92,13 @@ function drawLegend(page: Page, row: number): number {
   put(page, `B${row + 4}`, "read it first", CAUTION);
   const says = [
     "Lengths as on the tape: 10'6\", 8-6, 14 1/2, 36 cm. Where 5/4 or 8-6 may be typed the cell is formatted as Text, so that Excel does not make a date of it.",
-    "The small grey words above a table's headings name the function. A new row under a table fills itself.",
+    "The small grey words above a table's headings name the function. A new row under a table fills itself. Excel may show a saved formula as =@BOLE: the @ changes nothing there.",
     "Collected below.",
     "Estimates and set-ups that can hurt someone carry one.",
   ];
   says.forEach((text, i) => put(page, `D${row + 1 + i}`, text, PROSE));
   page.sheet.getRow(row + 1).height = 31;
-  page.sheet.getRow(row + 2).height = 31;
+  page.sheet.getRow(row + 2).height = 46.5;
   return row + 6;
 }
 
