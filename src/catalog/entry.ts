@@ -10,6 +10,8 @@ export interface Entry {
   examples: Example[];
   cautions: string[];
   see: string[];
+  /** Names of the drawings that explain it, in src/catalog/pictures. */
+  pictures: string[];
   /** What a sawyer would type into a search box. */
   words: string[];
   formulas: Formula[];

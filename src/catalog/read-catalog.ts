@@ -39,6 +39,7 @@ function entryOf(name: string, topic: string, path: string, comment: Comment): E
     examples: texts("example").map(exampleOf),
     cautions: texts("caution"),
     see: texts("see").flatMap((see) => see.split(/,\s*/)),
+    pictures: texts("picture").flatMap((pictures) => pictures.split(/,\s*/)),
     words: texts("words").flatMap((words) => words.split(/,\s*/)),
     formulas,
     grade: gradeOf(formulas.flatMap(({ sources }) => sources)),

@@ -1,0 +1,81 @@
+import { TOPICS, type Entry, type Formula } from "../entry";
+import { svg } from "../pictures/draw";
+import { PICTURES } from "../pictures";
+import { exampleList } from "./examples";
+import { linkTo, page, pairs, safe } from "./html";
+import { gradeLink, sourceLink } from "./sources";
+
+/** More formulas than this are folded away, each under its sentence. */
+const MOST_OPEN_FORMULAS = 3;
+
+/** The page that opens as the help of one function. */
+export function functionPage(entry: Entry, catalog: readonly Entry[]): string {
+  return page(
+    entry.name,
+    entry.summary,
+    `<p class="step"><a href="index.html#${entry.topic}">${safe(TOPICS[entry.topic]!)}</a></p>`,
+    `<h1>${entry.name}</h1>`,
+    `<p class="summary">${safe(entry.summary)}</p>`,
+    `<p class="call"><code>${safe(callOf(entry))}</code></p>`,
+    ...entry.cautions.map((caution) => `<p class="caution" role="note"><strong>Caution.</strong> ${safe(caution)}</p>`),
+    ...entry.pictures.map(figure),
+    entry.params.length > 0 ? `<h2>Arguments</h2>\n${pairs(entry.params.map(paramRow))}` : "",
+    `<h2>Answer</h2>\n<p>${safe(entry.returns)}</p>`,
+    ...entry.remarks.map((remark) => `<p>${safe(remark)}</p>`),
+    `<h2>Examples</h2>\n${exampleList(entry.examples)}`,
+    `<h2>Where the numbers come from</h2>\n<p>Grade: ${gradeLink(entry.grade)}</p>`,
+    formulas(entry, catalog),
+    entry.see.length > 0 ? `<p>See also ${entry.see.map(linkTo).join(", ")}.</p>` : "",
+  );
+}
+
+/** How a function is called: BOLE.NAME(needed, [optional]). */
+export function callOf({ name, params }: Entry): string {
+  return `=BOLE.${name}(${params.map((param) => (param.optional ? `[${param.name}]` : param.name)).join(", ")})`;
+}
+
+function figure(asked: string): string {
+  const picture = PICTURES[asked];
+  if (!picture) throw new Error(`@picture ${asked}: there is no such picture in src/catalog/pictures`);
+  return `<figure>\n${svg(`picture-${asked}`, picture)}\n<figcaption>${picture.title}</figcaption>\n</figure>`;
+}
+
+function paramRow({ name, optional, text }: Entry["params"][number]): [string, string] {
+  return [`<code>${name}</code>${optional ? ` <span class="quiet">may be left out</span>` : ""}`, safe(text)];
+}
+
+/** The formulas behind a function. Where they hold all those of another one, its page is named instead. */
+function formulas(entry: Entry, catalog: readonly Entry[]): string {
+  const lender = lenderOf(entry, catalog);
+  const lent = new Set(lender?.formulas.map(({ name }) => name));
+  const own = entry.formulas.filter(({ name }) => !lent.has(name));
+  const folded = own.length > MOST_OPEN_FORMULAS;
+  const parts = own.map((formula) => (folded ? foldedFormula(formula) : openFormula(formula)));
+  if (lender)
+    parts.push(`<p>And all ${lender.formulas.length} formulas of ${linkTo(lender.name)}: they stand on its page.</p>`);
+  return parts.join("\n");
+}
+
+function lenderOf({ name, formulas }: Entry, catalog: readonly Entry[]): Entry | undefined {
+  const held = new Set(formulas.map((formula) => formula.name));
+  return catalog
+    .filter((other) => other.formulas.length > MOST_OPEN_FORMULAS && other.formulas.length < formulas.length)
+    .filter((other) => other.name !== name && other.formulas.every((formula) => held.has(formula.name)))
+    .sort((a, b) => b.formulas.length - a.formulas.length)[0];
+}
+
+function openFormula(formula: Formula): string {
+  return `<h3>${safe(formula.sentence)}</h3>\n${formulaRows(formula)}`;
+}
+
+function foldedFormula(formula: Formula): string {
+  return `<details><summary>${safe(formula.sentence)} <span class="quiet">${formula.grade}</span></summary>\n${formulaRows(formula)}\n</details>`;
+}
+
+function formulaRows({ formula, sources, range, checked, grade }: Formula): string {
+  const rows: [string, ...string[]][] = [["Formula", `<code>${safe(formula)}</code>`]];
+  if (range) rows.push(["Range", safe(range)]);
+  rows.push(["Source", ...sources.map(sourceLink)], ["Grade", safe(grade)]);
+  if (checked) rows.push(["Checked against", safe(checked)]);
+  return pairs(rows);
+}
