@@ -542,15 +542,17 @@ export function SCALELENGTH(length: unknown[][], trim?: unknown[][], step?: unkn
 /**
  * Net scale: gross scale less its deductions.
  *
- * A deduction under 1 is a share of the gross, so that a percent-formatted cell works: 0.12 is 12 percent. From 1 up it is
- * board feet.
+ * A deduction under 1 is a share of the gross, so that a percent-formatted cell works: 0.12 is 12 percent. Over 1 it is
+ * board feet. 1 itself may be one board foot or a cell of 100 percent, and is refused: for a log lost whole give its gross
+ * scale.
  *
  * @customfunction NETSCALE
  * @param gross Gross scale in board feet.
- * @param deductions The deductions, a range: board feet, or shares of the gross under 1.
+ * @param deductions The deductions, a range: board feet, or shares of the gross such as 12% or 0.12.
  * @returns Board feet
  * @example =BOLE.NETSCALE(300, {32;0.1}) gives 238
  * @example =BOLE.NETSCALE(300, {200;150}) gives #N/A
+ * @example =BOLE.NETSCALE(300, 100%) gives #N/A
  * @words defect, deduction, net board feet
  */
 export function NETSCALE(gross: unknown[][], deductions: unknown[][]): unknown[][] {

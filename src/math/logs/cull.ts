@@ -1,6 +1,6 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
 import { LONGEST_FT, mustBeScalable, THICKEST_IN, type Log } from "./log";
-import type { LogRuleName } from "./log-rules";
+import { LOG_RULE_CARDS, type LogRuleName } from "./log-rules";
 import { logScaleBoardFeet } from "./log-scale";
 import { nearest } from "../rounding";
 
@@ -100,6 +100,8 @@ export function cullRingBoardFeet({
   if (coreIn === undefined) return cullBoxBoardFeet({ widthIn: outerIn, heightIn: outerIn, lengthFt });
   mustBeScalable({ diameterIn: outerIn, lengthFt }, { rule: "outer", smallestIn: 0 });
   mustBeBetween(0, outerIn, coreIn, "core diameter (in), not over the outer");
+  const { limits } = LOG_RULE_CARDS[rule];
+  mustBeScalable({ diameterIn: coreIn, lengthFt }, { ...limits, rule: `core by ${limits.rule},` });
   const grossBf = logScaleBoardFeet({ diameterIn: outerIn, lengthFt, rule });
   return nearest(1, grossBf - logScaleBoardFeet({ diameterIn: coreIn, lengthFt, rule }));
 }

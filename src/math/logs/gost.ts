@@ -30,9 +30,9 @@ const SMALL_VOLUME_M3 = 0.2;
 export function gostCubicMeters({ diameterIn, lengthFt }: { diameterIn: number; lengthFt: number }): number {
   mustBeScalable({ diameterIn, lengthFt }, { rule: "GOST", smallestIn: 0 });
   const measuredCm = centimeters(diameterIn);
-  mustBeBetween(THINNEST_CM, THICKEST_CM + 2 - 1e-6, measuredCm, "GOST 2708-75 diameter (cm)");
-  const lengthM = downTo(1, meters(lengthFt) * 10) / 10;
   const diameterCm = downTo(measuredCm < EVEN_FROM_CM ? 1 : 2, measuredCm);
+  mustBeBetween(THINNEST_CM, THICKEST_CM, diameterCm, "GOST 2708-75 diameter, down to the printed class (cm)");
+  const lengthM = downTo(1, meters(lengthFt) * 10) / 10;
   return volumeInRow(
     GOST_2708_75.find((row) => row.diameterCm === diameterCm)!,
     lengthM,

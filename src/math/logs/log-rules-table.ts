@@ -47,7 +47,7 @@ function smallEndScale(name: string, { measuredAt, limits, boardFeet }: LogRule,
 }
 
 function against(yardstick: number | NoAnswer, boardFeet: number | NoAnswer): [number | string, string] {
-  if (typeof yardstick !== "number" || typeof boardFeet !== "number") return ["", ""];
+  if (typeof yardstick !== "number" || typeof boardFeet !== "number" || yardstick === 0) return ["", ""];
   const percent = (100 * (boardFeet - yardstick)) / yardstick;
   return [percent, Math.abs(percent) < EVEN_PERCENT ? "neither" : percent < 0 ? "buyer" : "seller"];
 }

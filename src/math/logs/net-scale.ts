@@ -8,15 +8,19 @@ const SMALLEST_SCALE_BF = 1;
 /**
  * Net scale of a log or a load: the gross scale less its deductions.
  *
- * @formula net = gross - sum of deductions; a deduction under 1 is a share of the gross, from 1 up it is board feet
+ * @formula net = gross - sum of deductions; a deduction under 1 is a share of the gross, over 1 it is board feet
  * @source plain arithmetic
- * @range deductions together not over the gross
+ * @range deductions together not over the gross; 1 has no answer, since it may be one board foot or a cell of 100 %
  */
 export function netScaleBoardFeet({ grossBf, deductions }: { grossBf: number; deductions: readonly number[] }): number {
   mustBeBetween(0, LARGEST_BF, grossBf, "gross scale (bf)");
   let off = 0;
   for (const deduction of deductions) {
     mustBeBetween(0, LARGEST_BF, deduction, "deduction (bf, or a share under 1)");
+    if (deduction === 1)
+      throw new NoAnswer(
+        "deduction (bf, or a share under 1): wanted less or more than 1, got 1, which may be one board foot or 100 %; for a log lost whole give its gross scale",
+      );
     off += deduction < 1 ? deduction * grossBf : deduction;
   }
   if (off > grossBf) throw new NoAnswer(`deductions (bf): wanted 0 to ${grossBf}, the gross scale, got ${off}`);

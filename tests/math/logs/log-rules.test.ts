@@ -230,6 +230,11 @@ describe("the table of log rules", () => {
     expect(cell("Doyle")).toBe(676);
   });
 
+  it("compares nothing with a yardstick of no board feet", () => {
+    const rows = logRulesTable({ diameterIn: 20, lengthFt: Number.MIN_VALUE });
+    expect(rows.flat().filter((cell) => Number.isNaN(cell))).toEqual([]);
+  });
+
   it("wants both sizes of the log or neither", () => {
     expect(() => logRulesTable({ diameterIn: 20 })).toThrow("wanted both or neither");
     expect(() => logRulesTable({ lengthFt: 12 })).toThrow("wanted both or neither");

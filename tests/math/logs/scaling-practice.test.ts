@@ -90,8 +90,15 @@ describe("the net scale", () => {
   it("takes off board feet and shares of the gross", () => {
     expect(netScaleBoardFeet({ grossBf: 300, deductions: [32, 0.1] })).toBe(238);
     expect(netScaleBoardFeet({ grossBf: 300, deductions: [] })).toBe(300);
-    expect(netScaleBoardFeet({ grossBf: 300, deductions: [1] })).toBe(299);
+    expect(netScaleBoardFeet({ grossBf: 300, deductions: [2] })).toBe(298);
     expect(netScaleBoardFeet({ grossBf: 300, deductions: [300] })).toBe(0);
+  });
+
+  it("takes 1 for neither one board foot nor 100 %, and says what to give for a log lost whole", () => {
+    const of = (deduction: number) => netScaleBoardFeet({ grossBf: 300, deductions: [deduction] });
+    expect(() => of(1)).toThrow(/one board foot or 100 %; for a log lost whole give its gross scale/);
+    expect(of(0.999)).toBeCloseTo(0.3, 9);
+    expect(of(1.001)).toBeCloseTo(298.999, 9);
   });
 
   it("refuses more defect than log, never a negative board foot", () => {
