@@ -14,7 +14,8 @@ import { sawFee } from "../math/money/saw-fee";
 /**
  * Cost per board foot sold, from all the money in a log.
  *
- * Any currency; the answer is in the same. The log's cost is below 0 where you were paid to take it away.
+ * Any currency; the answer is in the same. The log's cost is below 0 where you were paid to take it away. Hours without
+ * a rate and money without board feet are refused, so that no cost drops out unseen.
  *
  * @customfunction BOARDCOST
  * @param logcost Money paid for the log; below 0 for a fee you received.
@@ -47,7 +48,7 @@ export function BOARDCOST(
       hours: mayBeZero(number(hours, "hours")),
       ratePerHour: mayBeZero(money(rate, "rate")),
       drying: mayBeZero(money(drying, "drying")),
-      boardFeet: number(boardfeet, "boardfeet"),
+      boardFeet: mayBeZero(number(boardfeet, "boardfeet")),
       wastePercent: optional(percent(waste, "waste"), 0),
     },
     boardCost,
@@ -203,6 +204,8 @@ export function DRIEDTALLY(green: unknown[][], shrinkage?: unknown[][]): unknown
 /**
  * Cost of hauling, per board foot brought home.
  *
+ * Miles or hours without their rate and money without board feet are refused, so that no cost drops out unseen.
+ *
  * @customfunction HAULCOST
  * @param miles Miles driven, there and back.
  * @param permile Money per mile: truck, trailer, fuel.
@@ -211,6 +214,7 @@ export function DRIEDTALLY(green: unknown[][], shrinkage?: unknown[][]): unknown
  * @param boardfeet Board feet in the load.
  * @returns Money per board foot
  * @example =BOLE.HAULCOST(60, 1.5, 3, 30, 600) gives 0.30
+ * @example =BOLE.HAULCOST(60, 1.5, 3, 0, 600) gives #N/A
  * @example =BOLE.HAULCOST(60, 1.5, 3, 30, -600) gives #VALUE!
  * @caution Check insect quarantines and firewood rules before a log with bark crosses a county or state line.
  * @words trucking, mileage, delivery, transport
@@ -229,7 +233,7 @@ export function HAULCOST(
       costPerMile: mayBeZero(money(permile, "permile")),
       hours: mayBeZero(number(hours, "hours")),
       ratePerHour: mayBeZero(money(rate, "rate")),
-      boardFeet: number(boardfeet, "boardfeet"),
+      boardFeet: mayBeZero(number(boardfeet, "boardfeet")),
     },
     haulCostPerFoot,
   );
@@ -328,7 +332,7 @@ export function LINEAMOUNT(quantity: unknown[][], price: unknown[][]): unknown[]
  *
  * @customfunction PARTNERSHARE
  * @param receipts Money that came in, all of it.
- * @param paid What each partner laid out, a cell a partner; 0 or blank for nothing.
+ * @param paid What each partner laid out, a cell a partner, 0 or blank for nothing; one cell alone counts for each of them.
  * @param shares Share of each partner in what is left, beside it. Plain numbers.
  * @returns A table: who, own outlay back, share of the rest, gets; the sum last
  * @example =BOLE.PARTNERSHARE(1000, {300;100}, {60;40}) gives {"who","own outlay back","share of the rest","gets";"partner 1",300,360,660;"partner 2",100,240,340;"all",400,600,1000}

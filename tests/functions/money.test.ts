@@ -3,6 +3,7 @@ import {
   BOARDCOST,
   BREAKEVENFEET,
   DRIEDTALLY,
+  HAULCOST,
   LINEAMOUNT,
   LISTPRICE,
   LOGBID,
@@ -46,8 +47,23 @@ describe("a log", () => {
     expect(message(LOGBID([[100]], [[4]], [[null]]))).toMatch(/^costs: /));
 });
 
+describe("money without board feet", () => {
+  const blank = [[null]];
+
+  it("has no cost a foot, and never one of 0", () => {
+    expect(BOARDCOST([[120]], [[60]], [[3]], [[40]], [[60]], blank)[0]![0]).toMatchObject({ error: "#N/A" });
+    expect(message(HAULCOST([[60]], [[1.5]], [[3]], [[30]], blank))).toMatch(/^board feet: wanted more than 0/);
+  });
+});
+
 describe("an unfilled row", () => {
   const blank = [[null]];
+
+  it("answers 0 beside rates that stand for the whole column", () => {
+    expect(BOARDCOST(blank, blank, blank, [[40]], blank, blank)).toEqual([[0]]);
+    expect(HAULCOST(blank, [[1.5]], blank, [[30]], blank)).toEqual([[0]]);
+  });
+
   it("answers 0", () => {
     expect(BOARDCOST(blank, blank, blank, blank, blank, blank)).toEqual([[0]]);
     expect(SAWFEE(blank, [[0.55]])).toEqual([[0]]);

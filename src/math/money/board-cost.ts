@@ -1,4 +1,5 @@
-import { mustBeAbove } from "../errors";
+import { perFoot } from "./per-foot";
+import { priced } from "./priced";
 import { shareLeft } from "./share";
 
 /**
@@ -6,7 +7,7 @@ import { shareLeft } from "./share";
  *
  * @formula (log + haul + hours * rate + drying) / (BF * (1 - waste / 100))
  * @source plain arithmetic
- * @range board feet above 0; waste from 0 and under 100 %; the log's cost below 0 where you were paid to take it
+ * @range board feet above 0, hours with a rate; waste from 0 and under 100 %; the log's cost below 0 where you were paid to take it
  * @checked 3 of 3 printed examples; a fourth, 1.38 with 11.5 % short, is 1.5593 where print has 1.54
  */
 export function boardCost({
@@ -26,6 +27,6 @@ export function boardCost({
   boardFeet: number;
   wastePercent: number;
 }): number {
-  mustBeAbove(0, boardFeet, "board feet");
-  return (logCost + haul + hours * ratePerHour + drying) / (boardFeet * shareLeft(wastePercent, "waste (percent)"));
+  const soldFeet = boardFeet * shareLeft(wastePercent, "waste (percent)");
+  return perFoot(logCost + haul + priced(hours, ratePerHour, "hours") + drying, soldFeet);
 }

@@ -1,11 +1,12 @@
-import { mustBeAbove } from "../errors";
+import { perFoot } from "./per-foot";
+import { priced } from "./priced";
 
 /**
  * Cost of hauling, per board foot brought home.
  *
  * @formula (miles * cost per mile + hours * rate) / BF
  * @source plain arithmetic
- * @range board feet above 0
+ * @range board feet above 0; miles and hours with their rates
  */
 export function haulCostPerFoot({
   miles,
@@ -20,6 +21,5 @@ export function haulCostPerFoot({
   ratePerHour: number;
   boardFeet: number;
 }): number {
-  mustBeAbove(0, boardFeet, "board feet");
-  return (miles * costPerMile + hours * ratePerHour) / boardFeet;
+  return perFoot(priced(miles, costPerMile, "miles") + priced(hours, ratePerHour, "hours"), boardFeet);
 }

@@ -1,4 +1,4 @@
-import { NoAnswer } from "../errors";
+import { priced } from "./priced";
 
 /**
  * Bill for custom sawing: by the board foot, by the hour, and for blades that hit metal.
@@ -27,10 +27,4 @@ export function sawFee({
     priced(hours, hourlyRate, "hours") +
     priced(blades, bladeCost, "blades")
   );
-}
-
-/** Work without a price would be given away in silence. */
-function priced(amount: number, price: number, what: string): number {
-  if (amount !== 0 && price === 0) throw new NoAnswer(`${what}: wanted a price for each, got ${amount} and no price`);
-  return amount * price;
 }

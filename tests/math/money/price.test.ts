@@ -26,6 +26,11 @@ describe("cost of a board foot", () => {
     expect(() => boardCost({ ...log, wastePercent: 100 })).toThrow("waste (percent): wanted less than 100, got 100");
     expect(() => boardCost({ ...log, boardFeet: 0 })).toThrow("board feet: wanted more than 0");
   });
+
+  it("leaves no hour out for want of its rate", () => {
+    expect(() => boardCost({ ...log, ratePerHour: 0 })).toThrow("hours: wanted a price for each, got 3 and no price");
+    expect(boardCost({ ...log, hours: 0 })).toBe((120 + 60 + 60) / 400);
+  });
 });
 
 describe("a margin", () => {
@@ -103,7 +108,9 @@ describe("hauling, an hour and the fixed cost", () => {
   it("hauling is spread over the feet brought home", () => {
     const load = { miles: 60, costPerMile: 1.5, hours: 3, ratePerHour: 30, boardFeet: 600 };
     expect(haulCostPerFoot(load)).toBeCloseTo(0.3, 12);
-    expect(() => haulCostPerFoot({ ...load, boardFeet: 0 })).toThrow("board feet");
+    expect(() => haulCostPerFoot({ ...load, boardFeet: 0 })).toThrow("board feet: wanted more than 0");
+    expect(() => haulCostPerFoot({ ...load, costPerMile: 0 })).toThrow("miles: wanted a price for each, got 60");
+    expect(() => haulCostPerFoot({ ...load, ratePerHour: 0 })).toThrow("hours: wanted a price for each, got 3");
   });
 
   it("an hour earns its part of the fixed cost, its own cost and its wage", () => {
