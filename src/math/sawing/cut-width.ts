@@ -5,6 +5,7 @@ import { mustBeAbove, mustBeBetween } from "../errors";
  *
  * @formula w = 2 * sqrt(h * (D - h))
  * @source plain geometry: the chord of a circle
+ * @checked 1 of 1 printed chord (59.86, Machinery's Handbook 31, p. 79)
  * @range depth from 0 at the top to the diameter at the bottom, where the width is 0
  */
 export function cutWidthIn({ diameterIn, depthIn }: { diameterIn: number; depthIn: number }): number {

@@ -6,6 +6,7 @@ import { SLACK } from "./scale-steps";
  *
  * @formula n = floor((depth + k) / (t + k)), because n pieces need n * t + (n - 1) * k
  * @source plain arithmetic
+ * @checked 2 of 2 printed depths for 12 boards (16.6 and 15.2 in, Wengert 2000)
  * @range thickness above 0, kerf from 0
  */
 export function pieceCount(sizes: { depthIn: number; thicknessIn: number; kerfIn: number }): number {

@@ -4,8 +4,8 @@ import type { Board } from "./flitch";
 import { inchesText } from "./inches-text";
 import { sumOf, viewOfLog } from "./live";
 import type { Pass, QuarterBoard, Sawn } from "./plan";
+import { bestOrder, type QuarterWorth } from "./quarter-order";
 import { SLACK, stepsWithin } from "./scale-steps";
-import { SAME_WORTH } from "./stack";
 import { boardFeetOf, widthMenus, type WidthMenu } from "./width-menu";
 
 /** A log has four quarters, sawn alike. */
@@ -21,8 +21,8 @@ const QUARTERS = 4;
 export function sawQuarters(job: CutJob): Sawn {
   const offsetIn = Math.max(job.kerfIn, job.heartIn) / 2;
   const quarter = quarterOf(job, offsetIn);
-  const path = bestPath(job, quarter);
-  const boards = path.map(({ face, product, along, off }, n): QuarterBoard => ({
+  const order = bestOrder(job, quarter);
+  const boards = order.map(({ face, product, along, off }, n): QuarterBoard => ({
     board: quarter.board(product, along, off),
     face,
     alongIn: offsetIn + along * job.stepIn,
@@ -64,10 +64,8 @@ function passOf({ board, face, pass }: QuarterBoard): Pass {
   return { number: pass, bladeHeightIn: board.product.greenIn, board, copies: QUARTERS, note };
 }
 
-/** A quarter of the log: what a board is worth that begins `off` a face and `along` it, in steps from its corner. */
-interface Quarter {
-  size: number;
-  worth(product: number, along: number, off: number): number;
+/** A quarter that can also be asked for the board itself. */
+interface Quarter extends QuarterWorth {
   board(product: number, along: number, off: number): Board;
 }
 
@@ -129,68 +127,4 @@ function quarterOf(job: CutJob, offsetIn: number): Quarter {
       };
     },
   };
-}
-
-interface Step {
-  face: "A" | "B";
-  product: number;
-  along: number;
-  off: number;
-}
-
-/**
- * The best order of boards off faces A and B from the corner out. Only states that boards lead to are weighed; the
- * quarter is the same seen from either face, so one half of them serves both.
- */
-function bestPath(job: CutJob, { size, worth }: Quarter): Step[] {
-  const drops = job.products.map(({ greenSteps }) => greenSteps + job.kerfSteps);
-  const reached = new Uint8Array(size * size);
-  reached[0] = 1;
-  const at = (i: number, j: number) => (i < j ? i * size + j : j * size + i);
-  for (let i = 0; i < size; i++)
-    for (let j = i; j < size; j++) {
-      if (!reached[at(i, j)]) continue;
-      for (const drop of drops) {
-        if (j + drop < size) reached[at(i, j + drop)] = 1;
-        if (i + drop < size) reached[at(i + drop, j)] = 1;
-      }
-    }
-
-  const most = new Float64Array(size * size);
-  const boards = new Int32Array(size * size);
-  const next = new Int32Array(size * size).fill(-1);
-  for (let i = size - 1; i >= 0; i--)
-    for (let j = size - 1; j >= i; j--) {
-      const here = at(i, j);
-      if (!reached[here]) continue;
-      drops.forEach((drop, product) => {
-        weigh(here, worth(product, i, j), j + drop < size ? at(i, j + drop) : -1, 2 * product);
-        weigh(here, worth(product, j, i), i + drop < size ? at(i + drop, j) : -1, 2 * product + 1);
-      });
-    }
-
-  function weigh(here: number, gain: number, after: number, choice: number): void {
-    if (gain <= 0) return;
-    const total = gain + (after < 0 ? 0 : most[after]!);
-    const count = 1 + (after < 0 ? 0 : boards[after]!);
-    const better = total - most[here]!;
-    if (better < -SAME_WORTH || (better <= SAME_WORTH && count >= boards[here]!)) return;
-    most[here] = total;
-    boards[here] = count;
-    next[here] = choice;
-  }
-
-  const path: Step[] = [];
-  let i = 0;
-  let j = 0;
-  while (i < size && j < size && next[at(i, j)]! >= 0) {
-    const choice = next[at(i, j)]!;
-    const product = choice >> 1;
-    // Even choices take the board that begins at the larger of the two offsets.
-    const fromA = (choice % 2 === 0) === i <= j;
-    path.push(fromA ? { face: "A", product, along: i, off: j } : { face: "B", product, along: j, off: i });
-    if (fromA) j += drops[product]!;
-    else i += drops[product]!;
-  }
-  return path;
 }

@@ -8,6 +8,7 @@ import { UNDERSIZE_FACTORS } from "./undersize-factor.table";
  * @formula target = (finished + planing) / (1 - shrinkage / 100) + Z * variation
  * @source EM 8731, p. 12 (finished + planing, + variation) and p. 16, Table 2 (Z, in a straight line between its rows)
  * @source from memory, dividing by 1 - shrinkage: the sheet adds the shrinkage in inches
+ * @checked 9 of 9 printed factors, and the printed critical size (1.620)
  * @range shrinkage from 0 to under 100 %, undersize 0 to 15 %
  */
 export function targetSizeIn({

@@ -1,13 +1,20 @@
 import { NoAnswer } from "../errors";
 import { halfAcrossAt, halfUpAt, widestIn, type CutJob } from "./cut-job";
+import { commonDrop } from "./quarter-order";
 import { sweptStations } from "./swept-width";
 
-/** About how many flitches, each in every length, may be weighed: a second's work or less. */
-const MOST_WORK = 40_000_000;
+/** About how many flitches, each in its lengths, may be weighed: two seconds' work at the most. */
+const MOST_WORK = 15_000_000;
+
+/** A flitch is rarely weighed in more lengths than this, because the longest that fits is nearly always the best. */
+const USUAL_LENGTHS = 3;
+
+/** Of the places a cant may have, about one in so many has to be sawn to find the best. */
+const PLACES_TO_ONE_SAWN = 8;
 
 /** Refuses a job whose scale is so fine, or choices so many, that a spreadsheet would stand still. */
 export function mustBeBounded(job: CutJob): void {
-  const work = flitchesOf(job) * Math.max(1, job.products.length) * Math.max(1, lengthWork(job)) + menuWork(job);
+  const work = flitchesIn(job) * job.products.length * lengthWork(job) + menuWork(job);
   if (work > MOST_WORK)
     throw new NoAnswer(
       `scale step, products, widths and lengths: wanted up to ${MOST_WORK} cuts to weigh, got about ` +
@@ -15,22 +22,22 @@ export function mustBeBounded(job: CutJob): void {
     );
 }
 
-function flitchesOf(job: CutJob): number {
-  const { log, stepIn } = job;
+function flitchesIn(job: CutJob): number {
+  const { log, stepIn, pattern } = job;
   const up = (2 * halfUpAt(log, log.lengthIn)) / stepIn;
   const across = (2 * halfAcrossAt(log, log.lengthIn)) / stepIn;
-  if (job.pattern === "quarter") return up * up * 0.5;
-  if (job.pattern !== "cant") return up;
-  const places = job.cantWidths.reduce(
-    (sum, { greenSteps }) => sum + (job.cantOffset === "free" ? greenSteps + 1 : 1),
-    0,
+  if (pattern === "quarter") return (up / 2 / commonDrop(job)) ** 2;
+  if (pattern !== "cant") return up;
+  const sawn = job.cantWidths.map(({ greenSteps }) =>
+    job.cantOffset === "free" ? greenSteps / PLACES_TO_ONE_SAWN : 1,
   );
-  return 2 * up + places * across;
+  return 2 * up + across * sawn.reduce((sum, places) => sum + Math.max(1, places), 0);
 }
 
-/** A bowed log is looked at from every station to every other; else a flitch rarely needs more than three lengths. */
+/** A bowed log is looked at from every station to every other. */
 function lengthWork(job: CutJob): number {
-  return job.sweep && job.pattern === "live" ? sweptStations(job.log) ** 2 / 2 : Math.min(3, job.lengthsFt.length);
+  if (job.sweep && job.pattern === "live") return sweptStations(job.log) ** 2 / 8;
+  return Math.min(USUAL_LENGTHS, Math.max(1, job.lengthsFt.length));
 }
 
 /** Ripping a flitch weighs every width at every capacity. */
