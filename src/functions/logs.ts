@@ -305,6 +305,7 @@ export function JAS(diameter: unknown[][], length: unknown[][]): unknown[][] {
  * @example =BOLE.GOST("24 cm", "6.2 m") gives 0.34
  * @example =BOLE.GOST("36 cm", "9 m") gives #N/A
  * @words Russian log table, cubic meters
+ * @picture log-trim
  */
 export function GOST(diameter: unknown[][], length: unknown[][]): unknown[][] {
   return spread({ diameterIn: inches(diameter, "diameter"), lengthFt: feet(length, "length") }, gostCubicMeters);
