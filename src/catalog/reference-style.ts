@@ -57,6 +57,7 @@ details { border-bottom: 1px solid var(--line); }
 details .pairs { margin: 0 0 0.8rem 1.1rem; }
 @media (min-width: 36rem) {
   .pairs > div { display: grid; grid-template-columns: 11rem 1fr; column-gap: 1rem; }
+  .pairs dt { grid-row: 1 / span 9; }
   .pairs dd { grid-column: 2; }
 }
 @media print {

@@ -23,7 +23,7 @@ const HOOK: Point = [170, 28];
 export const sling: Picture = {
   title: "Sling angle, from the horizontal",
   desc: "A log hanging by a sling of two legs. The angle is taken between a leg and the horizontal: the flatter the legs, the harder each pulls. Under 30 degrees is refused.",
-  height: 200,
+  height: 184,
   parts: [
     `<circle cx="170" cy="20" r="8"/>`,
     line(HOOK, [80, 130]),

@@ -5,9 +5,10 @@ import type { Picture } from "./draw";
 import { band, belt, chain, drive, pulleys, rim, train } from "./drives";
 import { sling, tongue } from "./haul";
 import { girth, log, logTrim, sweep, taper, twoDiameters } from "./log";
-import { bending, cut, ram, screw, strain, stretch, teeth, tube } from "./mill";
+import { bending, ram, screw, strain, stretch, tube } from "./mill";
 import { patterns } from "./patterns";
 import { chord, heads, kerf, readings, target, throat } from "./sawing";
+import { cut, teeth } from "./teeth";
 import { grain, stack, water } from "./wood";
 
 /** Every picture, under the name that a function's `@picture` line asks for it by. */

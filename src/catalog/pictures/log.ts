@@ -1,41 +1,41 @@
 import { circle, curve, dashed, dimension, hair, label, n, name, oval, WOOD, type Part, type Picture } from "./draw";
 
 /** The log of these pictures lies with its small end to the left. */
-const LOG = { left: 62, right: 278, middle: 92, small: 26, large: 40, bark: 5 };
+const LOG = { left: 62, right: 278, middle: 68, small: 26, large: 40, bark: 5 };
 
 export const log: Picture = {
   title: "Where a log is measured",
   desc: "A log from the side. The small, middle and large diameters are taken inside the bark; the length runs from end face to end face.",
-  height: 190,
-  parts: [logFromTheSide(), diameters(), dimension([LOG.left, 160], [LOG.right, 160], "length", "below")],
+  height: 166,
+  parts: [logFromTheSide(), diameters(), dimension([LOG.left, 136], [LOG.right, 136], "length", "below")],
 };
 
 export const logTrim: Picture = {
   title: "Diameter, length and trim",
   desc: "A log from the side. The diameter is the small end's, inside the bark. The length that counts ends before the trim, the few inches over at the end.",
-  height: 190,
+  height: 166,
   parts: [
     logFromTheSide(),
     smallEnd("diameter"),
-    dashed([LOG.right - 24, 50], [LOG.right - 24, 168]),
-    dimension([LOG.left, 160], [LOG.right - 24, 160], "length that counts", "below"),
-    dimension([LOG.right - 24, 160], [LOG.right, 160], "trim", "below"),
+    dashed([LOG.right - 24, 26], [LOG.right - 24, 144]),
+    dimension([LOG.left, 136], [LOG.right - 24, 136], "length that counts", "below"),
+    dimension([LOG.right - 24, 136], [LOG.right, 136], "trim", "below"),
   ],
 };
 
 export const taper: Picture = {
   title: "Taper: the diameter grows evenly along the log",
   desc: "A log from the side with straight edges. At a distance from the small end its diameter is the small end's and a share of the growth to the large end.",
-  height: 190,
+  height: 166,
   parts: [
     logFromTheSide(),
     smallEnd("small"),
     largeEnd("large"),
-    dashed([160, 45], [160, 168]),
+    dashed([160, 21], [160, 144]),
     dimension([160, halfAt(160, -1)], [160, halfAt(160, 1)], "answer"),
-    dimension([LOG.left, 152], [160, 152], "distance", "below"),
-    dimension([LOG.left, 176], [LOG.right, 176], ""),
-    name([225, 171], "length"),
+    dimension([LOG.left, 128], [160, 128], "distance", "below"),
+    dimension([LOG.left, 152], [LOG.right, 152], ""),
+    name([225, 147], "length"),
   ],
 };
 

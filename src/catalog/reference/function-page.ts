@@ -2,7 +2,7 @@ import { TOPICS, type Entry, type Formula } from "../entry";
 import { svg } from "../pictures/draw";
 import { PICTURES } from "../pictures";
 import { exampleList } from "./examples";
-import { linkTo, page, pairs, safe } from "./html";
+import { linkTo, page, pairs, prose, safe } from "./html";
 import { gradeLink, sourceLink } from "./sources";
 
 /** More formulas than this are folded away, each under its sentence. */
@@ -10,6 +10,8 @@ const MOST_OPEN_FORMULAS = 3;
 
 /** The page that opens as the help of one function. */
 export function functionPage(entry: Entry, catalog: readonly Entry[]): string {
+  const others = new Set(catalog.map(({ name }) => name).filter((name) => name !== entry.name));
+  const said = (text: string) => prose(text, others);
   return page(
     entry.name,
     entry.summary,
@@ -17,11 +19,13 @@ export function functionPage(entry: Entry, catalog: readonly Entry[]): string {
     `<h1>${entry.name}</h1>`,
     `<p class="summary">${safe(entry.summary)}</p>`,
     `<p class="call"><code>${safe(callOf(entry))}</code></p>`,
-    ...entry.cautions.map((caution) => `<p class="caution" role="note"><strong>Caution.</strong> ${safe(caution)}</p>`),
+    ...entry.cautions.map((caution) => `<p class="caution" role="note"><strong>Caution.</strong> ${said(caution)}</p>`),
     ...entry.pictures.map(figure),
-    entry.params.length > 0 ? `<h2>Arguments</h2>\n${pairs(entry.params.map(paramRow))}` : "",
-    `<h2>Answer</h2>\n<p>${safe(entry.returns)}</p>`,
-    ...entry.remarks.map((remark) => `<p>${safe(remark)}</p>`),
+    entry.params.length > 0
+      ? `<h2>Arguments</h2>\n${pairs(entry.params.map((param) => [paramTerm(param), said(param.text)]))}`
+      : "",
+    `<h2>Answer</h2>\n<p>${said(entry.returns)}</p>`,
+    ...entry.remarks.map((remark) => `<p>${said(remark)}</p>`),
     `<h2>Examples</h2>\n${exampleList(entry.examples)}`,
     `<h2>Where the numbers come from</h2>\n<p>Grade: ${gradeLink(entry.grade)}</p>`,
     formulas(entry, catalog),
@@ -40,8 +44,8 @@ function figure(asked: string): string {
   return `<figure>\n${svg(`picture-${asked}`, picture)}\n<figcaption>${picture.title}</figcaption>\n</figure>`;
 }
 
-function paramRow({ name, optional, text }: Entry["params"][number]): [string, string] {
-  return [`<code>${name}</code>${optional ? ` <span class="quiet">may be left out</span>` : ""}`, safe(text)];
+function paramTerm({ name, optional }: Entry["params"][number]): string {
+  return `<code>${name}</code>${optional ? ` <span class="quiet">may be left out</span>` : ""}`;
 }
 
 /** The formulas behind a function. Where they hold all those of another one, its page is named instead. */

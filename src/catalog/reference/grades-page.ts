@@ -28,7 +28,7 @@ export function gradesPage(catalog: readonly Entry[]): string {
     `<p>A function that rests on several formulas names every grade among them, such as <em>published, in part from memory</em>; its page shows which formula is which.</p>`,
     `<p><em>Checked against</em> tells how many printed values, examples or table cells a formula was held to, and where print and formula part.</p>`,
     `<h2 id="documents">The documents</h2>`,
-    `<p>A document marked <em>seen</em> was not read itself: what was read was a copy, a quotation or an excerpt of it.</p>`,
+    `<p>Where a line says what a document was seen in, that is what was read, not the document itself.</p>`,
     pairs(Object.keys(SOURCES).map((key) => documentRow(key, catalog))),
   );
 }

@@ -33,6 +33,13 @@ export function linkTo(name: string): string {
   return `<a href="${name}.html">${name}</a>`;
 }
 
+/** Prose as it stands in a comment: `names` between backticks, and other functions by name, which become links. */
+export function prose(text: string, functions: ReadonlySet<string>): string {
+  return safe(text)
+    .replace(/`([^`]+)`/g, "<code>$1</code>")
+    .replace(/\b[A-Z]{3,}\b/g, (word) => (functions.has(word) ? linkTo(word) : word));
+}
+
 /** A name as an address within a page: small letters, digits and hyphens. */
 export function slug(name: string): string {
   return name
