@@ -1,6 +1,7 @@
 import type { CellValue } from "exceljs";
 import { shownFormula } from "./formula";
-import { type CellOptions, entry, figure, heading, type Page, put } from "./page";
+import { type CellOptions, entry, figure } from "./cells";
+import { heading, type Page, put } from "./page";
 import { CAUTION, HEADER, PROSE, SMALL_PROSE, UNIT } from "./style";
 
 /** A line of a sheet of figures: what it is, the figure, its unit, how it is worked out, and a caution beside it. */

@@ -1,28 +1,28 @@
 import ExcelJS from "exceljs";
 import type { Entry } from "../entry";
 import type { Answers, Draft } from "./draft";
-import { drawBandSpeeds } from "./sheets/bandSpeeds";
+import { drawBandSpeeds } from "./sheets/band-speeds";
 import { drawBoards } from "./sheets/boards";
-import { drawCutPlan } from "./sheets/cutPlan";
+import { drawCutPlan } from "./sheets/cut-plan";
 import { drawDrying } from "./sheets/drying";
-import { drawEveryRule } from "./sheets/everyRule";
+import { drawEveryRule } from "./sheets/every-rule";
 import { drawFunctions, drawFunctionTables } from "./sheets/functions";
-import { drawHeadHeights } from "./sheets/headHeights";
+import { drawHeadHeights } from "./sheets/head-heights";
 import { drawInvoice } from "./sheets/invoice";
-import { drawLiftAndHitch } from "./sheets/liftAndHitch";
+import { drawLiftAndHitch } from "./sheets/lift-and-hitch";
 import { drawLists, type NameList } from "./sheets/lists";
 import { drawLoads } from "./sheets/loads";
-import { drawLogBook } from "./sheets/logBook";
-import { drawLogResults } from "./sheets/logResults";
+import { drawLogBook } from "./sheets/log-book";
+import { drawLogResults } from "./sheets/log-results";
 import { drawMill } from "./sheets/mill";
 import { drawMoney } from "./sheets/money";
 import { drawPartners } from "./sheets/partners";
-import { drawPassList } from "./sheets/passList";
+import { drawPassList } from "./sheets/pass-list";
 import { drawPrices } from "./sheets/prices";
 import { drawSlabs } from "./sheets/slabs";
-import { drawStartHere } from "./sheets/startHere";
+import { drawStartHere } from "./sheets/start-here";
 import { drawVehicles } from "./sheets/vehicles";
-import { drawWhichRule } from "./sheets/whichRule";
+import { drawWhichRule } from "./sheets/which-rule";
 
 /** What the workbook is made from besides the invented yard. */
 export interface Material {

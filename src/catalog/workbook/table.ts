@@ -1,6 +1,7 @@
 import type { CellValue } from "exceljs";
 import { functionsIn, storedFormula } from "./formula";
-import { chooseFrom, entry, figure, type Page, put } from "./page";
+import { chooseFrom, entry, figure } from "./cells";
+import { type Page, put } from "./page";
 import { HEADER, SMALL } from "./style";
 
 /** A column of a table: typed in (its values come from the rows under `from`) or computed by a formula. */

@@ -4,7 +4,7 @@ import { readCatalog } from "../../../src/catalog/read-catalog";
 import type { Shows } from "../../../src/catalog/workbook/answers";
 import { makeSample } from "../../../src/catalog/workbook/make";
 import { readMaterial } from "../../../src/catalog/workbook/material";
-import { KEY_RESULTS } from "../../../src/catalog/workbook/sheets/startHere";
+import { KEY_RESULTS } from "../../../src/catalog/workbook/sheets/start-here";
 import { startEngine, type OpenedWorkbook } from "../../../src/hosts/tryout/engine";
 import { partsOf, SAMPLE, writtenCells } from "./parts";
 

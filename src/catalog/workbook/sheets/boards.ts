@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { figure, freeze, put, repeatRows, startPage, entry } from "../page";
+import { figure, entry } from "../cells";
+import { freeze, put, repeatRows, startPage } from "../page";
 import { FORMAT, SMALL, TEXT } from "../style";
 import { type Column, drawTable } from "../table";
 import { yardRows } from "../yard/read";

@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { caution, entry, figure, heading, type Page, put, startPage } from "../page";
+import { entry, figure } from "../cells";
+import { caution, heading, type Page, put, startPage } from "../page";
 import { FORMAT, HEADER, SMALL, TEXT, UNIT } from "../style";
 import { type Column, drawTable } from "../table";
 import { yardRows } from "../yard/read";

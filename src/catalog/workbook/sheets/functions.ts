@@ -1,7 +1,8 @@
 import { type Entry, type Example, TOPICS } from "../../entry";
 import { callOf } from "../../reference-pages";
 import type { Draft } from "../draft";
-import { figure, freeze, type Page, put, repeatRows, spill, startPage } from "../page";
+import { figure, spill } from "../cells";
+import { freeze, type Page, put, repeatRows, startPage } from "../page";
 import { CAUTION, HEADER, HEADING, LINK, PROSE, SMALL, SMALL_PROSE, TEXT } from "../style";
 
 const WIDTHS = [20, 38, 36, 42, 15, 15, 14, 38, 38];
@@ -57,10 +58,11 @@ function drawFunction(page: Page, row: number, entry: Entry, place: string | und
   if (texts.I) page.sheet.getCell(`I${row}`).style = { ...CAUTION, font: { ...CAUTION.font, size: 9, bold: false } };
   if (place) put(page, `E${row}`, { text: "spills: see there", hyperlink: `#'${TABLES_SHEET}'!${place}` }, LINK);
   else if (example) figure(page, `E${row}`, example.formula, { format: formatLike(example.result) });
-  const lines = Object.entries(texts).map(([column, text]) =>
-    Math.ceil(text.length / (page.sheet.getColumn(column).width! * 1.05)),
-  );
-  page.sheet.getRow(row).height = 13 * Math.max(1.2, ...lines);
+  const heights = Object.entries(texts).map(([column, text]) => {
+    const lines = Math.ceil(text.length / (page.sheet.getColumn(column).width! * (column === "B" ? 0.95 : 1.05)));
+    return lines * (column === "B" ? 15.5 : 12.5);
+  });
+  page.sheet.getRow(row).height = Math.max(16, ...heights) + 1;
 }
 
 const SOURCES_SHOWN = 2;

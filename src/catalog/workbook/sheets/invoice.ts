@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { caution, figure, freeze, put, repeatRows, startPage } from "../page";
+import { figure } from "../cells";
+import { caution, freeze, put, repeatRows, startPage } from "../page";
 import { FORMAT, TEXT } from "../style";
 import { type Column, drawTable } from "../table";
 import { yardRows } from "../yard/read";

@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { caution, entry, put, spill, startPage } from "../page";
+import { entry, spill } from "../cells";
+import { caution, put, startPage } from "../page";
 import { FORMAT, HEADER, SMALL, TEXT } from "../style";
 import { type Column, drawTable } from "../table";
 

@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { caution, entry, freeze, put, repeatRows, startPage } from "../page";
+import { entry } from "../cells";
+import { caution, freeze, put, repeatRows, startPage } from "../page";
 import { FORMAT, SMALL, TEXT } from "../style";
 import { type Column, drawTable } from "../table";
 import { yardRows } from "../yard/read";

@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { entry, figure, freeze, put, repeatRows, startPage } from "../page";
+import { entry, figure } from "../cells";
+import { freeze, put, repeatRows, startPage } from "../page";
 import { FORMAT, HEADER, SMALL, TEXT } from "../style";
 import { type Column, drawTable } from "../table";
 import { yardRows } from "../yard/read";

@@ -18,8 +18,8 @@ const VEHICLES: readonly Row[] = [
     "Rating lb": 46000,
     "Empty lb": 24500,
     "Strap limit lb": 5000,
-    "Per mile": 0,
-    "Per hour": 170,
+    "Per mile": 2.5,
+    "Per hour": 155,
   },
 ];
 

@@ -1,8 +1,9 @@
 import type { Draft } from "../draft";
 import { shownFormula } from "../formula";
-import { caution, figure, freeze, put, repeatRows, spill, startPage } from "../page";
+import { figure, spill } from "../cells";
+import { caution, freeze, put, repeatRows, startPage } from "../page";
 import { FORMAT, HEADER, SMALL, TEXT, UNIT } from "../style";
-import { PLAN } from "./cutPlan";
+import { PLAN } from "./cut-plan";
 
 const HEADER_ROW = 8;
 

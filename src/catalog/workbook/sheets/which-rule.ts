@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { caution, entry, figure, freeze, put, repeatRows, spill, startPage } from "../page";
+import { entry, figure, spill } from "../cells";
+import { caution, freeze, put, repeatRows, startPage } from "../page";
 import { FORMAT, HEADER, PROSE, SMALL, TEXT } from "../style";
 
 const RULES = ["Doyle", "Scribner", "International 1/4", "International 1/8"];

@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { caution, entry, figure, heading, link, type Page, prose, put, startPage } from "../page";
+import { entry, figure } from "../cells";
+import { caution, heading, link, type Page, prose, put, startPage } from "../page";
 import { CAUTION, COMPUTED, FORMAT, HEADER, KEY, PROSE, TEXT, UNIT } from "../style";
 
 const SHEETS: readonly [string, string][] = [

@@ -1,5 +1,6 @@
 import type { Draft } from "../draft";
-import { entry, put, spill, startPage } from "../page";
+import { entry, spill } from "../cells";
+import { put, startPage } from "../page";
 import { FORMAT, HEADER, SMALL, TEXT } from "../style";
 
 const RULES = "=BOLE.LOGRULES(One_log_dia, One_log_length)";

@@ -1,7 +1,8 @@
 import type { Draft } from "../draft";
-import { caution, entry, figure, freeze, put, repeatRows, spill, startPage } from "../page";
+import { entry, figure, spill } from "../cells";
+import { caution, freeze, put, repeatRows, startPage } from "../page";
 import { FORMAT, HEADER, SMALL, TEXT } from "../style";
-import { THIRTY_SECONDS } from "./cutPlan";
+import { THIRTY_SECONDS } from "./cut-plan";
 
 const HEIGHTS = "=BOLE.HEADHEIGHTS(Drop_start, Drop_thickness, Cut_kerf, Drop_count, Drop_bed)";
 const HEADER_ROW = 12;
