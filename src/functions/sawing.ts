@@ -310,10 +310,12 @@ export function BIGGESTLOG(throat: unknown[][], clearance?: unknown[][]): unknow
  * and all boards run along the pith. A log that simply lies on the bed is `flat`.
  *
  * The blade height is read at the blade's lower side, and is the height of the sawn face left on the log. Pass 1 takes
- * the top slab; each later pass drops the head by `drop` and frees the board of its row. Every height is a whole
- * number of scale steps above the bed, so that the head scale can be set to it. Below the total stand how far the
- * opening face may be moved with the same drops, the share reached of what no plan can pass, and warnings, such as a
- * kerf that is no whole number of scale steps with the figure it was rounded to.
+ * the top slab; each later pass drops the head by `drop` and frees the board of its row. Heights are whole scale steps
+ * above the bed, so that the head scale can be set to them. Only the pith cuts of a quarter-sawn log, and the boards off
+ * a cant that is centred, are measured from the pith and may fall between two steps; cant offset `free` keeps them on
+ * the scale. Below the total stand the shim, how far the opening face may be moved with the same drops, the share
+ * reached of what no plan can pass, and warnings, such as a kerf that is no whole number of scale steps with the figure
+ * it was rounded to.
  *
  * A cant is sawn in three positions: boards off the top down to the cant; the log turned over onto that flat, its
  * heights now measured from it; then the cant turned a quarter onto its round side. A quarter-sawn log is halved
@@ -413,7 +415,8 @@ export function CUTYIELD(
  * Extra board feet that the thinner of two kerfs gives from a log.
  *
  * Both kerfs are planned live, with the usual taper, for boards of one thickness sawn 1/8 in over. On one log a
- * thinner kerf may gain nothing: it pays when it makes room for one more board, or wider ones.
+ * thinner kerf may gain nothing: it pays when it makes room for one more board, or wider ones. Kerfs are taken to the
+ * nearest 1/256 in, finer than in CUTPLAN, so that two thin blades are not rounded to the same.
  *
  * @customfunction KERFGAIN
  * @param diameter Small-end diameter inside bark. A bare number is inches.

@@ -195,6 +195,22 @@ describe("bad input to a cut plan", () => {
   });
 });
 
+describe("a bed that the blade cannot reach", () => {
+  const notes = (pattern: string, ...rows: Cell[][]) =>
+    under(CUTPLAN(one(24), one(10), one("4/4"), one(0.125), one(pattern), rows) as Cell[][], "note").join();
+
+  it("ends a live plan above the clearance, and is said for narrow cants and for quarters", () => {
+    const table = CUTPLAN(one(24), one(10), one("4/4"), one(0.125), one("live"), [["bed clearance", 5]]) as Cell[][];
+    const end = table.findIndex((row) => row[0] === "total");
+    expect(table[end - 1]![1] as number).toBeGreaterThanOrEqual(5);
+    expect(notes("cant", ["cant widths", "4, 8"], ["bed clearance", 5])).toMatch(
+      /narrower than the bed clearance of 5 in/,
+    );
+    expect(notes("cant", ["cant widths", "6, 8"], ["bed clearance", 5])).not.toMatch(/narrower/);
+    expect(notes("quarter", ["bed clearance", 5])).toMatch(/blade goes no lower than 5 in/);
+  });
+});
+
 describe("columns of logs", () => {
   it("spill, each log its own answer, a bad one its own error, an unfilled row 0", () => {
     const logs = column(12.5, 0, "wide", 30);

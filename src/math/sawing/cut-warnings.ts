@@ -25,5 +25,20 @@ export function warningsAbout(
     warnings.push(`a ${job.pattern} is planned with the small end shimmed up until the pith is level (log lies split)`);
   if (job.pattern === "quarter" && job.log.smallAcrossIn !== job.log.smallUpIn)
     warnings.push("small end across is not used for quarters: the log is taken as round at its diameter");
+  warnings.push(...bedWarnings(job));
   return warnings;
+}
+
+/** Turned over on its flat, a cant is cut at its own width above the bed; a quarter at the board's thickness. */
+function bedWarnings({ pattern, bedSteps, stepIn, cantWidths, products }: CutJob): string[] {
+  const lowest = inchesText(bedSteps * stepIn);
+  if (pattern === "cant" && cantWidths.some(({ greenSteps }) => greenSteps < bedSteps))
+    return [
+      `a cant narrower than the bed clearance of ${lowest} in needs something under it when the log is turned over`,
+    ];
+  if (pattern === "quarter" && products.some(({ greenSteps }) => greenSteps < bedSteps))
+    return [
+      `the blade goes no lower than ${lowest} in: lay the quarters on something flat, and add its height to the blade's`,
+    ];
+  return [];
 }
