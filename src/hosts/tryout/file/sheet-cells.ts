@@ -56,7 +56,7 @@ export function readSheet(xml: string, sharedTexts: readonly string[]): SheetXml
       else rows.push((row = rowFrom(tag, rows.at(-1))));
     } else if (tag.name === "c" && tag.depth === 3 && row) {
       if (tag.kind !== "close") cell = openCell(tag, row);
-      if (tag.kind !== "open" && cell) row.cells.push(finished(cell, tag, xml, sharedTexts));
+      if (tag.kind !== "open" && cell) row.cells.push(finished(cell, tag, sharedTexts));
     } else if (cell && tag.depth === 4) childOfCell(cell, tag, xml);
   }
   return { xml, rows, data };
@@ -99,7 +99,7 @@ function childOfCell(cell: OpenCell, tag: Tag, xml: string): void {
   else cell.others.push({ start, end: tag.end });
 }
 
-function finished(open: OpenCell, tag: Tag, xml: string, sharedTexts: readonly string[]): SheetCell {
+function finished(open: OpenCell, tag: Tag, sharedTexts: readonly string[]): SheetCell {
   const { row, column, start, attributes, others, formula, held } = open;
   const value = held === undefined ? null : valueOf(attribute(attributes, "t") ?? "n", held, sharedTexts);
   return { row, column, start, end: tag.end, attributes, others, value, ...(formula ? { formula } : {}) };

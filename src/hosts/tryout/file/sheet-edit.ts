@@ -23,19 +23,40 @@ const ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|GETTING_DATA)$/;
 export function withCells(sheet: SheetXml, changes: readonly CellChange[]): string {
   const prefix = prefixOf(sheet.xml);
   const rows = new Map(sheet.rows.map((row) => [row.row, row]));
-  const patches: Patch[] = [];
-  const newRows = new Map<number, string[]>();
+  const byRow = new Map<number, CellChange[]>();
   for (const change of [...changes].sort((a, b) => a.row - b.row || a.column - b.column)) {
-    const row = rows.get(change.row);
-    const cell = row?.cells.find(({ column }) => column === change.column);
-    if (cell) patches.push({ start: cell.start, end: cell.end, text: changedCell(sheet.xml, cell, change, prefix) });
-    else if (change.value === undefined || change.value === null) continue;
-    else if (row) patches.push(cellInRow(row, change, prefix));
-    else newRows.set(change.row, [...(newRows.get(change.row) ?? []), newCell(change, prefix)]);
+    const own = byRow.get(change.row);
+    if (own) own.push(change);
+    else byRow.set(change.row, [change]);
   }
-  const openings = new Map<number, Patch>();
-  const all = patches.flatMap((patch) => inOneOpening(patch, openings));
-  return patched(sheet.xml, [...all, ...openings.values(), ...rowPatches(sheet, newRows, prefix)]);
+  const patches = [...byRow].flatMap(([number, own]) => {
+    const row = rows.get(number);
+    return row && !row.alone ? cellPatches(sheet.xml, row, own, prefix) : rowPatch(sheet, number, row, own, prefix);
+  });
+  return patched(sheet.xml, patches);
+}
+
+/** Changes the cells of a row that are there; a new one stands before the first to its right. */
+function cellPatches(xml: string, row: SheetRow, changes: readonly CellChange[], prefix: string): Patch[] {
+  const cells = new Map(row.cells.map((cell) => [cell.column, cell]));
+  return changes.flatMap((change) => {
+    const cell = cells.get(change.column);
+    if (cell) return [{ start: cell.start, end: cell.end, text: changedCell(xml, cell, change, prefix) }];
+    const at = row.cells.find(({ column }) => column > change.column)?.start ?? row.close;
+    const text = newCell(change, prefix);
+    return text ? [{ start: at, end: at, text }] : [];
+  });
+}
+
+/** A row without cells gets its first ones; a row that is not there stands before the first one below it. */
+function rowPatch(sheet: SheetXml, number: number, row: SheetRow | undefined, changes: CellChange[], prefix: string) {
+  const cells = changes.map((change) => newCell(change, prefix)).join("");
+  if (!cells) return [];
+  const attributes = row ? row.attributes.trimEnd() : ` r="${number + 1}"`;
+  const text = `<${prefix}row${attributes}>${cells}</${prefix}row>`;
+  if (row) return [{ start: row.start, end: row.end, text }];
+  const at = sheet.rows.find((other) => other.row > number)?.start ?? sheet.data.close;
+  return [{ start: at, end: at, text }];
 }
 
 function changedCell(xml: string, cell: SheetCell, change: CellChange, prefix: string): string {
@@ -57,7 +78,8 @@ function formulaXml(xml: string, { formula }: SheetCell, { ref, formula: text }:
   const whole = xml.slice(formula.start, formula.end);
   const opened = whole.slice(0, whole.indexOf(">") + 1);
   const sized = ref ? opened.replace(/(\sref\s*=\s*)(?:"[^"]*"|'[^']*')/, `$1"${ref}"`) : opened;
-  const inside = text === undefined ? whole.slice(opened.length) : `${escaped(text)}${whole.slice(whole.lastIndexOf("<"))}`;
+  const inside =
+    text === undefined ? whole.slice(opened.length) : `${escaped(text)}${whole.slice(whole.lastIndexOf("<"))}`;
   return sized + inside;
 }
 
@@ -74,33 +96,7 @@ function valueXml(value: Held, standsAlone: boolean, prefix: string): { type?: s
 }
 
 function newCell({ row, column, value = null }: CellChange, prefix: string): string {
+  if (value === null) return "";
   const { type, xml } = valueXml(value, true, prefix);
   return `<${prefix}c r="${addressOf(row, column)}"${type ? ` t="${type}"` : ""}>${xml}</${prefix}c>`;
-}
-
-/** A new cell stands before the first one to its right. */
-function cellInRow(row: SheetRow, change: CellChange, prefix: string): Patch {
-  const text = newCell(change, prefix);
-  if (row.alone) return { start: row.start, end: row.end, text: `<${prefix}row${row.attributes}>${text}</${prefix}row>` };
-  const next = row.cells.find(({ column }) => column > change.column);
-  const at = next?.start ?? row.close;
-  return { start: at, end: at, text };
-}
-
-/** Several new cells may open the same row that was written as one tag: they share the opening. */
-function inOneOpening(patch: Patch, openings: Map<number, Patch>): Patch[] {
-  const close = /<\/[\w.-]*:?row>$/.exec(patch.text)?.[0];
-  if (!close) return [patch];
-  const known = openings.get(patch.start);
-  if (known) known.text = known.text.slice(0, -close.length) + patch.text.slice(patch.text.indexOf(">") + 1);
-  else openings.set(patch.start, patch);
-  return [];
-}
-
-/** New rows stand before the first one below. */
-function rowPatches({ rows, data }: SheetXml, newRows: Map<number, string[]>, prefix: string): Patch[] {
-  return [...newRows].map(([number, cells]) => {
-    const at = rows.find(({ row }) => row > number)?.start ?? data.close;
-    return { start: at, end: at, text: `<${prefix}row r="${number + 1}">${cells.join("")}</${prefix}row>` };
-  });
 }
