@@ -67,21 +67,28 @@ export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknow
 /**
  * Pounds in a log, from its ends, length and species.
  *
- * Green when no moisture is given. The bounds are the customary 15 % either way on a green log: the wood varies, and so
- * does the water. The volume is the mean of the two end areas times the length. Sapwood of a conifer holds three to seven
- * times the water of its heartwood: for a small or young log give the sapwood's moisture from the SPECIES card.
+ * Green when no moisture is given. The bounds are the customary 15 % either way: the wood varies, and so does the water.
+ * The volume is the mean of the two end areas times the length.
+ *
+ * A conifer's sapwood holds up to five times the water of its heartwood (incense-cedar 213 % against 40 %). So the
+ * bounds of a green log go out to a log all of heartwood or all of sapwood, where the handbook has their moisture and
+ * that lies beyond the 15 %. A small or young conifer is mostly sapwood: plan with the high bound, or give the sapwood's
+ * moisture from the SPECIES card. For baldcypress, Douglas-fir, noble fir, western hemlock and western redcedar even the
+ * typical figure is lighter than heartwood by the handbook: two sources differ, take the high one.
  *
  * @customfunction LOGWEIGHT
  * @param species Name of the species.
  * @param small Small-end diameter inside bark. A bare number is inches; 36 cm works too.
- * @param large Large-end diameter inside bark. A bare number is inches.
+ * @param large Large-end diameter inside bark, not under the small end. A bare number is inches.
  * @param length Log length. A bare number is feet; 8'6" and 2.4 m work too.
  * @param [moisture] Percent of the oven-dry weight. Green when left out.
  * @param [bark] without (when left out) or with; bark is weighed green.
- * @param [bound] typical (when left out), low or high: 15 % either way.
+ * @param [bound] typical (when left out), low or high: 15 % either way, or farther where heart or sap of a green log is.
  * @returns Pounds
  * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10) gives 2294
  * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10, , "with", "high") gives 2909
+ * @example =BOLE.LOGWEIGHT("western hemlock", 14, 18, 16) gives 930
+ * @example =BOLE.LOGWEIGHT("western hemlock", 14, 18, 16, , , "high") gives 1606
  * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10, 300) gives #N/A
  * @caution An estimate for planning the haul, never for rigging or for choosing lifting gear. Weigh the log, or lift with gear and people rated for far more. The high bound is not a safety factor.
  * @words how heavy is this log, trailer, lift, crane, weight of a log

@@ -8,24 +8,29 @@ const FT2_PER_SQUARE_IN_OF_DIAMETER = Math.PI / 4 / IN2_PER_FT2;
 /** Thinner than the finest twig: only keeps nonsense out. */
 const SMALLEST_IN = 0.1;
 
-interface EndSizes {
+interface Ends {
   smallIn: number;
   largeIn: number;
   lengthFt: number;
-  unit?: CubicUnit;
 }
+type EndSizes = Ends & { unit?: CubicUnit };
 
 /**
- * Volume of a log by Smalian's formula, from both ends. It overstates a log with a flared butt.
+ * Cubic feet in a log by Smalian's formula, from both ends. It overstates a log with a flared butt.
  *
  * @formula V = f (d^2 + D^2) / 2 * L, f = pi / 4 / 144 (0.005454), d and D in inches, L in feet
  * @source Briggs 1994, Table 2-1
  * @range the large end not under the small end
  * @checked 1 of 1 worked example (d = 12 cm, D = 20 cm, L = 6 m: 0.128 m3)
  */
-export function smalianVolume({ smallIn, largeIn, lengthFt, unit = "ft3" }: EndSizes): number {
+export function smalianFt3({ smallIn, largeIn, lengthFt }: Ends): number {
   mustTaper(smallIn, largeIn, lengthFt, "Smalian");
-  return volume((smallIn ** 2 + largeIn ** 2) / 2, lengthFt, unit);
+  return cubicFeet((smallIn ** 2 + largeIn ** 2) / 2, lengthFt);
+}
+
+/** Volume of a log by Smalian's formula in the unit asked for. */
+export function smalianVolume({ unit = "ft3", ...ends }: EndSizes): number {
+  return inCubicUnit(smalianFt3(ends), unit);
 }
 
 /**
@@ -46,7 +51,7 @@ export function huberVolume({
   unit?: CubicUnit;
 }): number {
   mustBeScalable({ diameterIn: middleIn, lengthFt }, { rule: "Huber", smallestIn: SMALLEST_IN });
-  return volume(middleIn ** 2, lengthFt, unit);
+  return inCubicUnit(cubicFeet(middleIn ** 2, lengthFt), unit);
 }
 
 /**
@@ -65,7 +70,7 @@ export function newtonVolume({
 }: EndSizes & { middleIn: number }): number {
   mustTaper(smallIn, largeIn, lengthFt, "Newton");
   mustBeBetween(smallIn, largeIn, middleIn, "Newton diameter at mid-length (in), between the ends");
-  return volume((smallIn ** 2 + 4 * middleIn ** 2 + largeIn ** 2) / 6, lengthFt, unit);
+  return inCubicUnit(cubicFeet((smallIn ** 2 + 4 * middleIn ** 2 + largeIn ** 2) / 6, lengthFt), unit);
 }
 
 /**
@@ -77,7 +82,7 @@ export function newtonVolume({
  */
 export function coneVolume({ smallIn, largeIn, lengthFt, unit = "ft3" }: EndSizes): number {
   mustTaper(smallIn, largeIn, lengthFt, "cone");
-  return volume((smallIn ** 2 + smallIn * largeIn + largeIn ** 2) / 3, lengthFt, unit);
+  return inCubicUnit(cubicFeet((smallIn ** 2 + smallIn * largeIn + largeIn ** 2) / 3, lengthFt), unit);
 }
 
 /** Refuses a log whose butt is thinner than its top. */
@@ -86,6 +91,6 @@ export function mustTaper(smallIn: number, largeIn: number, lengthFt: number, wh
   mustBeBetween(smallIn, THICKEST_IN, largeIn, `${what} large end, diameter (in), not under the small end`);
 }
 
-function volume(squareOfDiameterIn2: number, lengthFt: number, unit: CubicUnit): number {
-  return inCubicUnit(FT2_PER_SQUARE_IN_OF_DIAMETER * squareOfDiameterIn2 * lengthFt, unit);
+function cubicFeet(squareOfDiameterIn2: number, lengthFt: number): number {
+  return FT2_PER_SQUARE_IN_OF_DIAMETER * squareOfDiameterIn2 * lengthFt;
 }

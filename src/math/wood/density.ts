@@ -24,6 +24,14 @@ export function woodWeightLbPerFt3({ species, moisturePct }: { species: SpeciesN
   return WATER_LB_PER_FT3 * specificGravityAt(species, moisturePct) * (1 + moisturePct / 100);
 }
 
+/** Pounds in a cubic foot of green heartwood and of green sapwood, as far as the handbook's moisture of them was seen. */
+export function heartAndSapLbPerFt3(species: SpeciesName): number[] {
+  const { heartwoodMoisturePct, sapwoodMoisturePct } = speciesNamed(species);
+  return [heartwoodMoisturePct, sapwoodMoisturePct]
+    .filter((moisturePct) => moisturePct !== undefined)
+    .map((moisturePct) => woodWeightLbPerFt3({ species, moisturePct }));
+}
+
 /** Oven-dry weight over the volume at a moisture. */
 function specificGravityAt(species: SpeciesName, moisturePct: number): number {
   const { specificGravity, specificGravityAt12 } = speciesNamed(species);

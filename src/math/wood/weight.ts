@@ -1,6 +1,7 @@
 import { mustBeAtLeast } from "../errors";
-import { BF_PER_FT3, IN_PER_FT, WATER_LB_PER_FT3 } from "../units";
-import { woodWeightLbPerFt3 } from "./density";
+import { smalianFt3 } from "../logs/cubic";
+import { BF_PER_FT3, WATER_LB_PER_FT3 } from "../units";
+import { heartAndSapLbPerFt3, woodWeightLbPerFt3 } from "./density";
 import { mustFitIn } from "./moisture";
 import { speciesNamed, type SpeciesName } from "./species";
 
@@ -9,7 +10,8 @@ const CUSTOMARY_BAND = 0.15;
 
 /** The figure asked for: the table's, or the ends of the customary band round it. */
 export const WEIGHT_BOUNDS = { typical: [], low: [], high: [] } as const;
-const BOUND_FACTOR: Record<keyof typeof WEIGHT_BOUNDS, number> = {
+type Bound = keyof typeof WEIGHT_BOUNDS;
+const BOUND_FACTOR: Record<Bound, number> = {
   typical: 1,
   low: 1 - CUSTOMARY_BAND,
   high: 1 + CUSTOMARY_BAND,
@@ -24,27 +26,40 @@ interface Log {
   lengthFt: number;
   moisturePct?: number;
   bark: keyof typeof BARK_CHOICES;
-  bound: keyof typeof WEIGHT_BOUNDS;
+  bound: Bound;
 }
 
 /**
  * Pounds in a log, from its diameters inside bark.
  *
  * The volume is Smalian's, which comes out on the heavy side for a log with a flared butt. The bark is weighed green
- * whatever the moisture of the wood.
+ * whatever the moisture of the wood. The customary 15 % is too narrow for many a conifer, whose sapwood holds far more
+ * water than its heartwood: the bounds of a green log go out to a log all of the one or all of the other.
  *
- * @formula weight = V * w * (1 - 0.15 or 1 or 1 + 0.15), V = pi / 4 * (d^2 + D^2) / 2 / 144 * L in ft3, w the pounds in a
- *   cubic foot of the wood at the moisture; bark adds V * b * 62.4 * Gbark * (1 + MCbark / 100), b bark over wood volume
+ * @formula weight = V * (w + bark) * (1 - 0.15 or 1 or 1 + 0.15), V by Smalian in ft3, w the pounds in a cubic foot of the
+ *   wood at the moisture; for a green log low and high take w of heartwood or sapwood alone where that lies farther out;
+ *   bark = b * 62.4 * Gbark * (1 + MCbark / 100), b bark over wood volume, or none
  * @source FIADB REF_SPECIES, specific gravity, moisture and volume of bark
  * @source FPL-GTR-282, Eq 4-14
- * @source common practice, no source: 15 % either way on a green log; Smalian's volume
+ * @source FPL-GTR-190, Table 4-1, green heartwood and sapwood for the bounds
+ * @source common practice, no source: 15 % either way on a green log
+ * @range as Smalian's volume: the large end not under the small end
  */
-export function logWeightLb({ species, smallIn, largeIn, lengthFt, moisturePct, bark, bound }: Log): number {
-  const meanEndAreaFt2 = (Math.PI / 4) * ((smallIn ** 2 + largeIn ** 2) / 2 / IN_PER_FT ** 2);
-  const woodFt3 = meanEndAreaFt2 * lengthFt;
-  const woodLb = woodFt3 * woodWeightLbPerFt3(moisturePct === undefined ? { species } : { species, moisturePct });
-  const barkLb = bark === "with" ? woodFt3 * barkLbPerFt3OfWood(species) : 0;
-  return (woodLb + barkLb) * BOUND_FACTOR[bound];
+export function logWeightLb({ species, moisturePct, bark, bound, ...ends }: Log): number {
+  const woodLb =
+    moisturePct === undefined
+      ? greenLbPerFt3(species, bound)
+      : BOUND_FACTOR[bound] * woodWeightLbPerFt3({ species, moisturePct });
+  const barkLb = bark === "with" ? BOUND_FACTOR[bound] * barkLbPerFt3OfWood(species) : 0;
+  return smalianFt3(ends) * (woodLb + barkLb);
+}
+
+/** Pounds in a cubic foot of green wood: the table's, or an end of the band round it. */
+function greenLbPerFt3(species: SpeciesName, bound: Bound): number {
+  const banded = BOUND_FACTOR[bound] * woodWeightLbPerFt3({ species });
+  if (bound === "typical") return banded;
+  const outermost = bound === "low" ? Math.min : Math.max;
+  return outermost(banded, ...heartAndSapLbPerFt3(species));
 }
 
 /** Pounds of green bark that go with a cubic foot of wood. */

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NoAnswer } from "../../../src/math/errors";
@@ -77,14 +78,56 @@ describe("the weight of a log", () => {
     expect(logWeightLb({ ...log, smallIn: 24, largeIn: 24, lengthFt: 10 })).toBeCloseTo(40 * logWeightLb(log), 8);
   });
 
-  it("is the same from either end", () => {
-    const one = logWeightLb({ ...log, smallIn: 20, largeIn: 26, lengthFt: 9 });
-    expect(logWeightLb({ ...log, smallIn: 26, largeIn: 20, lengthFt: 9 })).toBe(one);
+  it("of sizes no tree has, or with its ends swapped, is refused", () => {
+    const ask = (smallIn: number, largeIn: number, lengthFt: number) => () =>
+      logWeightLb({ ...log, smallIn, largeIn, lengthFt });
+    expect(ask(26, 20, 9)).toThrow("not under the small end: wanted 26 to 300, got 20");
+    expect(ask(200, 301, 9)).toThrow("wanted 200 to 300, got 301");
+    expect(ask(20, 26, 900)).toThrow("wanted more than 0, up to 300, got 900");
   });
 
   it("strays 15 % either way by custom", () => {
     expect(logWeightLb({ ...log, bound: "low" }) / logWeightLb(log)).toBeCloseTo(0.85, 12);
     expect(logWeightLb({ ...log, bound: "high" }) / logWeightLb(log)).toBeCloseTo(1.15, 12);
+  });
+
+  it("of a green conifer may be all sapwood or all heartwood", () => {
+    // By hand for incense-cedar, 0.35 green: heart 40 %, sap 213 % (Table 4-1); pi / 4 * 62.4 * 0.35 * 1.40 and * 3.13
+    const cedar = { ...log, species: "incense-cedar" } as const;
+    expect(logWeightLb({ ...cedar, bound: "low" })).toBeCloseTo(24.01, 2);
+    expect(logWeightLb({ ...cedar, bound: "high" })).toBeCloseTo(53.69, 2);
+  });
+
+  it("green never lies outside its bounds, whether the log is heart, sap or bark and all", () => {
+    for (const species of SPECIES_TABLE) {
+      const { name, heartwoodMoisturePct, sapwoodMoisturePct } = species;
+      for (const bark of ["with", "without"] as const) {
+        const weigh = (more: object) => logWeightLb({ ...log, species: name, bark, ...more });
+        const [low, typical, high] = (["low", "typical", "high"] as const).map((bound) => weigh({ bound }));
+        for (const moisturePct of [heartwoodMoisturePct, sapwoodMoisturePct]) {
+          if (moisturePct === undefined) continue;
+          expect(weigh({ moisturePct }), name).toBeLessThanOrEqual(high! + 1e-9);
+          expect(weigh({ moisturePct }), name).toBeGreaterThanOrEqual(low! - 1e-9);
+        }
+        expect(low! / typical!, name).toBeLessThanOrEqual(0.85 + 1e-12);
+        expect(high! / typical!, name).toBeGreaterThanOrEqual(1.15 - 1e-12);
+      }
+    }
+  });
+
+  it("of a moisture given strays 15 % and no more", () => {
+    const cedar = { ...log, species: "incense-cedar", moisturePct: 40 } as const;
+    expect(logWeightLb({ ...cedar, bound: "high" }) / logWeightLb(cedar)).toBeCloseTo(1.15, 12);
+  });
+
+  it("is said on its page to be light for just those conifers whose two sources differ", () => {
+    const page = readFileSync(new URL("../../../src/functions/wood.ts", import.meta.url), "utf8");
+    const said = /handbook has their moisture[^]*?For (.*?) even/.exec(page.replace(/\s*\n \* /g, " "))![1]!;
+    const light = SPECIES_TABLE.filter(
+      ({ kind, greenMoisturePct, heartwoodMoisturePct: heart, sapwoodMoisturePct: sap }) =>
+        kind === "softwood" && heart !== undefined && sap !== undefined && greenMoisturePct < Math.min(heart, sap),
+    );
+    expect(said.split(/, | and /).sort()).toEqual(light.map(({ name }) => name as string).sort());
   });
 
   it("with bark adds the bark by the agency's shares of volume", () => {
