@@ -4,7 +4,8 @@ import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
-const { DEVELOPMENT_ADDRESS, checkedAddress } = await tsImport("./manifest/manifest.ts", import.meta.url);
+const { DEVELOPMENT_ADDRESS } = await tsImport("./src/catalog/address.ts", import.meta.url);
+const { checkedAddress } = await tsImport("./manifest/manifest.ts", import.meta.url);
 const { filesBeside } = await tsImport("./src/hosts/excel/files.ts", import.meta.url);
 
 /** Excel loads the functions bundle before the first cell can answer, so it must stay small. */

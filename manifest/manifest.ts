@@ -1,8 +1,5 @@
 import { readFileSync } from "node:fs";
 
-/** Where `npm run excel` serves the add-in, and what a build is made for when nothing else is said. */
-export const DEVELOPMENT_ADDRESS = "https://localhost:3000";
-
 /** The manifest for files served at an address. */
 export function manifestFor(address: string, packageVersion: string): string {
   const template = readFileSync(new URL("manifest.xml", import.meta.url), "utf8");

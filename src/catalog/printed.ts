@@ -1,18 +1,19 @@
+import { DEVELOPMENT_ADDRESS } from "./address";
 import { functionsJson } from "./functions-json";
 import { readCatalog } from "./read-catalog";
 import { withFunctionTable } from "./readme-table";
 import { referencePages } from "./reference-pages";
 import { REFERENCE_STYLE } from "./reference-style";
-
-/** Where the add-in is served while it is being built; a build for another address prints its own functions.json. */
-export const OWN_ADDRESS = "https://localhost:3000";
+import { sourceRows } from "./source-rows";
 
 /** Every generated file, by its path from the project's folder. */
 export async function printed(readme: string): Promise<Map<string, string>> {
   const catalog = readCatalog();
   const files = new Map<string, string>();
   files.set("src/catalog/catalog.json", `${JSON.stringify(catalog, null, 1)}\n`);
-  files.set("assets/functions.json", await functionsJson(catalog, OWN_ADDRESS));
+  files.set("src/catalog/sources.json", `${JSON.stringify(sourceRows(catalog), null, 1)}\n`);
+  // A build for another address prints its own functions.json.
+  files.set("assets/functions.json", await functionsJson(catalog, DEVELOPMENT_ADDRESS));
   files.set("README.md", withFunctionTable(readme, catalog));
   for (const [name, html] of referencePages(catalog)) files.set(`assets/reference/${name}`, html);
   files.set("assets/reference/style.css", REFERENCE_STYLE);

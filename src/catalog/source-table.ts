@@ -1,8 +1,9 @@
 import { NoAnswer } from "../math/errors";
-import catalog from "./catalog.json";
-import type { Entry } from "./entry";
+import type { SourceRows } from "./source-rows";
+import sources from "./sources.json";
 
 const HEADINGS = ["What", "Formula", "Source", "Range", "Grade"];
+const { rows, functions }: SourceRows = sources;
 
 /** Where a worksheet function's numbers come from: a row for every formula it rests on. */
 export function sourceTable({ name }: { name: string }): string[][] {
@@ -11,14 +12,7 @@ export function sourceTable({ name }: { name: string }): string[][] {
     .toUpperCase()
     .replace(/^=?(?:BOLE\.)?/, "")
     .replace(/\(.*$/, "");
-  const entry = (catalog as Entry[]).find((listed) => listed.name === wanted);
-  if (!entry) throw new NoAnswer(`name: wanted a function of Bole, such as LOGSCALE, got "${name.slice(0, 40)}"`);
-  const rows = entry.formulas.map(({ sentence, formula, sources, range, grade }) => [
-    sentence,
-    formula,
-    sources.join("; "),
-    range,
-    grade,
-  ]);
-  return [HEADINGS, ...(rows.length > 0 ? rows : [[entry.summary, "", "Bole itself", "", entry.grade]])];
+  if (!Object.hasOwn(functions, wanted))
+    throw new NoAnswer(`name: wanted a function of Bole, such as LOGSCALE, got "${name.slice(0, 40)}"`);
+  return [HEADINGS, ...functions[wanted]!.map((place) => rows[place]!)];
 }

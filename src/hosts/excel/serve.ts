@@ -6,7 +6,7 @@ import { fileURLToPath } from "node:url";
 import { getHttpsServerOptions } from "office-addin-dev-certs";
 import webpack from "webpack";
 import DevServer from "webpack-dev-server";
-import { DEVELOPMENT_ADDRESS } from "../../../manifest/manifest";
+import { DEVELOPMENT_ADDRESS } from "../../catalog/address";
 
 /**
  * `npm run excel`: serves the add-in from this machine over https and puts it into the Excel that is installed here.
