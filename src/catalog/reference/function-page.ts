@@ -45,7 +45,7 @@ function figure(asked: string): string {
 }
 
 function paramTerm({ name, optional }: Entry["params"][number]): string {
-  return `<code>${name}</code>${optional ? ` <span class="quiet">may be left out</span>` : ""}`;
+  return `<code>${name}</code>${optional ? ` <span class="quiet">optional</span>` : ""}`;
 }
 
 /** The formulas behind a function. Where they hold all those of another one, its page is named instead. */
