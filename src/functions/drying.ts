@@ -399,7 +399,7 @@ export function KILNSTEPS(species: unknown[][], thickness: unknown[][]): unknown
  * @customfunction HEATHOURS
  * @param size Side of the square timber. A bare number is inches; 4 to 12.
  * @param start Temperature of the wood at the start. A bare number is degrees Fahrenheit; 40 to 60.
- * @param chamber Dry bulb of the chamber: 160, the one the table was printed for.
+ * @param chamber Dry bulb of the chamber: 160 or 71 C, the one the table was printed for.
  * @param wetbulb Wet bulb of the chamber, degrees Fahrenheit; 148 to 158.
  * @returns Hours
  * @example =BOLE.HEATHOURS(8, 50, 160, 152) gives 13.37

@@ -77,6 +77,15 @@ describe("shrinkage in the sheet", () => {
     expect(Number(DRIEDSIZE(cell("sycamore"), green, cell(81), cell(8), cell("quartersawn"))[0]![0])).toBeCloseTo(2, 9);
   });
 
+  it("knows the grain by what it is called at the mill", () => {
+    const radial = SHRINKAGE(cell("white oak"), cell(60), cell(8), cell("radial"));
+    for (const grain of ["quarter", "Quarter sawn", "edge grain", "vertical grain"])
+      expect(SHRINKAGE(cell("white oak"), cell(60), cell(8), cell(grain))).toEqual(radial);
+    const tangential = SHRINKAGE(cell("white oak"), cell(60), cell(8));
+    for (const grain of ["flat", "flat-sawn", "plainsawn", "flat grain"])
+      expect(SHRINKAGE(cell("white oak"), cell(60), cell(8), cell(grain))).toEqual(tangential);
+  });
+
   it("names the figure that is missing and the tables it was looked for in", () => {
     const message = messageOf(SHRINKAGE(cell("eastern white pine"), cell(60), cell(8)));
     expect(message).toContain("tangential shrinkage: no figure for eastern white pine");

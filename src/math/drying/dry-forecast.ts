@@ -1,5 +1,5 @@
-import { mustBeBelow, NoAnswer } from "../errors";
-import { dryingCurve, type DryingCurve, type Reading } from "./drying-curve";
+import { mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
+import { dryingCurve, LONGEST_DAYS, type DryingCurve, type Reading } from "./drying-curve";
 import { TWO_READINGS } from "./dry-rate";
 
 type Cell = string | number;
@@ -24,7 +24,7 @@ interface Forecast {
  *   from there, s the standard error of the logarithms
  * @source Wood drying article, exponential approach to equilibrium
  * @source plain arithmetic, least squares and the band of its line
- * @range target above the equilibrium moisture and below the curve's start; two readings or more
+ * @range target above the equilibrium moisture and below the curve's start; two readings or more; the day within 20 years of the last reading
  */
 export function dryForecast({ readings, emcPct, targetPct }: Forecast): Cell[][] {
   if (!(targetPct > emcPct))
@@ -33,6 +33,7 @@ export function dryForecast({ readings, emcPct, targetPct }: Forecast): Cell[][]
   mustBeBelow(curve.startingMoisturePct, targetPct, "target (% moisture; the limit is where the readings start)");
   const toFall = curve.meanLogarithm - Math.log(targetPct - emcPct);
   const day = curve.meanDay + toFall / curve.ratePerDay;
+  mustBeBetween(-LONGEST_DAYS, LONGEST_DAYS, day - curve.lastDay, "days to the target after the last reading");
   const [early, late] = earlyAndLate(curve, toFall);
   return [
     ["figure", "value", "unit"],

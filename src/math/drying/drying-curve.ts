@@ -26,13 +26,16 @@ export interface DryingCurve {
 /** Two points make a line; from three on its scatter shows. */
 const FEWEST_READINGS = 2;
 
+/** No stack dries longer (20 years; common practice, no source): a longer time is a slip, such as a blank among dates. */
+export const LONGEST_DAYS = 7305;
+
 /**
  * Fits the drying law to readings: the excess over equilibrium falls by the same share every day.
  *
  * @formula dM/dt = -k (M - EMC): ln(M - EMC) = ln(M0 - EMC) - k t, a line fitted by least squares; standard error in
  *   points = sqrt(sum (M - fitted)^2 / (n - 2))
  * @source Wood drying article, exponential approach to equilibrium
- * @range two readings or more, days rising, all above the equilibrium moisture and falling over all
+ * @range two readings or more, days rising, within 20 years, all above the equilibrium moisture and falling over all
  */
 export function dryingCurve({ readings, emcPct }: { readings: readonly Reading[]; emcPct: number }): DryingCurve {
   mustBeReadable(readings, emcPct);
@@ -80,6 +83,10 @@ function mustBeReadable(readings: readonly Reading[], emcPct: number): void {
     const before = readings[i - 1];
     if (before && !(day > before.day))
       throw new NoAnswer(`days: wanted each later than the one before, got ${day} after ${before.day}`);
+    if (before && day - before.day > LONGEST_DAYS)
+      throw new NoAnswer(
+        `days: wanted within 20 years of each other, got ${day} after ${before.day} (a blank is day 0)`,
+      );
   });
 }
 

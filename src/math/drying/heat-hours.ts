@@ -2,8 +2,9 @@ import { mustBeAbove, mustBeBetween, NoAnswer } from "../errors";
 import { HEAT_TIMES_UPPER_MIN } from "./heat-times.table";
 
 const MINUTES_PER_HOUR = 60;
-/** The one chamber temperature the table was printed for, degrees Fahrenheit. */
+/** The one chamber temperature the table was printed for, degrees Fahrenheit, and how near to it a kiln is read: 71 °C does. */
 const CHAMBER_F = 160;
+const READ_TO_F = 0.5;
 /** What the centre must reach, degrees Fahrenheit: a chamber whose wet bulb is lower takes far longer. */
 const CENTER_F = 133;
 
@@ -28,14 +29,15 @@ interface Heating {
  * @formula ln(minutes) interpolated over ln(size), ln(start) and ln(chamber - wet bulb) between printed values
  * @source FPL-GTR-190, Table 20-8, the numbers in parentheses
  * @source FPL-RP-607 for their meaning, the upper end of a 99 % interval
- * @range timbers 4 to 12 in square; wood at 40 to 60 degF; chamber at 160 degF; wet bulb 148 to 158 degF
+ * @range timbers 4 to 12 in square; wood at 40 to 60 degF; chamber at 160 degF, half a degree either way; wet bulb 148 to 158 degF
  */
 export function heatHours({ sizeIn, startF, chamberF, wetBulbF }: Heating): number {
-  mustBeBetween(CHAMBER_F, CHAMBER_F, chamberF, "chamber dry bulb (°F; the table has one)");
+  mustBeBetween(CHAMBER_F - READ_TO_F, CHAMBER_F + READ_TO_F, chamberF, "chamber dry bulb (°F; the table has 160)");
   mustBeAbove(CENTER_F, wetBulbF, "wet bulb (°F; under it the table's times do not hold)");
   const size = place(SIZES_IN, sizeIn, "size (in)");
   const start = place(STARTS_F, startF, "wood at the start (°F)");
-  const depression = place(DEPRESSIONS_F, chamberF - wetBulbF, "wet-bulb depression (°F)");
+  const depressionF = Math.max(CHAMBER_F, chamberF) - wetBulbF; // the larger one takes longer
+  const depression = place(DEPRESSIONS_F, depressionF, "wet-bulb depression (°F)");
   let logMinutes = 0;
   for (const [sizeAt, sizeShare] of size)
     for (const [startAt, startShare] of start)

@@ -1,4 +1,9 @@
+import { mustBeBetween } from "../errors";
 import { celsiusFromFahrenheit } from "../units";
+
+/** Boards and slabs; thinner or thicker is a slip (common practice, no source). */
+const THINNEST_IN = 0.125;
+const THICKEST_IN = 12;
 
 /** Thickness exponent and the two rate figures of red oak boards. */
 const THICKNESS_EXPONENT = 1.52;
@@ -15,9 +20,10 @@ const ANTOINE = { a: 8.07131, b: 1730.63, c: 233.426 };
  *   pressure of saturated water vapor in mmHg at C degrees Celsius
  * @source Wood drying article, time constant of red oak boards
  * @source Antoine constants for water, 1 to 100 degC
- * @range red oak at kiln temperatures; at yard temperatures it is stretched beyond its data
+ * @range red oak at kiln temperatures; at yard temperatures it is stretched beyond its data; boards 1/8 to 12 in thick
  */
 export function redOakTimeConstantDays({ thicknessIn, temperatureF }: { thicknessIn: number; temperatureF: number }) {
+  mustBeBetween(THINNEST_IN, THICKEST_IN, thicknessIn, "board thickness (in)");
   return thicknessIn ** THICKNESS_EXPONENT / (RATE_COLD + RATE_PER_MMHG * saturatedVaporMmHg(temperatureF));
 }
 

@@ -4,8 +4,8 @@ import { speciesNamed, type SpeciesName } from "./species";
 
 /** The way the growth rings run across the width of a piece that shrinks. */
 export const SIZE_GRAINS = {
-  tangential: ["flat-sawn", "flatsawn", "plain-sawn", "plainsawn"],
-  radial: ["quarter-sawn", "quartersawn", "vertical grain"],
+  tangential: ["flat", "flat-sawn", "flatsawn", "flat grain", "plain-sawn", "plainsawn"],
+  radial: ["quarter", "quarter-sawn", "quartersawn", "vertical grain", "edge grain"],
 } as const;
 export const GRAINS = { ...SIZE_GRAINS, volumetric: ["volume"] } as const;
 export type Grain = keyof typeof GRAINS;

@@ -67,6 +67,7 @@ describe("the drying curve", () => {
     ["readings that rise", readings([0, 30], [30, 36]), 12, /do not fall toward 12 %/],
     ["readings that stand still", readings([0, 30], [30, 30]), 12, /do not fall/],
     ["a day before the one before", readings([0, 60], [30, 36], [20, 30]), 12, /got 20 after 30/],
+    ["a blank among dates", readings([0, 60], [46_014, 36]), 12, /within 20 years .* got 46014 after 0 \(a blank/],
     ["one day twice", readings([0, 60], [30, 36], [30, 35]), 12, /got 30 after 30/],
     ["a reading at the equilibrium", readings([0, 60], [30, 12]), 12, /above the equilibrium moisture 12 %, got 12/],
     ["a reading past all wood", readings([0, 300], [30, 40]), 12, /280, got 300/],
@@ -100,6 +101,13 @@ describe("the forecast", () => {
       const error = curve.spread!.logarithm * Math.sqrt(1 / curve.count + off ** 2 / curve.sumOfSquaredDays);
       expect(Math.abs(line - Math.log(14 - 11))).toBeCloseTo(2 * error, 9);
     }
+  });
+
+  it("further off than 20 years has no answer: the readings hardly fall", () => {
+    const ask = (second: number) => () =>
+      dryForecast({ readings: readings([0, 70], [30, second]), emcPct: 11, targetPct: 12 });
+    expect(valueOf(ask(60)(), "target reached")).toBeGreaterThan(600);
+    expect(ask(69.9)).toThrow(/days to the target after the last reading: wanted -7305 to 7305, got/);
   });
 
   it("moves with the calendar: dates of the sheet give a date", () => {

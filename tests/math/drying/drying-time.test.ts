@@ -37,6 +37,13 @@ describe("the time constant of red oak", () => {
     expect(kilnDays(kiln)).toBeCloseTo(4.5, 1);
   });
 
+  it("answers for boards from 1/8 to 12 in, and takes 84 typed for 8/4 as a slip", () => {
+    const at = (thicknessIn: number) => () => redOakTimeConstantDays({ thicknessIn, temperatureF: 70 });
+    expect(at(0.125)()).toBeLessThan(at(12)());
+    for (const thicknessIn of [0.124, 12.1, 84])
+      expect(at(thicknessIn)).toThrow(`board thickness (in): wanted 0.125 to 12, got ${thicknessIn}`);
+  });
+
   it("grows with the thickness to the power 1.52", () => {
     expect(kilnDays({ ...kiln, thicknessIn: 2 }) / kilnDays(kiln)).toBeCloseTo(2 ** 1.52, 10);
   });

@@ -61,7 +61,9 @@ describe("the hours to heat a timber through", () => {
     ["size (in): wanted 4 to 12, got 12.1", { sizeIn: 12.1 }],
     ["wanted 40 to 60, got 39", { startF: 39 }],
     ["wanted 40 to 60, got 61", { startF: 61 }],
-    ["wanted 160 to 160, got 170", { chamberF: 170, wetBulbF: 162 }],
+    ["wanted 159.5 to 160.5, got 170", { chamberF: 170, wetBulbF: 162 }],
+    ["wanted 159.5 to 160.5, got 159.4", { chamberF: 159.4 }],
+    ["wanted 159.5 to 160.5, got 160.6", { chamberF: 160.6 }],
     ["depression (°F): wanted 2 to 12, got 13", { wetBulbF: 147 }],
     ["depression (°F): wanted 2 to 12, got 1", { wetBulbF: 159 }],
     ["wanted more than 133, got 130", { wetBulbF: 130 }],
@@ -70,6 +72,13 @@ describe("the hours to heat a timber through", () => {
   ])("has no answer outside the table: %s", (message, change) => {
     expect(() => heatHours({ ...timber, ...change })).toThrow(NoAnswer);
     expect(() => heatHours({ ...timber, ...change })).toThrow(message);
+  });
+
+  it("are the table's in a chamber read as 71 °C, and never shorter within half a degree", () => {
+    const seventyOneC = 71 * 1.8 + 32;
+    expect(heatHours({ ...timber, chamberF: seventyOneC })).toBe(heatHours(timber));
+    for (const chamberF of [159.5, 160.5])
+      expect(heatHours({ ...timber, chamberF })).toBeGreaterThanOrEqual(heatHours(timber));
   });
 
   it("answer at the table's corners", () => {
