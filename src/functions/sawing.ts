@@ -12,9 +12,10 @@ import {
   settings as settingsOf,
 } from "../cells/read";
 import { spread, table } from "../cells/spread";
-import { cutPlanTable, kerfGain } from "../math/sawing/cut-plan-table";
+import { cutPlanTable } from "../math/sawing/cut-plan-table";
 import { cutWidthIn } from "../math/sawing/cut-width";
 import { headHeights } from "../math/sawing/head-heights";
+import { kerfGain } from "../math/sawing/kerf-gain";
 import { kerfLossShare } from "../math/sawing/kerf-loss";
 import { pieceCount } from "../math/sawing/piece-count";
 import { cutYield } from "../math/sawing/plan-cut";

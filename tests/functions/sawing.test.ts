@@ -176,7 +176,7 @@ describe("bad input to a cut plan", () => {
   });
 
   it("a scale too fine for a spreadsheet is refused in words", () => {
-    expect(settings(["scale step", 0.0000001])).toEqual([[refused("#N/A", /coarser scale step/)]]);
+    expect(settings(["scale step", 0.00001])).toEqual([[refused("#N/A", /coarser scale step/)]]);
     expect(settings(["width step", 0.0001])).toEqual([[refused("#N/A", /larger step/)]]);
     const free = [
       ["cant widths", "8, 10"],

@@ -10,10 +10,10 @@ export interface CantPlace {
 /**
  * The place of the greatest worth among those of each cant width, found without sawing the cant in all of them.
  *
- * Half the width of a board in the turned cant is cut off by the cant's nearer face before the other. So among places
- * of one width the boards can only get narrower, and the cant be worth less, as it moves off the pith. Where two
- * places are worth the same, so is every place between them; where the nearer of two could not win even with the best
- * jackets between them, none between them can.
+ * A board of the turned cant reaches to either side as far as the log or the cant's face lets it. For a cant of one
+ * width the two together are greatest with the pith in its middle, and only get less as the cant moves off it; so does
+ * the worth of its boards. Where two places are worth the same, so is every place between them; where the nearer of two
+ * could not win even with the best jackets between them, none between them can.
  */
 export function bestPlace<P extends CantPlace>(
   placesByWidth: readonly (readonly P[])[],

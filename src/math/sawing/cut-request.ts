@@ -52,13 +52,13 @@ export interface CutRequest {
   settings?: Partial<CutSettings>;
 }
 
-/** Taper that log rules and yield tables commonly reckon with, in inches of diameter to 4 ft. */
+/** The taper of the International log rule: half an inch of diameter to 4 ft. */
 const USUAL_TAPER_IN = 0.5;
 const TAPER_SPAN_IN = 48;
 const USUAL_STEP_IN = 1 / 32;
 const USUAL_MIN_WIDTH_IN = 3;
 const USUAL_MIN_LENGTH_FT = 4;
-/** Below this angle between rings and face a board is not sold as quartersawn. */
+/** Quartersawn is 45 to 90 degrees between the rings and the face, as the US Department of Agriculture uses the word. */
 const QUARTERSAWN_DEGREES = 45;
 
 /** Reads a request into a job: defaults put in, sizes of the mill in whole steps of its scale, limits checked. */
@@ -107,7 +107,9 @@ export function cutJob({
     products: productsOf(products, stepIn, byValue),
     byValue,
     passCost: settings["pass cost"] ?? 0,
-    widths: widthsWanted(settings, widestIn(log) + 1).map(greenWidth),
+    widths: widthsWanted(settings, widestIn(log) + 1)
+      .map(greenWidth)
+      .filter(({ greenSteps }) => greenSteps > 0),
     minWidthIn: settings["minimum width"] ?? USUAL_MIN_WIDTH_IN,
     widthStepIn: settings["width step"] ?? 1,
     lengthsFt: lengthsWanted(settings, log.lengthIn, trimIn),

@@ -45,11 +45,9 @@ export interface View {
   quarter?: { offsetIn: number; boards: QuarterBoard[] };
 }
 
-/** A board of a quarter: on face A it lies along x, on face B along y; both measured from the pith. */
+/** A board of a quarter: its heights are measured off its face, its middle along it, both from the pith. */
 export interface QuarterBoard extends Placed {
   face: "A" | "B";
-  alongIn: number;
-  offIn: number;
 }
 
 /** How far the opening face may be moved for the same total, the same drops following. */

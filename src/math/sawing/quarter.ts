@@ -25,8 +25,6 @@ export function sawQuarters(job: CutJob): Sawn {
   const boards = order.map(({ face, product, along, off }, n): QuarterBoard => ({
     board: quarter.board(product, along, off),
     face,
-    alongIn: offsetIn + along * job.stepIn,
-    offIn: offsetIn + off * job.stepIn,
     pass: n + PITH_CUTS + 1,
   }));
   const passes = boards.length > 0 ? [...pithCuts(job, offsetIn), ...boards.map(passOf)] : [];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { kerfGain } from "../../../src/math/sawing/cut-plan-table";
 import type { CutRequest } from "../../../src/math/sawing/cut-request";
+import { kerfGain } from "../../../src/math/sawing/kerf-gain";
 import { pieceCount } from "../../../src/math/sawing/piece-count";
 import { cutYield } from "../../../src/math/sawing/plan-cut";
 import { rowsOf } from "../../csv";
