@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { readCatalog } from "../../src/catalog/read-catalog";
 import {
   BOARDFEET,
   DRESSEDSIZE,
@@ -102,6 +103,16 @@ describe("text for the tape", () => {
   it("carries a minus, and is 0 for a blank", () => {
     expect(FRACTION(column(-2.25, null))).toEqual(column("-2-1/4", 0));
     expect(FEETINCHES([["-30 1/2"]])).toEqual([[`-2'-6 1/2"`]]);
+  });
+});
+
+describe("the grade on a page", () => {
+  const grade = (wanted: string) => readCatalog().find(({ name }) => name === wanted)!.grade;
+
+  it("does not call published what rests on custom, though an old book prints the rule for thin boards", () => {
+    expect(grade("SLABFEET")).toBe("common practice, in part from memory");
+    for (const name of ["ROUNDFEET", "LINEARFEET", "SLABAREA"]) expect(grade(name)).toBe("common practice");
+    expect(grade("BOARDFEET")).toBe("published, in part common practice");
   });
 });
 

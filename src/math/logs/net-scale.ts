@@ -32,6 +32,7 @@ export function netScaleBoardFeet({ grossBf, deductions }: { grossBf: number; de
  *
  * @formula overrun = 100 * (sawn - scaled) / scaled, both in board feet
  * @source Black Hills lumber recovery study, definition of overrun
+ * @source Fahey and Martin 1975, recovery ratios of 145 and 123 %
  * @range scaled from 1 board foot
  * @checked 3 of 3 published figures (45 %, 23 %, -4.2 %)
  */
