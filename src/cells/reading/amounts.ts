@@ -14,8 +14,9 @@ import { Unreadable } from "../error";
 import { argument, numberOrText, type Argument } from "./argument";
 import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 
-/** No amount of this trade is larger; what is, is a slip of the finger. */
+/** No amount of this trade is larger, or smaller and not 0; what is, is a slip of the finger. */
 const LARGEST = 1e12;
+const SMALLEST = 1e-9;
 
 const WRITTEN = new RegExp(`^(-?)(${NUMBER}) ?([^\\d\\s].*)?$`);
 
@@ -115,7 +116,7 @@ function above(kind: Kind) {
   return (range: Range, name: string): Argument<number> =>
     argument(range, name, "number", (cell, as) => {
       const amount = amountIn(cell, as, kind);
-      if (amount <= 0) throw new Unreadable(as, `${kind.wanted}, above 0`, shown(cell));
+      if (amount < SMALLEST) throw new Unreadable(as, `${kind.wanted}, above 0`, shown(cell));
       return amount;
     });
 }

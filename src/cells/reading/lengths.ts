@@ -4,8 +4,9 @@ import { Unreadable } from "../error";
 import { argument, numberOrText, type Argument } from "./argument";
 import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 
-/** No length of this trade is longer; what is, is a slip of the finger. */
+/** No length of this trade is longer or shorter; what is, is a slip of the finger. */
 const LONGEST_IN = 100_000;
+const SHORTEST_IN = 1e-6;
 
 /**
  * Excel turns 5/4, 8-6 or 1/32, typed into a General cell, into a day's number: 5/4 is a day of this year, 1/32 the first
@@ -43,7 +44,7 @@ function inchesIn(cell: unknown, name: string, bare: "inches" | "feet"): number 
   const scale = bare === "feet" ? IN_PER_FT : 1;
   const size = typeof given === "number" ? notADate(given, name) * scale : inchesInText(given, name, wanted, bare);
   if (size < 0) throw new Unreadable(name, `${wanted}, above 0`, shown(cell));
-  if (size === 0) throw new Unreadable(name, `${bare} above 0`, shown(cell));
+  if (size < SHORTEST_IN) throw new Unreadable(name, `${bare} above 0`, shown(cell));
   if (size > LONGEST_IN) throw new Unreadable(name, `${bare} up to ${Math.floor(LONGEST_IN / scale)}`, shown(cell));
   return size;
 }
