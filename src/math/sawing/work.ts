@@ -3,14 +3,17 @@ import { halfAcrossAt, halfUpAt, widestIn, type CutJob } from "./cut-job";
 import { commonDrop } from "./quarter-order";
 import { sweptStations } from "./swept-width";
 
-/** About how many flitches, each in its lengths, may be weighed: two seconds' work at the most. */
-const MOST_WORK = 15_000_000;
+/** About how many flitches, each in its lengths, may be weighed: half a second's work as a rule. */
+const MOST_WORK = 4_000_000;
 
 /** A flitch is rarely weighed in more lengths than this, because the longest that fits is nearly always the best. */
 const USUAL_LENGTHS = 3;
 
 /** Of the places a cant may have, about one in so many has to be sawn to find the best. */
-const PLACES_TO_ONE_SAWN = 8;
+const PLACES_TO_ONE_SAWN = 32;
+
+/** So many entries of a table of widths are as quick as one flitch. */
+const ENTRIES_TO_ONE_FLITCH = 10;
 
 /** Refuses a job whose scale is so fine, or choices so many, that a spreadsheet would stand still. */
 export function mustBeBounded(job: CutJob): void {
@@ -42,5 +45,6 @@ function lengthWork(job: CutJob): number {
 
 /** Ripping a flitch weighs every width at every capacity. */
 function menuWork(job: CutJob): number {
-  return (widestIn(job.log) / job.stepIn) * (job.rip ? job.widths.length : 1) * job.products.length;
+  const entries = (widestIn(job.log) / job.stepIn) * (job.rip ? job.widths.length : 1);
+  return (entries * job.products.length) / ENTRIES_TO_ONE_FLITCH;
 }
