@@ -1,6 +1,6 @@
 import type { Draft } from "../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader, type Line } from "../figures";
-import { caution, freeze, markOver, startPage } from "../page";
+import { caution, freeze, markOver, repeatRows, startPage } from "../page";
 import { BAND, CUT, TENSION } from "./mill-band";
 import { DRIVE, MOTOR } from "./mill-drive";
 import { BED, LIFT } from "./mill-frame";
@@ -19,6 +19,7 @@ export function drawMill(draft: Draft): void {
   );
   figureHeader(page, 5);
   freeze(page, 5, 0);
+  repeatRows(page, 5, 5);
   let row = 6;
   for (const [title, lines] of SECTIONS) row = drawLines(page, row, title, lines);
   markOver(page, "B", 6, row);
