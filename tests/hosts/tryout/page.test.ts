@@ -5,6 +5,7 @@ import { startEngine, type FormulaCell } from "../../../src/hosts/tryout/engine"
 import { openWorkbook, SAMPLE } from "../../../src/hosts/tryout/sample";
 import { servePage, type PageServer } from "../../../src/hosts/tryout/server";
 import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
+import { addressOf, placeOf } from "../../../src/hosts/tryout/workbook/addresses";
 import { openBrowser } from "../../browser";
 
 let server: PageServer;
@@ -56,7 +57,16 @@ async function panelSays(text: string): Promise<void> {
 async function typeInto(address: string, text: string): Promise<void> {
   await select(address);
   await page.keyboard.type(text);
+  await suggestionsAreGone();
   await page.keyboard.press("Enter");
+  const { row, column } = placeOf(address);
+  await panelSays(`, ${addressOf(row + 1, column)}`);
+}
+
+/** While a list of suggestions is open Enter chooses from it; it closes a moment after the last letter of a name. */
+async function suggestionsAreGone(): Promise<void> {
+  await page.waitForTimeout(250);
+  await page.waitForFunction(() => !document.querySelector("ul[data-u-comp=sheets-formula-editor]"));
 }
 
 async function select(address: string): Promise<void> {
@@ -127,6 +137,22 @@ describe("typing into the grid", () => {
     await select("F2");
     await panelSays("Part of the answer of F1.");
     expect(await page.innerText("#cell .answer")).toMatch(/^\d/);
+  });
+  it("leads from an error that is handed on to the cell where it arose", async () => {
+    await typeInto("C3", '=BOLE.KERFLOSS("5/4",-0.1)');
+    await typeInto("C4", "=C3*2");
+    await typeInto("C5", "=SUM(C4,1)");
+    expect(await answerIn("C5")).toBe("#VALUE!");
+    expect(await page.innerText("#cell .why")).toMatch(/^It comes from C3: kerf: wanted .* got -0\.1$/);
+  });
+  it("leaves a cell alone that stands in the way of a spilling answer", async () => {
+    await typeInto("K2", "'in the way");
+    await typeInto("K1", "=BOLE.HEADHEIGHTS(20,1,0.125,3)");
+    expect(await answerIn("K1")).toBe("#SPILL!");
+    expect(await page.innerText("#cell .why")).toContain("clear those below and to the right");
+    await select("K2");
+    await panelSays("in the way");
+    expect(await panelText()).not.toContain("Part of the answer");
   });
   it("explains an error of the spreadsheet itself", async () => {
     await typeInto("A6", "=BOLE.KERFLOS(1,1)");

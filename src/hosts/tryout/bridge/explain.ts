@@ -27,6 +27,7 @@ function unknownName(formula: string, known: Set<string>): string {
 }
 
 function nearest(name: string, known: Set<string>): string | undefined {
+  if (known.has(`BOLE.${name}`)) return `BOLE.${name}`;
   const close = [...known].map((other) => ({ other, apart: distance(name, other) }));
   const best = close.sort((a, b) => a.apart - b.apart)[0];
   return best && best.apart <= Math.max(2, name.length / 4) ? best.other : undefined;

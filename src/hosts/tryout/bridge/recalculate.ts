@@ -87,10 +87,14 @@ function shownCells(sheet: EngineSheet, unit: string, { injector, parts }: Sprea
   grid.getCellMatrix().forValue((row, column) => {
     cells.set(addressOf(row, column), { row, column, cell: grid.getCell(row, column), home: { row, column } });
   });
+  const keep = (row: number, column: number, home: ShownCell["home"]) => {
+    // Where something is in an answer's way nothing spills, and the cell keeps what it holds.
+    const cell = values?.[row]?.[column];
+    if (cell) cells.set(addressOf(row, column), { row, column, cell, home });
+  };
   for (const { home, range } of spills(model.getArrayFormulaRange()[unit]?.[sheet.getSheetId()]))
     for (let row = range.startRow; row <= range.endRow; row++)
-      for (let column = range.startColumn; column <= range.endColumn; column++)
-        cells.set(addressOf(row, column), { row, column, cell: values?.[row]?.[column], home });
+      for (let column = range.startColumn; column <= range.endColumn; column++) keep(row, column, home);
   return [...cells.values()];
 }
 

@@ -23,6 +23,11 @@ export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookDat
     if (id === parts.SetFormulaCalculationStartMutation.id) messages.newRun();
   });
 
+  // Whoever goes to another sheet goes on typing there.
+  injector.get(ICommandService).onCommandExecuted(({ id }) => {
+    if (id === parts.SetWorksheetActiveOperation.id) setTimeout(() => injector.get(parts.ILayoutService).focus());
+  });
+
   // The engine takes functions only once it has a workbook, so the first calculation waits until they are there.
   api.createWorkbook(workbook);
   const functions = injector.get(parts.IFunctionService);
@@ -47,11 +52,22 @@ function described(name: string, catalog: readonly Entry[]) {
   return entry ? suggestion(entry) : suggestionWithoutCatalog(name.replace("BOLE.", ""));
 }
 
+/** Protecting cells needs a server that knows who is who. */
+const LEFT_OUT = Object.fromEntries(
+  [
+    "sheet.contextMenu.permission",
+    "sheet.command.add-range-protection-from-sheet-bar",
+    "sheet.command.change-sheet-protection-from-sheet-bar",
+    "sheet.command.delete-worksheet-protection-from-sheet-bar",
+    "sheet.command.view-sheet-permission-from-sheet-bar",
+  ].map((id) => [id, { hidden: true }]),
+);
+
 /** The parts of a spreadsheet that a person types in; nothing that speaks with a server. */
 function registerPlugins(univer: Univer, container: HTMLElement): void {
   univer.registerPlugin(parts.UniverDocsPlugin);
   univer.registerPlugin(parts.UniverRenderEnginePlugin);
-  univer.registerPlugin(parts.UniverUIPlugin, { container, header: true, toolbar: false });
+  univer.registerPlugin(parts.UniverUIPlugin, { container, header: true, toolbar: false, menu: LEFT_OUT });
   univer.registerPlugin(parts.UniverDocsUIPlugin);
   univer.registerPlugin(parts.UniverFormulaEnginePlugin);
   univer.registerPlugin(parts.UniverSheetsPlugin);
@@ -61,6 +77,7 @@ function registerPlugins(univer: Univer, container: HTMLElement): void {
     clipboardConfig: { hidePasteOptions: true },
     disableForceStringAlert: true,
     disableForceStringMark: true,
+    menu: LEFT_OUT,
   });
   univer.registerPlugin(parts.UniverSheetsNumfmtPlugin, { disableTextFormatAlert: true, disableTextFormatMark: true });
   univer.registerPlugin(parts.UniverSheetsNumfmtUIPlugin);
