@@ -250,6 +250,9 @@ export function KILNDAYS(
  *
  * Works from two readings on; with two, a curve always fits and the error is not known. The days may be dates.
  *
+ * A pin meter does not read true above about 25 to 30 % (common practice, no source), and a wrong first reading bends the
+ * whole curve: for wetter wood weigh a sample board (MOISTURE, OVENDRYWEIGHT).
+ *
  * @customfunction DRYRATE
  * @param days Days of the readings, in order, as a range: day numbers or dates.
  * @param readings Moisture read on those days, percent of the oven-dry weight.
@@ -277,6 +280,9 @@ export function DRYRATE(days: unknown[][], readings: unknown[][], emc: unknown[]
  * Early and late are where the band of two standard errors round the fitted curve meets the target: about 19 in 20 with
  * many readings, fewer with three or four. Two readings give the day but no spread. If the days are dates so is the
  * answer: format it as a date. The weather to come is taken to be that of the readings.
+ *
+ * A pin meter does not read true above about 25 to 30 % (common practice, no source): for wetter wood weigh a sample
+ * board (MOISTURE, OVENDRYWEIGHT).
  *
  * @customfunction DRYFORECAST
  * @param days Days of the readings, in order, as a range: day numbers or dates.

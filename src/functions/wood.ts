@@ -68,7 +68,7 @@ export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknow
  * Pounds in a log, from its ends, length and species.
  *
  * Green when no moisture is given. The bounds are the customary 15 % either way: the wood varies, and so does the water.
- * The volume is the mean of the two end areas times the length.
+ * The volume is the mean of the two end areas times the length. A log still in its bark weighs more: say with.
  *
  * A conifer's sapwood holds up to five times the water of its heartwood (incense-cedar 213 % against 40 %). So the
  * bounds of a green log go out to a log all of heartwood or all of sapwood, where the handbook has their moisture and

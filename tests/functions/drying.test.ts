@@ -74,6 +74,13 @@ describe("readings typed into the sheet", () => {
   });
 });
 
+describe("the pages that fit a curve to readings", () => {
+  it.each(["DRYRATE", "DRYFORECAST"])("%s says how far a pin meter can be believed", (name) => {
+    const { remarks } = readCatalog().find((entry) => entry.name === name)!;
+    expect(remarks.join(" ")).toMatch(/pin meter does not read true above about 25 to 30 %/);
+  });
+});
+
 describe("weights typed into the sheet", () => {
   it("swapped have no answer", () => {
     expect(messageOf(MOISTURE(cell(20), cell(30)))).toContain("not under the dry weight");
