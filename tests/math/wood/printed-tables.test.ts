@@ -1,6 +1,4 @@
 import { afterAll, describe, expect, it } from "vitest";
-import { heatHours } from "../../../src/math/drying/heat-hours";
-import { HEAT_TIMES_UPPER_MIN, HEAT_TIMES_UPPER_TOTALS } from "../../../src/math/drying/heat-times.table";
 import { NoAnswer } from "../../../src/math/errors";
 import { woodWeightLbPerFt3 } from "../../../src/math/wood/density";
 import { FIA_WOOD, FIA_WOOD_TOTALS } from "../../../src/math/wood/fia-wood.table";
@@ -13,7 +11,7 @@ import { speciesAnswer } from "../../../src/math/wood/species-card";
 import { rowsOf } from "../../csv";
 
 let valuesChecked = 0;
-afterAll(() => console.log(`Wood and drying: ${valuesChecked} printed values checked`));
+afterAll(() => console.log(`Wood: ${valuesChecked} printed values checked`));
 
 /** The species whose row a handbook table heads so. */
 function speciesOf(heading: string): SpeciesName {
@@ -38,7 +36,8 @@ describe("the weight table of 156 species", () => {
   const rows = rowsOf("wood/fia_species_wood_props.csv");
 
   it("holds every figure of the agency's table", () => {
-    expect(FIA_WOOD.length).toBe(rows.length);
+    expect(rows).toHaveLength(156);
+    expect(FIA_WOOD).toHaveLength(rows.length);
     for (const row of rows) {
       const species = SPECIES_TABLE.find(({ latin }) => latin === row["scientific_name"])!;
       const what = row["common_name"]!;
@@ -74,7 +73,9 @@ describe("the weight table of 156 species", () => {
 
   it("agrees with the world database, and the card shows every species that is 0.03 or more away", () => {
     const squares: number[] = [];
-    for (const row of rowsOf("wood/gwdd_vs_fia.csv")) {
+    const rows = rowsOf("wood/gwdd_vs_fia.csv");
+    expect(rows).toHaveLength(140);
+    for (const row of rows) {
       const species = SPECIES_TABLE.find(({ latin }) => latin === row["binomial"])!;
       const away = Number(row["gwdd_mean"]) - species.specificGravity;
       valuesChecked++;
@@ -99,6 +100,7 @@ describe("the handbook's shrinkage, Table 4-3", () => {
   ];
 
   it("comes out whole from green to oven dry, and a dash of the book has no answer", () => {
+    expect(rows).toHaveLength(79);
     for (const row of rows) {
       if (row["species"]!.startsWith("Douglas-fir, interior")) continue;
       const species = speciesOf(row["species"]!);
@@ -173,7 +175,9 @@ describe("the handbook's movement between 6 and 14 %, Table 13-5", () => {
   };
 
   it("is what shrinkage gives for one percent at 10 %", () => {
-    for (const row of rowsOf("wood/dimensional_change_coefficients.csv")) {
+    const rows = rowsOf("wood/dimensional_change_coefficients.csv");
+    expect(rows).toHaveLength(56);
+    for (const row of rows) {
       const heading = row["species"]!;
       if (NO_SPECIES.includes(heading) || SHARED_ROWS.includes(heading)) continue;
       const species = GROUPS[heading] ?? speciesOf(heading.split(", ").reverse().join(" "));
@@ -207,6 +211,7 @@ describe("the handbook's movement between 6 and 14 %, Table 13-5", () => {
 describe("the handbook's green heart and sap, Table 4-1", () => {
   it("stands whole in the species table", () => {
     const rows = rowsOf("wood/green_mc_heart_sap.csv");
+    expect(rows).toHaveLength(35);
     for (const row of rows) {
       const species = row["species"] === "Aspen" ? ("quaking aspen" as const) : speciesOf(row["species"]!);
       const { heartwoodMoisturePct, sapwoodMoisturePct } = speciesNamed(species);
@@ -253,58 +258,5 @@ describe("the weight lost by 20 %, as a loggers' handbook lists it", () => {
       const lost = (100 * (greenMoisturePct - 20)) / (100 + greenMoisturePct);
       expectPrinted(lost, row["pct_green_weight_lost_to_20pct_mc"], 8, row["species"]!);
     }
-  });
-});
-
-describe("the heating times of square pine timbers, Table 20-8", () => {
-  const rows = rowsOf("wood/heat_treat_square_timbers_pine.csv");
-  const sizes = [4, 6, 8, 10, 12];
-
-  it("come out whole, by the number in parentheses, and where the copy has none there is no answer", () => {
-    for (const row of rows)
-      for (const sizeIn of sizes) {
-        const printed = row[`t${sizeIn}x${sizeIn}_p`];
-        const heat = () =>
-          heatHours({ sizeIn, startF: Number(row["initial_F"]), chamberF: 160, wetBulbF: 160 - Number(row["wbd_F"]) });
-        if (printed === "") expect(heat).toThrow(NoAnswer);
-        else expectPrinted(heat() * 60, printed, 1e-6, `${sizeIn} in ${row["initial_F"]} ${row["wbd_F"]}`);
-      }
-  });
-
-  it("add up to their check totals", () => {
-    const sum = (at: 2 | 3 | 4 | 5 | 6) => HEAT_TIMES_UPPER_MIN.reduce((total, row) => total + (row[at] ?? 0), 0);
-    expect(HEAT_TIMES_UPPER_MIN.length).toBe(HEAT_TIMES_UPPER_TOTALS.rows);
-    expect([sum(2), sum(3), sum(4), sum(5), sum(6)]).toEqual([
-      HEAT_TIMES_UPPER_TOTALS.four,
-      HEAT_TIMES_UPPER_TOTALS.six,
-      HEAT_TIMES_UPPER_TOTALS.eight,
-      HEAT_TIMES_UPPER_TOTALS.ten,
-      HEAT_TIMES_UPPER_TOTALS.twelve,
-    ]);
-  });
-
-  it("can be interpolated on logarithms: from two neighbors the one between comes back within 1 %", () => {
-    const between = (a: [number, number], b: [number, number], at: number) => {
-      const share = Math.log(at / a[0]) / Math.log(b[0] / a[0]);
-      return Math.exp((1 - share) * Math.log(a[1]) + share * Math.log(b[1]));
-    };
-    for (const row of rows)
-      for (const [low, middle, high] of [
-        [4, 6, 8],
-        [6, 8, 10],
-        [8, 10, 12],
-      ] as const) {
-        const at = (size: number): [number, number] => [size, Number(row[`t${size}x${size}_p`])];
-        if (at(low)[1] && at(high)[1])
-          expect(Math.abs(between(at(low), at(high), middle) / at(middle)[1] - 1)).toBeLessThan(0.01);
-      }
-    for (const size of sizes)
-      for (let depression = 2; depression <= 10; depression += 2) {
-        const at = (start: number): [number, number] => {
-          const row = rows.find((one) => Number(one["wbd_F"]) === depression && Number(one["initial_F"]) === start)!;
-          return [start, Number(row[`t${size}x${size}_p`])];
-        };
-        if (at(60)[1]) expect(Math.abs(between(at(40), at(60), 50) / at(50)[1] - 1)).toBeLessThan(0.01);
-      }
   });
 });
