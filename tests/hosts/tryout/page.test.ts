@@ -89,6 +89,11 @@ describe("the workbook in the page", () => {
     for (const { address, recalculated } of keyResults.slice(0, 4))
       expect(Number(await answerIn(address))).toBeCloseTo(recalculated as number, 9);
   });
+  it("keeps what is typed into a cell formatted as Text", async () => {
+    await typeInto("B10", "5/4");
+    await select("B10");
+    expect(await page.innerText("#cell .content")).toBe("5/4");
+  });
   it("is left through the tabs below", async () => {
     await page.getByText("Log book", { exact: true }).last().click();
     await panelSays("Log book, A1");

@@ -1,6 +1,6 @@
 import type { FunctionVariantType } from "@univerjs/engine-formula";
 import { answerOf, type Answer } from "./answers";
-import { explain, spellingFault } from "./explain";
+import { explain, SOMETHING_MISSING, spellingFault } from "./explain";
 import type { Messages } from "./messages";
 import type { Spreadsheet } from "./node";
 
@@ -44,11 +44,10 @@ async function evaluateOne(
   if (fault) return { error: "#ERROR!", message: `Not a formula: ${fault}` };
   try {
     const value = (await calculate(formula)) as FunctionVariantType | undefined;
-    if (!value)
-      return { error: "#ERROR!", message: "Not a formula: a value, a comma or an operator is missing or extra" };
+    if (!value) return { error: "#ERROR!", message: `Not a formula: ${SOMETHING_MISSING}` };
     return answerOf(value, (error, down, right) => {
       const said = messages.why({ ...SCRATCH, row: 0, column: 0 }, error, down, right);
-      return said ?? explain(formula, error, names);
+      return explain(formula, error, said, names);
     });
   } catch (fault) {
     const reason = fault instanceof Error ? fault.message : String(fault);

@@ -12,10 +12,28 @@ const MEANINGS: Record<string, string> = {
   "#N/A": "No value was found, or a cell that is used here has no answer.",
 };
 
-/** Why a formula shows an error that did not come from one of our functions. */
-export function explain(formula: string, error: string, knownFunctions: Iterable<string>): string | undefined {
+/**
+ * Why a formula shows an error. `said` is the reason that one of our functions gave; none of them raises #NAME?, so
+ * there they can only have handed it on.
+ */
+export function explain(
+  formula: string,
+  error: string,
+  said: string | undefined,
+  knownFunctions: Iterable<string>,
+): string | undefined {
+  if (said && error !== "#NAME?") return said;
+  if (onlyInExcel(formula)) return "Logs[BF] and A1# are understood by Excel only: here point at the cells, as A1:A9.";
   if (error === "#NAME?") return unknownName(formula, new Set(knownFunctions));
+  if (error === "#ERROR!") return `Not a formula: ${spellingFault(formula) ?? SOMETHING_MISSING}`;
   return MEANINGS[error];
+}
+
+export const SOMETHING_MISSING = "a value, a comma or an operator is missing or extra";
+
+/** References to tables and to spilled answers. */
+function onlyInExcel(formula: string): boolean {
+  return scan(formula).some(({ kind, text }) => kind === "bracket" || (kind === "plain" && /[A-Z]\$?\d+#/i.test(text)));
 }
 
 function unknownName(formula: string, known: Set<string>): string {

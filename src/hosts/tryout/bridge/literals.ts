@@ -5,12 +5,20 @@ import { scan } from "./scan";
  * Functions that hand their arguments on as they are. In Excel the text "5/4" comes out of IF as text; the engine
  * would read it as a date on the way, unless told not to.
  */
-const HANDED_ON = "IF IFS IFERROR IFNA SWITCH CHOOSE VSTACK HSTACK TOCOL TOROW EXPAND XLOOKUP XMATCH FILTER".split(" ");
-const HANDED_ON_TOO = "VLOOKUP HLOOKUP LOOKUP MATCH INDEX CONCAT CONCATENATE TEXTJOIN T EXACT MAP".split(" ");
+const HANDED_ON = "IF IFS IFERROR IFNA SWITCH CHOOSE VSTACK HSTACK TOCOL TOROW EXPAND SORT UNIQUE INDEX MAP".split(" ");
+
+/** Functions that look text up, compare it or work on its letters. */
+const OF_TEXT = [
+  ..."XLOOKUP XMATCH VLOOKUP HLOOKUP LOOKUP MATCH FILTER EXACT FIND SEARCH T N TYPE ISTEXT ISNONTEXT ISNUMBER".split(
+    " ",
+  ),
+  ..."CONCAT CONCATENATE TEXTJOIN TEXTBEFORE TEXTAFTER TEXTSPLIT UPPER LOWER PROPER TRIM CLEAN REPT".split(" "),
+  ..."SUBSTITUTE REPLACE LEFT RIGHT MID LEN".split(" "),
+];
 
 /** Makes the engine leave text that looks like a date, percent or number alone, as Excel does. */
 export function keepTextLiterals(functions: EngineFormula.IFunctionService, parts: typeof EngineFormula): void {
-  for (const name of [...HANDED_ON, ...HANDED_ON_TOO]) {
+  for (const name of [...HANDED_ON, ...OF_TEXT]) {
     const executor = functions.getExecutor(name);
     if (executor) executor.isArgumentsIgnoreNumberPattern = () => true;
   }

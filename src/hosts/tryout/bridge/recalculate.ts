@@ -57,7 +57,7 @@ export async function recalculate(
       const place = { unit: snapshot.id, sheet: sheet.getSheetId(), ...home };
       const formula = formulas.get(addressOf(home.row, home.column)) ?? "";
       const why = (error: string) =>
-        messages.why(place, error, row - home.row, column - home.column) ?? explain(formula, error, names);
+        explain(formula, error, messages.why(place, error, row - home.row, column - home.column), names);
       shown.set(keyOf(sheet.getSheetName(), addressOf(row, column)), cellAnswer(cell, why));
       if (row === home.row && column === home.column) continue;
       const key = keyOf(sheet.getSheetName(), addressOf(home.row, home.column));

@@ -57,8 +57,8 @@ export function readerOf({ api, injector, messages }: Grid) {
     const named = (name: string) => names.getValueByName(unit, name)?.formulaOrRefString;
     const origin = originOf(homeOf(place), error, { errorAt, formulaAt: (at) => formulaAt(homeOf(at)), named });
     const known = () => [...injector.get(IFunctionService).getExecutors().keys()].map(String);
-    if (!origin) return own ?? explain(formulaAt(homeOf(place)), error, known());
-    const reason = said(origin, error) ?? explain(formulaAt(homeOf(origin)), error, known());
+    if (!origin) return explain(formulaAt(homeOf(place)), error, own, known());
+    const reason = explain(formulaAt(homeOf(origin)), error, said(origin, error), known());
     return `It comes from ${spoken(origin, place.sheet)}${reason ? `: ${reason}` : "."}`;
   }
 
