@@ -1,0 +1,97 @@
+import { ALWAYS, FORMAT, type ReadySheet } from "../ready-sheet";
+
+const SIZES = "[@[Small end]], [@[Large end]], [@Length]";
+
+/** One trip: what is aboard, what is left of the rating, how it sits on the trailer. */
+export const LOAD_PLAN: ReadySheet = {
+  title: "Load plan",
+  table: "LoadPlan",
+  lead: "One trip: what the logs weigh, what is left of the rating, and how much of it rests on the hitch.",
+  cautions: [
+    "these are estimates. Weigh the load before you pull it, and stay under every plate: vehicle, axles, tires, hitch and straps. The lowest one counts.",
+  ],
+  settings: [
+    { label: "Rating on the plate", kind: "number", value: 14000, note: "pounds, loaded (invented: read your plate)" },
+    { label: "Empty weight", kind: "number", value: 4200, note: "pounds, by a scale (invented)" },
+    { label: "Hitch ahead of axle", kind: "text", value: "14", note: "feet (invented)" },
+    { label: "Empty on hitch", kind: "text", value: "12%", note: "share of the empty weight, by a scale (invented)" },
+    { label: "Strap limit", kind: "number", value: 3300, note: "pounds, working load limit on its tag (invented)" },
+  ],
+  figures: [
+    {
+      label: "Payload left",
+      formula: "=BOLE.LOADLEFT({Rating on the plate}, {Empty weight}, Table[Weight lb])",
+      format: ALWAYS.whole,
+      note: "",
+      caution: "pounds by the typical weights; minus is overloaded",
+    },
+    {
+      label: "Left at worst",
+      formula: "=BOLE.LOADLEFT({Rating on the plate}, {Empty weight}, Table[Could be lb])",
+      format: ALWAYS.whole,
+      note: "",
+      caution: "pounds if every log is as heavy as it may be; below 0: take one off or weigh first",
+    },
+    {
+      label: "On the hitch %",
+      formula:
+        "=BOLE.TONGUESHARE(Table[Weight lb], Table[Ahead of axle], {Hitch ahead of axle}, {Empty weight}, {Empty on hitch})",
+      format: ALWAYS.one,
+      note: "",
+      caution: "too light and the trailer sways, too heavy and it overloads the hitch; check on a scale",
+    },
+  ],
+  columns: [
+    { heading: "Log", kind: "text", width: 24, note: "number or tag" },
+    { heading: "Species", kind: "text", width: 17, note: "choose or type", list: "species" },
+    { heading: "Small end", kind: "text", width: 10, note: "inches inside bark" },
+    { heading: "Large end", kind: "text", width: 10, note: "inches inside bark" },
+    { heading: "Length", kind: "text", width: 10, note: "feet; 8-6 is 8 ft 6 in" },
+    { heading: "Ahead of axle", kind: "number", width: 10, note: "feet to its middle; minus behind" },
+    {
+      heading: "Weight lb",
+      kind: "computed",
+      formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES}, , "with")`,
+      format: FORMAT.whole,
+      width: 10,
+      note: "green, with bark",
+    },
+    {
+      heading: "Could be lb",
+      kind: "computed",
+      formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES}, , "with", "high")`,
+      format: FORMAT.whole,
+      width: 11,
+      note: "",
+      caution: "load by this one",
+    },
+    {
+      heading: "Tie-downs",
+      kind: "computed",
+      formula: `=IF([@Length]="", 0, BOLE.TIEDOWNS([@[Could be lb]], [@Length], {Strap limit}))`,
+      format: FORMAT.whole,
+      width: 13,
+      note: "",
+      caution: "least by the federal rule; not for logs in stakes",
+    },
+  ],
+  examples: [
+    {
+      Log: "Example, invented",
+      Species: "red maple",
+      "Small end": "20",
+      "Large end": "23 1/2",
+      Length: "8-6",
+      "Ahead of axle": 1.5,
+    },
+    {
+      Log: "Example, invented",
+      Species: "black walnut",
+      "Small end": "26",
+      "Large end": "30",
+      Length: "10",
+      "Ahead of axle": 1,
+    },
+  ],
+  blankRows: 10,
+};

@@ -1,0 +1,102 @@
+import { ALWAYS, FORMAT, type ReadySheet } from "../ready-sheet";
+
+const SIZES = "[@[Small end]], [@[Large end]], [@Length]";
+
+/** What lies in the yard: scale, volume, weight and fit of every log. */
+export const LOG_BOOK: ReadySheet = {
+  title: "Log book",
+  table: "LogBook",
+  lead: "Every log once: what it scales, what it weighs, whether it goes through the mill. Type into the tinted cells.",
+  cautions: [
+    "weights are estimates from species and size. Lift and haul by the higher figure, weigh before pulling, and stay under the limits of crane, slings and vehicle.",
+  ],
+  settings: [
+    {
+      label: "Mill opening",
+      kind: "text",
+      value: "36",
+      note: "inches, clear between the posts and under the beam (invented: put in yours)",
+    },
+  ],
+  figures: [
+    { label: "Net board feet", formula: "=SUM(Table[Net])", format: ALWAYS.whole, note: "all logs, defects taken off" },
+    {
+      label: "Pounds at most",
+      formula: "=SUM(Table[Could be lb])",
+      format: ALWAYS.whole,
+      note: "",
+      caution: "green logs; an estimate",
+    },
+  ],
+  columns: [
+    { heading: "Log", kind: "text", width: 24, note: "number or tag" },
+    { heading: "Species", kind: "text", width: 17, note: "choose or type", list: "species" },
+    { heading: "Small end", kind: "text", width: 10, note: "inches inside bark" },
+    { heading: "Large end", kind: "text", width: 10, note: "inches inside bark" },
+    { heading: "Length", kind: "text", width: 10, note: "feet; 8-6 is 8 ft 6 in" },
+    { heading: "Rule", kind: "text", width: 18, note: "blank: International 1/4", list: "rules" },
+    {
+      heading: "Gross",
+      kind: "computed",
+      formula: "=BOLE.LOGSCALE([@[Small end]], [@Length], [@Rule])",
+      format: FORMAT.whole,
+      width: 9,
+      note: "board feet",
+    },
+    { heading: "Off", kind: "text", width: 9, note: "defects: feet or 12%" },
+    {
+      heading: "Net",
+      kind: "computed",
+      formula: "=BOLE.NETSCALE([@Gross], [@Off])",
+      format: FORMAT.whole,
+      width: 9,
+      note: "board feet",
+    },
+    {
+      heading: "Cubic feet",
+      kind: "computed",
+      formula: `=BOLE.SMALIAN(${SIZES})`,
+      format: FORMAT.one,
+      width: 9,
+      note: "Smalian",
+    },
+    {
+      heading: "Weight lb",
+      kind: "computed",
+      formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES})`,
+      format: FORMAT.whole,
+      width: 10,
+      note: "green, without bark",
+    },
+    {
+      heading: "Could be lb",
+      kind: "computed",
+      formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES}, , , "high")`,
+      format: FORMAT.whole,
+      width: 11,
+      note: "",
+      caution: "lift by this one",
+    },
+    {
+      heading: "To spare",
+      kind: "computed",
+      formula: `=IF([@[Small end]]="", "", BOLE.THROATFIT({Mill opening}, ${SIZES}))`,
+      format: ALWAYS.one,
+      width: 11,
+      note: "",
+      caution: "inches; minus: it will not pass",
+    },
+  ],
+  examples: [
+    {
+      Log: "Example, invented",
+      Species: "red maple",
+      "Small end": "20",
+      "Large end": "23 1/2",
+      Length: "8-6",
+      Rule: "Doyle",
+      Off: "10%",
+    },
+  ],
+  blankRows: 19,
+};
