@@ -5,7 +5,8 @@ import type { CellError } from "../../cells/error";
  * as 0, so a hole in an answer becomes empty text.
  */
 export function excelCells(answer: unknown[][]): unknown[][] {
-  const width = Math.max(1, ...answer.map((row) => row.length));
+  // Not Math.max(...lengths): a call takes no million arguments, and a sheet has a million rows.
+  const width = answer.reduce((widest, row) => Math.max(widest, row.length), 1);
   const rows = answer.length === 0 ? [[]] : answer;
   return rows.map((row) => Array.from({ length: width }, (_, column) => excelCell(row[column])));
 }

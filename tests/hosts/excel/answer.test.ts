@@ -37,6 +37,13 @@ describe("an answer on its way into Excel", () => {
     ]);
   });
 
+  it("fills a whole column of a sheet, 1,048,576 rows", () => {
+    const rows = 1_048_576;
+    const column = excelCells(Array.from({ length: rows }, (_, at) => [at]));
+    expect(column.length).toBe(rows);
+    expect(column.at(-1)).toEqual([rows - 1]);
+  });
+
   it("is one empty cell when there is nothing at all", () => {
     expect(excelCells([])).toEqual([[""]]);
     expect(excelCells([[]])).toEqual([[""]]);
