@@ -4,7 +4,7 @@ import {
   fahrenheit,
   feet,
   inches,
-  moisture as moisturePercent,
+  moisture as percentMoisture,
   number,
   oneOf,
   optional,
@@ -16,11 +16,11 @@ import { spread, table } from "../cells/spread";
 import { airDryDays, DRYING_BOUNDS, USUAL_YARD } from "../math/drying/air-dry-days";
 import { dryForecast } from "../math/drying/dry-forecast";
 import { dryRate } from "../math/drying/dry-rate";
-import { emcPct, humidityPctForEmc } from "../math/drying/emc";
+import { emcPercent, humidityPercentForEmc } from "../math/drying/emc";
 import { heatHours } from "../math/drying/heat-hours";
 import { kilnDays } from "../math/drying/kiln-days";
 import { kilnSteps } from "../math/drying/kiln-steps";
-import { moisturePct, ovendryWeightLb, weightAtMoistureLb } from "../math/drying/moisture";
+import { moisturePercent, ovendryWeightLb, weightAtMoistureLb } from "../math/drying/moisture";
 import { stackHeightIn, stickerCount } from "../math/drying/stickers";
 import { SPECIES_NAMES } from "../math/wood/species";
 import { waterToLoseLb } from "../math/wood/weight";
@@ -41,7 +41,7 @@ import { waterToLoseLb } from "../math/wood/weight";
  * @picture water
  */
 export function MOISTURE(wet: unknown[][], dry: unknown[][]): unknown[][] {
-  return spread({ wetLb: pounds(wet, "wet"), dryLb: pounds(dry, "dry") }, moisturePct);
+  return spread({ wetLb: pounds(wet, "wet"), dryLb: pounds(dry, "dry") }, moisturePercent);
 }
 
 /**
@@ -59,7 +59,7 @@ export function MOISTURE(wet: unknown[][], dry: unknown[][]): unknown[][] {
  * @picture water
  */
 export function OVENDRYWEIGHT(wet: unknown[][], moisture: unknown[][]): unknown[][] {
-  return spread({ wetLb: pounds(wet, "wet"), moisturePct: moisturePercent(moisture, "moisture") }, ovendryWeightLb);
+  return spread({ wetLb: pounds(wet, "wet"), moisturePercent: percentMoisture(moisture, "moisture") }, ovendryWeightLb);
 }
 
 /**
@@ -80,8 +80,8 @@ export function WEIGHTAT(weight: unknown[][], moisture: unknown[][], target: unk
   return spread(
     {
       weightLb: pounds(weight, "weight"),
-      moisturePct: moisturePercent(moisture, "moisture"),
-      targetPct: moisturePercent(target, "target"),
+      moisturePercent: percentMoisture(moisture, "moisture"),
+      targetPercent: percentMoisture(target, "target"),
     },
     weightAtMoistureLb,
   );
@@ -110,8 +110,8 @@ export function WATERTOLOSE(
     {
       species: oneOf(SPECIES_NAMES, species, "species"),
       boardFeet: number(boardfeet, "boardfeet"),
-      fromPct: moisturePercent(from, "from"),
-      toPct: moisturePercent(to, "to"),
+      fromPercent: percentMoisture(from, "from"),
+      toPercent: percentMoisture(to, "to"),
     },
     waterToLoseLb,
   );
@@ -133,8 +133,8 @@ export function WATERTOLOSE(
  */
 export function EMC(temperature: unknown[][], humidity: unknown[][]): unknown[][] {
   return spread(
-    { temperatureF: fahrenheit(temperature, "temperature"), humidityPct: percent(humidity, "humidity") },
-    emcPct,
+    { temperatureF: fahrenheit(temperature, "temperature"), humidityPercent: percent(humidity, "humidity") },
+    emcPercent,
   );
 }
 
@@ -153,8 +153,8 @@ export function EMC(temperature: unknown[][], humidity: unknown[][]): unknown[][
  */
 export function EMCHUMIDITY(temperature: unknown[][], moisture: unknown[][]): unknown[][] {
   return spread(
-    { temperatureF: fahrenheit(temperature, "temperature"), moisturePct: moisturePercent(moisture, "moisture") },
-    humidityPctForEmc,
+    { temperatureF: fahrenheit(temperature, "temperature"), moisturePercent: percentMoisture(moisture, "moisture") },
+    humidityPercentForEmc,
   );
 }
 
@@ -196,10 +196,10 @@ export function AIRDRYDAYS(
     {
       species: oneOf(SPECIES_NAMES, species, "species"),
       thicknessIn: inches(thickness, "thickness"),
-      fromPct: optional(moisturePercent(from, "from")),
-      toPct: optional(moisturePercent(to, "to"), 20),
+      fromPercent: optional(percentMoisture(from, "from")),
+      toPercent: optional(percentMoisture(to, "to"), 20),
       temperatureF: optional(fahrenheit(temperature, "temperature"), USUAL_YARD.temperatureF),
-      humidityPct: optional(percent(humidity, "humidity"), USUAL_YARD.humidityPct),
+      humidityPercent: optional(percent(humidity, "humidity"), USUAL_YARD.humidityPercent),
       bound: optional(oneOf(DRYING_BOUNDS, bound, "bound"), "typical"),
     },
     airDryDays,
@@ -236,10 +236,10 @@ export function KILNDAYS(
     {
       species: oneOf(SPECIES_NAMES, species, "species"),
       thicknessIn: inches(thickness, "thickness"),
-      fromPct: moisturePercent(from, "from"),
-      toPct: moisturePercent(to, "to"),
+      fromPercent: percentMoisture(from, "from"),
+      toPercent: percentMoisture(to, "to"),
       temperatureF: fahrenheit(temperature, "temperature"),
-      humidityPct: percent(humidity, "humidity"),
+      humidityPercent: percent(humidity, "humidity"),
     },
     kilnDays,
   );
@@ -267,8 +267,8 @@ export function KILNDAYS(
 export function DRYRATE(days: unknown[][], readings: unknown[][], emc: unknown[][]): unknown[][] {
   return table(
     {
-      readings: rows({ day: anyNumber(days, "days"), moisturePct: moisturePercent(readings, "readings") }),
-      emcPct: moisturePercent(emc, "emc"),
+      readings: rows({ day: anyNumber(days, "days"), moisturePercent: percentMoisture(readings, "readings") }),
+      emcPercent: percentMoisture(emc, "emc"),
     },
     dryRate,
   );
@@ -305,9 +305,9 @@ export function DRYFORECAST(
 ): unknown[][] {
   return table(
     {
-      readings: rows({ day: anyNumber(days, "days"), moisturePct: moisturePercent(readings, "readings") }),
-      emcPct: moisturePercent(emc, "emc"),
-      targetPct: moisturePercent(target, "target"),
+      readings: rows({ day: anyNumber(days, "days"), moisturePercent: percentMoisture(readings, "readings") }),
+      emcPercent: percentMoisture(emc, "emc"),
+      targetPercent: percentMoisture(target, "target"),
     },
     dryForecast,
   );

@@ -1,5 +1,6 @@
 import { Unreadable } from "../cells/error";
 import {
+  columns,
   degrees,
   feet,
   inches,
@@ -9,6 +10,7 @@ import {
   number,
   oneOf,
   optional,
+  settings as settingsOf,
   yesNo,
   type Argument,
 } from "../cells/read";
@@ -16,14 +18,14 @@ import {
 /** How a cell is read under a name. */
 type Reader<T> = (range: unknown, name: string) => Argument<T>;
 
-export const PATTERN_NAMES = {
+const PATTERN_NAMES = {
   live: ["live sawing", "through and through", "through", "flat sawn", "plain"],
   slab: ["slabs", "live edge", "live edge slabs"],
   cant: ["cants"],
   quarter: ["quarters", "quartersawn", "quarter sawn"],
 };
 
-export const PRODUCT_COLUMNS = {
+const PRODUCT_COLUMNS = {
   thickness: inches,
   "green size": maybe(inches),
   price: maybe(money),
@@ -31,7 +33,7 @@ export const PRODUCT_COLUMNS = {
 };
 
 /** A setting that is left out, or blank where 0 means nothing, takes the plan's default. */
-export const CUT_SETTINGS = {
+const CUT_SETTINGS = {
   "small end across": maybe(inches),
   taper: orZero(inches),
   "log lies": named({ split: ["shimmed", "pith level"], flat: ["full", "full taper", "on the bed"] }),
@@ -58,6 +60,25 @@ export const CUT_SETTINGS = {
   "ring angle": orZero(degrees),
   heart: maybe(inches),
 };
+
+/** How CUTPLAN, CUTYIELD and the end view read what is asked of a log. */
+export function cutRequest(
+  diameter: unknown[][],
+  length: unknown[][],
+  products: unknown[][],
+  kerf: unknown[][],
+  pattern?: unknown[][],
+  settings?: unknown[][],
+) {
+  return {
+    diameterIn: inches(diameter, "diameter"),
+    lengthFt: feet(length, "length"),
+    products: sameForAll(columns(products, "products", PRODUCT_COLUMNS)),
+    kerfIn: sameForAll(inches(kerf, "kerf")),
+    pattern: optional(oneOf(PATTERN_NAMES, pattern, "pattern")),
+    settings: settingsOf(settings, "settings", CUT_SETTINGS),
+  };
+}
 
 /** More readings than anyone takes on one board. */
 const MOST_READINGS = 24;

@@ -6,10 +6,8 @@ import {
   inches,
   mayBeZero,
   number,
-  oneOf,
   optional,
   percent,
-  settings as settingsOf,
 } from "../cells/read";
 import { spread, table } from "../cells/spread";
 import { cutPlanTable } from "../math/sawing/cut-plan-table";
@@ -24,7 +22,7 @@ import { sawMinutes } from "../math/sawing/saw-time";
 import { sawVariation } from "../math/sawing/saw-variation";
 import { targetSizeIn } from "../math/sawing/target-size";
 import { biggestLogIn, throatFitIn } from "../math/sawing/throat-fit";
-import { CUT_SETTINGS, PATTERN_NAMES, PRODUCT_COLUMNS, READING_COLUMNS, sameForAll } from "./sawing-readers";
+import { cutRequest, READING_COLUMNS, sameForAll } from "./sawing-readers";
 
 /**
  * Share of the wood that the saw turns into sawdust.
@@ -357,17 +355,7 @@ export function CUTPLAN(
   pattern?: unknown[][],
   settings?: unknown[][],
 ): unknown[][] {
-  return table(
-    {
-      diameterIn: inches(diameter, "diameter"),
-      lengthFt: feet(length, "length"),
-      products: sameForAll(columns(products, "products", PRODUCT_COLUMNS)),
-      kerfIn: sameForAll(inches(kerf, "kerf")),
-      pattern: optional(oneOf(PATTERN_NAMES, pattern, "pattern")),
-      settings: settingsOf(settings, "settings", CUT_SETTINGS),
-    },
-    cutPlanTable,
-  );
+  return table(cutRequest(diameter, length, products, kerf, pattern, settings), cutPlanTable);
 }
 
 /**
@@ -399,17 +387,7 @@ export function CUTYIELD(
   pattern?: unknown[][],
   settings?: unknown[][],
 ): unknown[][] {
-  return spread(
-    {
-      diameterIn: inches(diameter, "diameter"),
-      lengthFt: feet(length, "length"),
-      products: sameForAll(columns(products, "products", PRODUCT_COLUMNS)),
-      kerfIn: sameForAll(inches(kerf, "kerf")),
-      pattern: optional(oneOf(PATTERN_NAMES, pattern, "pattern")),
-      settings: settingsOf(settings, "settings", CUT_SETTINGS),
-    },
-    cutYield,
-  );
+  return spread(cutRequest(diameter, length, products, kerf, pattern, settings), cutYield);
 }
 
 /**

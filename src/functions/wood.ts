@@ -1,7 +1,7 @@
-import { feet, inches, moisture as moisturePercent, number, oneOf, optional } from "../cells/read";
+import { feet, inches, moisture as percentMoisture, number, oneOf, optional } from "../cells/read";
 import { spread, table } from "../cells/spread";
 import { woodWeightLbPerFt3 } from "../math/wood/density";
-import { driedSizeIn, GRAINS, greenSizeIn, shrinkagePct, SIZE_GRAINS } from "../math/wood/shrinkage";
+import { driedSizeIn, GRAINS, greenSizeIn, shrinkagePercent, SIZE_GRAINS } from "../math/wood/shrinkage";
 import { SPECIES_NAMES } from "../math/wood/species";
 import { speciesAnswer, SPECIES_FIGURES } from "../math/wood/species-card";
 import { BARK_CHOICES, logWeightLb, lumberWeightLb, WEIGHT_BOUNDS } from "../math/wood/weight";
@@ -58,7 +58,7 @@ export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknow
   return spread(
     {
       species: oneOf(SPECIES_NAMES, species, "species"),
-      moisturePct: optional(moisturePercent(moisture, "moisture")),
+      moisturePercent: optional(percentMoisture(moisture, "moisture")),
     },
     woodWeightLbPerFt3,
   );
@@ -109,7 +109,7 @@ export function LOGWEIGHT(
       smallIn: inches(small, "small"),
       largeIn: inches(large, "large"),
       lengthFt: feet(length, "length"),
-      moisturePct: optional(moisturePercent(moisture, "moisture")),
+      moisturePercent: optional(percentMoisture(moisture, "moisture")),
       bark: optional(oneOf(BARK_CHOICES, bark, "bark"), "without"),
       bound: optional(oneOf(WEIGHT_BOUNDS, bound, "bound"), "typical"),
     },
@@ -139,7 +139,7 @@ export function LUMBERWEIGHT(species: unknown[][], boardfeet: unknown[][], moist
     {
       species: oneOf(SPECIES_NAMES, species, "species"),
       boardFeet: number(boardfeet, "boardfeet"),
-      moisturePct: optional(moisturePercent(moisture, "moisture")),
+      moisturePercent: optional(percentMoisture(moisture, "moisture")),
     },
     lumberWeightLb,
   );
@@ -167,11 +167,11 @@ export function SHRINKAGE(species: unknown[][], from: unknown[][], to: unknown[]
   return spread(
     {
       species: oneOf(SPECIES_NAMES, species, "species"),
-      fromPct: moisturePercent(from, "from"),
-      toPct: moisturePercent(to, "to"),
+      fromPercent: percentMoisture(from, "from"),
+      toPercent: percentMoisture(to, "to"),
       grain: optional(oneOf(GRAINS, grain, "grain"), "tangential"),
     },
-    shrinkagePct,
+    shrinkagePercent,
   );
 }
 
@@ -203,8 +203,8 @@ export function DRIEDSIZE(
     {
       species: oneOf(SPECIES_NAMES, species, "species"),
       sizeIn: inches(size, "size"),
-      fromPct: moisturePercent(from, "from"),
-      toPct: moisturePercent(to, "to"),
+      fromPercent: percentMoisture(from, "from"),
+      toPercent: percentMoisture(to, "to"),
       grain: optional(oneOf(SIZE_GRAINS, grain, "grain"), "tangential"),
     },
     driedSizeIn,
@@ -241,8 +241,8 @@ export function GREENSIZE(
     {
       species: oneOf(SPECIES_NAMES, species, "species"),
       sizeIn: inches(size, "size"),
-      fromPct: moisturePercent(from, "from"),
-      toPct: moisturePercent(to, "to"),
+      fromPercent: percentMoisture(from, "from"),
+      toPercent: percentMoisture(to, "to"),
       grain: optional(oneOf(SIZE_GRAINS, grain, "grain"), "tangential"),
     },
     greenSizeIn,

@@ -1,4 +1,4 @@
-import { emcPct } from "../../math/drying/emc";
+import { emcPercent } from "../../math/drying/emc";
 import { arrow, dashed, dot, label, line, name, type Part, type Picture, type Point } from "./draw";
 
 const LEFT = 44;
@@ -26,8 +26,8 @@ export const emc: Picture = {
     label([acrossEmc(78), upEmc(9)], "150 °F", "start"),
     dashed(
       [acrossEmc(65), FOOT],
-      [acrossEmc(65), upEmc(emcPct({ temperatureF: 70, humidityPct: 65 }))],
-      [LEFT, upEmc(emcPct({ temperatureF: 70, humidityPct: 65 }))],
+      [acrossEmc(65), upEmc(emcPercent({ temperatureF: 70, humidityPercent: 65 }))],
+      [LEFT, upEmc(emcPercent({ temperatureF: 70, humidityPercent: 65 }))],
     ),
   ],
 };
@@ -67,12 +67,12 @@ function polyline([first, ...rest]: Point[]): string {
 
 function emcCurve(temperatureF: number): Point[] {
   return Array.from({ length: 46 }, (_, i) => 2 + i * 2)
-    .map((humidityPct): Point => [acrossEmc(humidityPct), upEmc(emcPct({ temperatureF, humidityPct }))])
+    .map((humidityPercent): Point => [acrossEmc(humidityPercent), upEmc(emcPercent({ temperatureF, humidityPercent }))])
     .filter(([, y]) => y >= TOP);
 }
 
-function acrossEmc(humidityPct: number): number {
-  return LEFT + ((RIGHT - LEFT) * humidityPct) / 100;
+function acrossEmc(humidityPercent: number): number {
+  return LEFT + ((RIGHT - LEFT) * humidityPercent) / 100;
 }
 
 function upEmc(percent: number): number {

@@ -8,6 +8,9 @@ export type Names<K extends string> = Readonly<Record<K, readonly string[]>>;
 /** How many near misses a message offers. */
 const OFFERED = 3;
 
+/** A spelling this many letters longer or shorter is no near miss, and is not compared letter by letter. */
+const MOST_EDITS = 5;
+
 /** One name out of a list, in any case, with spaces and hyphens alike. The formula gets the list's key. */
 export function oneOf<K extends string>(names: Names<K>, range: Range, name: string): Argument<K> {
   return argument(range, name, "name", (cell, as) => keyIn(names, cell, as));
@@ -79,7 +82,9 @@ function offer(names: Names<string>, given: string): string {
   const wanted = plain(given);
   const distances = new Map<string, number>();
   for (const [spelling, key] of spellingsOf(names)) {
-    const distance = spelling.split(" ").includes(wanted) ? 0.5 : editDistance(wanted, spelling);
+    const apart = Math.abs(wanted.length - spelling.length);
+    const near = apart <= MOST_EDITS ? editDistance(wanted, spelling) : apart;
+    const distance = spelling.split(" ").includes(wanted) ? 0.5 : near;
     distances.set(key, Math.min(distance, distances.get(key) ?? Infinity));
   }
   const nearest = keys.sort((a, b) => distances.get(a)! - distances.get(b)!).slice(0, OFFERED);

@@ -2,12 +2,12 @@ import { NoAnswer } from "../errors";
 import { mustFitIn } from "../wood/moisture";
 import { speciesNamed, type SpeciesName } from "../wood/species";
 import { AIR_DRYING_DAYS } from "./air-drying-days.table";
-import { emcPct } from "./emc";
+import { emcPercent } from "./emc";
 import { mustDryTo } from "./must-dry";
 import { redOakTimeConstantDays, timeConstantsBetween } from "./time-constant";
 
 /** The air the table's days are taken to stand for: wood settles at 12 % in it. */
-export const USUAL_YARD = { temperatureF: 70, humidityPct: 65 };
+export const USUAL_YARD = { temperatureF: 70, humidityPercent: 65 };
 /** The moisture and thickness the table's days stand for. */
 const TABLE_TARGET_PCT = 20;
 const TABLE_THICKNESS_IN = 1;
@@ -17,10 +17,10 @@ export const DRYING_BOUNDS = { typical: [], fast: ["low"], slow: ["high"] } as c
 interface Yard {
   species: SpeciesName;
   thicknessIn: number;
-  fromPct?: number;
-  toPct: number;
+  fromPercent?: number;
+  toPercent: number;
   temperatureF: number;
-  humidityPct: number;
+  humidityPercent: number;
   bound: keyof typeof DRYING_BOUNDS;
 }
 
@@ -39,15 +39,15 @@ interface Yard {
  * @source common practice, no source: 70 degF and 65 % as the yard's air; the geometric mean as typical
  * @range species of the table; 30 to 210 degF; target above the equilibrium moisture
  */
-export function airDryDays({ species, thicknessIn, fromPct, toPct, bound, ...air }: Yard): number {
+export function airDryDays({ species, thicknessIn, fromPercent, toPercent, bound, ...air }: Yard): number {
   const days = AIR_DRYING_DAYS[species];
   if (!days) throw new NoAnswer(`days: no figure for ${species} in the table of air-drying days (Technical Note 233)`);
-  const greenPct = speciesNamed(species).greenMoisturePct;
-  const startPct = fromPct ?? greenPct;
-  mustFitIn(species, startPct, "from");
-  const drying = { fromPct: startPct, toPct, emcPct: emcPct(air) };
+  const greenPercent = speciesNamed(species).greenMoisturePercent;
+  const startPercent = fromPercent ?? greenPercent;
+  mustFitIn(species, startPercent, "from");
+  const drying = { fromPercent: startPercent, toPercent, emcPercent: emcPercent(air) };
   mustDryTo(drying);
-  const usual = { fromPct: greenPct, toPct: TABLE_TARGET_PCT, emcPct: emcPct(USUAL_YARD) };
+  const usual = { fromPercent: greenPercent, toPercent: TABLE_TARGET_PCT, emcPercent: emcPercent(USUAL_YARD) };
   const slower =
     redOakTimeConstantDays({ thicknessIn, temperatureF: air.temperatureF }) /
     redOakTimeConstantDays({ thicknessIn: TABLE_THICKNESS_IN, temperatureF: USUAL_YARD.temperatureF });

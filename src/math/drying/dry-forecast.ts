@@ -10,8 +10,8 @@ const TOO_SCATTERED = "not known: the readings scatter too much";
 
 interface Forecast {
   readings: readonly Reading[];
-  emcPct: number;
-  targetPct: number;
+  emcPercent: number;
+  targetPercent: number;
 }
 
 /**
@@ -26,12 +26,16 @@ interface Forecast {
  * @source plain arithmetic, least squares and the band of its line
  * @range target above the equilibrium moisture and below the curve's start; two readings or more; the day within 20 years of the last reading
  */
-export function dryForecast({ readings, emcPct, targetPct }: Forecast): Cell[][] {
-  if (!(targetPct > emcPct))
-    throw new NoAnswer(`target (% moisture): the air dries wood to ${emcPct} and no further, got ${targetPct}`);
-  const curve = dryingCurve({ readings, emcPct });
-  mustBeBelow(curve.startingMoisturePct, targetPct, "target (% moisture; the limit is where the readings start)");
-  const toFall = curve.meanLogarithm - Math.log(targetPct - emcPct);
+export function dryForecast({ readings, emcPercent, targetPercent }: Forecast): Cell[][] {
+  if (!(targetPercent > emcPercent))
+    throw new NoAnswer(`target (% moisture): the air dries wood to ${emcPercent} and no further, got ${targetPercent}`);
+  const curve = dryingCurve({ readings, emcPercent });
+  mustBeBelow(
+    curve.startingMoisturePercent,
+    targetPercent,
+    "target (% moisture; the limit is where the readings start)",
+  );
+  const toFall = curve.meanLogarithm - Math.log(targetPercent - emcPercent);
   const day = curve.meanDay + toFall / curve.ratePerDay;
   mustBeBetween(-LONGEST_DAYS, LONGEST_DAYS, day - curve.lastDay, "days to the target after the last reading");
   const [early, late] = earlyAndLate(curve, toFall);

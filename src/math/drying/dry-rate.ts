@@ -12,12 +12,12 @@ export const TWO_READINGS = "not known from two readings";
  * @source Wood drying article, exponential approach to equilibrium
  * @range two readings or more, days rising, all above the equilibrium moisture and falling over all
  */
-export function dryRate({ readings, emcPct }: { readings: readonly Reading[]; emcPct: number }): Cell[][] {
-  const { ratePerDay, startingMoisturePct, spread, count } = dryingCurve({ readings, emcPct });
+export function dryRate({ readings, emcPercent }: { readings: readonly Reading[]; emcPercent: number }): Cell[][] {
+  const { ratePerDay, startingMoisturePercent, spread, count } = dryingCurve({ readings, emcPercent });
   return [
     ["figure", "value", "unit"],
     ["drying rate", ratePerDay, "of the excess moisture a day"],
-    ["starting moisture", startingMoisturePct, "% on the first day"],
+    ["starting moisture", startingMoisturePercent, "% on the first day"],
     ["standard error of the fit", spread?.pointsOfMoisture ?? TWO_READINGS, "points of moisture"],
     ["half-time", Math.LN2 / ratePerDay, "days to lose half of the excess"],
     ["readings used", count, ""],

@@ -4,7 +4,7 @@ import { MOST_MOISTURE_PCT } from "./moisture";
 /** One moisture reading of the stack. Days may be counted from any start; dates of the sheet do. */
 export interface Reading {
   day: number;
-  moisturePct: number;
+  moisturePercent: number;
 }
 
 /** The line through the logarithms of the readings' excess over equilibrium. */
@@ -13,7 +13,7 @@ export interface DryingCurve {
   firstDay: number;
   lastDay: number;
   /** of the curve on the first day, percent */
-  startingMoisturePct: number;
+  startingMoisturePercent: number;
   /** Undefined with two readings, through which a curve always passes. */
   spread: { pointsOfMoisture: number; logarithm: number } | undefined;
   /** centre and width of the readings, for the spread of a forecast */
@@ -37,31 +37,37 @@ export const LONGEST_DAYS = 7305;
  * @source Wood drying article, exponential approach to equilibrium
  * @range two readings or more, days rising, within 20 years, all above the equilibrium moisture and falling over all
  */
-export function dryingCurve({ readings, emcPct }: { readings: readonly Reading[]; emcPct: number }): DryingCurve {
-  mustBeReadable(readings, emcPct);
+export function dryingCurve({
+  readings,
+  emcPercent,
+}: {
+  readings: readonly Reading[];
+  emcPercent: number;
+}): DryingCurve {
+  mustBeReadable(readings, emcPercent);
   const count = readings.length;
-  const logarithms = readings.map(({ moisturePct }) => Math.log(moisturePct - emcPct));
+  const logarithms = readings.map(({ moisturePercent }) => Math.log(moisturePercent - emcPercent));
   const meanDay = mean(readings.map(({ day }) => day));
   const meanLogarithm = mean(logarithms);
   const sumOfSquaredDays = sum(readings.map(({ day }) => (day - meanDay) ** 2));
   const sumOfProducts = sum(readings.map(({ day }, i) => (day - meanDay) * (logarithms[i]! - meanLogarithm)));
   const ratePerDay = -sumOfProducts / sumOfSquaredDays;
   if (!(ratePerDay > 0 && Number.isFinite(ratePerDay)))
-    throw new NoAnswer(`readings: they do not fall toward ${emcPct} %, so no drying curve passes through them`);
+    throw new NoAnswer(`readings: they do not fall toward ${emcPercent} %, so no drying curve passes through them`);
   const logarithmOn = (day: number) => meanLogarithm - ratePerDay * (day - meanDay);
-  const moistureOn = (day: number) => emcPct + Math.exp(logarithmOn(day));
+  const moistureOn = (day: number) => emcPercent + Math.exp(logarithmOn(day));
   const error = (misses: number[]) => Math.sqrt(sum(misses.map((miss) => miss ** 2)) / (count - FEWEST_READINGS));
   const firstDay = readings[0]!.day;
   return {
     ratePerDay,
     firstDay,
     lastDay: readings[count - 1]!.day,
-    startingMoisturePct: moistureOn(firstDay),
+    startingMoisturePercent: moistureOn(firstDay),
     spread:
       count === FEWEST_READINGS
         ? undefined
         : {
-            pointsOfMoisture: error(readings.map(({ day, moisturePct }) => moisturePct - moistureOn(day))),
+            pointsOfMoisture: error(readings.map(({ day, moisturePercent }) => moisturePercent - moistureOn(day))),
             logarithm: error(readings.map(({ day }, i) => logarithms[i]! - logarithmOn(day))),
           },
     meanDay,
@@ -71,15 +77,15 @@ export function dryingCurve({ readings, emcPct }: { readings: readonly Reading[]
   };
 }
 
-function mustBeReadable(readings: readonly Reading[], emcPct: number): void {
+function mustBeReadable(readings: readonly Reading[], emcPercent: number): void {
   if (readings.length < FEWEST_READINGS)
     throw new NoAnswer(`readings: wanted ${FEWEST_READINGS} or more, got ${readings.length}`);
-  readings.forEach(({ day, moisturePct }, i) => {
-    if (!(moisturePct > emcPct))
+  readings.forEach(({ day, moisturePercent }, i) => {
+    if (!(moisturePercent > emcPercent))
       throw new NoAnswer(
-        `readings: wanted all above the equilibrium moisture ${emcPct} %, got ${moisturePct} on day ${day}`,
+        `readings: wanted all above the equilibrium moisture ${emcPercent} %, got ${moisturePercent} on day ${day}`,
       );
-    mustBeBetween(emcPct, MOST_MOISTURE_PCT, moisturePct, `reading on day ${day} (% moisture)`);
+    mustBeBetween(emcPercent, MOST_MOISTURE_PCT, moisturePercent, `reading on day ${day} (% moisture)`);
     const before = readings[i - 1];
     if (before && !(day > before.day))
       throw new NoAnswer(`days: wanted each later than the one before, got ${day} after ${before.day}`);

@@ -18,11 +18,17 @@ const HALVINGS = 60;
  * @range 30 to 210 degF; humidity above 0 and under 100 %. The handbook prints its table for 5 to 95 %: nearer to 100 the
  *   answer is less sure
  */
-export function emcPct({ temperatureF, humidityPct }: { temperatureF: number; humidityPct: number }): number {
+export function emcPercent({
+  temperatureF,
+  humidityPercent,
+}: {
+  temperatureF: number;
+  humidityPercent: number;
+}): number {
   mustBeBetween(COLDEST_F, HOTTEST_F, temperatureF, "temperature (°F)");
-  mustBeAbove(0, humidityPct, "humidity (%)");
-  mustBeBelow(100, humidityPct, "humidity (%)");
-  return emcAtShare(temperatureF, humidityPct / 100);
+  mustBeAbove(0, humidityPercent, "humidity (%)");
+  mustBeBelow(100, humidityPercent, "humidity (%)");
+  return emcAtShare(temperatureF, humidityPercent / 100);
 }
 
 /**
@@ -34,26 +40,26 @@ export function emcPct({ temperatureF, humidityPct }: { temperatureF: number; hu
  * @source FPL-190 for the coefficients in degrees Fahrenheit
  * @range 30 to 210 degF; moisture above 0 and under the equilibrium at 100 % humidity
  */
-export function humidityPctForEmc({
+export function humidityPercentForEmc({
   temperatureF,
-  moisturePct,
+  moisturePercent,
 }: {
   temperatureF: number;
-  moisturePct: number;
+  moisturePercent: number;
 }): number {
   mustBeBetween(COLDEST_F, HOTTEST_F, temperatureF, "temperature (°F)");
-  mustBeAbove(0, moisturePct, "moisture (%)");
+  mustBeAbove(0, moisturePercent, "moisture (%)");
   const highest = emcAtShare(temperatureF, 1);
   mustBeBelow(
     Number(highest.toFixed(1)),
-    moisturePct,
+    moisturePercent,
     `moisture (%, the most that air at ${temperatureF} °F can hold wood at)`,
   );
   let tooDry = 0;
   let tooDamp = 1;
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (tooDry + tooDamp) / 2;
-    if (emcAtShare(temperatureF, middle) < moisturePct) tooDry = middle;
+    if (emcAtShare(temperatureF, middle) < moisturePercent) tooDry = middle;
     else tooDamp = middle;
   }
   return 50 * (tooDry + tooDamp);

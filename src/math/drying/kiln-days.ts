@@ -1,7 +1,7 @@
 import { NoAnswer } from "../errors";
 import { mustFitIn } from "../wood/moisture";
 import type { SpeciesName } from "../wood/species";
-import { emcPct } from "./emc";
+import { emcPercent } from "./emc";
 import { mustDryTo } from "./must-dry";
 import { redOakTimeConstantDays, timeConstantsBetween } from "./time-constant";
 
@@ -11,10 +11,10 @@ const RED_OAK: SpeciesName = "northern red oak";
 interface Kiln {
   species: SpeciesName;
   thicknessIn: number;
-  fromPct: number;
-  toPct: number;
+  fromPercent: number;
+  toPercent: number;
   temperatureF: number;
-  humidityPct: number;
+  humidityPercent: number;
 }
 
 /**
@@ -26,11 +26,11 @@ interface Kiln {
  * @source FPL-GTR-282, Eq 4-5 for the equilibrium moisture
  * @range northern red oak; 30 to 210 degF, at home at kiln temperatures; target above the equilibrium moisture
  */
-export function kilnDays({ species, thicknessIn, fromPct, toPct, ...air }: Kiln): number {
+export function kilnDays({ species, thicknessIn, fromPercent, toPercent, ...air }: Kiln): number {
   if (species !== RED_OAK)
     throw new NoAnswer(`species: a published time constant was seen for ${RED_OAK} only, got ${species}`);
-  mustFitIn(species, fromPct, "from");
-  const drying = { fromPct, toPct, emcPct: emcPct(air) };
+  mustFitIn(species, fromPercent, "from");
+  const drying = { fromPercent, toPercent, emcPercent: emcPercent(air) };
   mustDryTo(drying);
   const constantDays = redOakTimeConstantDays({ thicknessIn, temperatureF: air.temperatureF });
   return constantDays * timeConstantsBetween(drying);

@@ -14,7 +14,7 @@ export const MOST_MOISTURE_PCT = 280;
  * @source Bousquet lumber drying, a 30 lb board with 10 lb of water
  * @range wet not under dry; the answer up to 280 %
  */
-export function moisturePct({ wetLb, dryLb }: { wetLb: number; dryLb: number }): number {
+export function moisturePercent({ wetLb, dryLb }: { wetLb: number; dryLb: number }): number {
   mustBeAtLeast(dryLb, wetLb, "wet weight (lb), not under the dry weight");
   const moisture = ((wetLb - dryLb) / dryLb) * 100;
   mustBeBetween(0, MOST_MOISTURE_PCT, moisture, "moisture (% of the dry weight) from these weights");
@@ -28,9 +28,9 @@ export function moisturePct({ wetLb, dryLb }: { wetLb: number; dryLb: number }):
  * @source Sample boards, step 3B
  * @range moisture from 0 to 280 %
  */
-export function ovendryWeightLb({ wetLb, moisturePct }: { wetLb: number; moisturePct: number }): number {
-  mustBeBetween(0, MOST_MOISTURE_PCT, moisturePct, "moisture (%)");
-  return (wetLb * 100) / (100 + moisturePct);
+export function ovendryWeightLb({ wetLb, moisturePercent }: { wetLb: number; moisturePercent: number }): number {
+  mustBeBetween(0, MOST_MOISTURE_PCT, moisturePercent, "moisture (%)");
+  return (wetLb * 100) / (100 + moisturePercent);
 }
 
 /**
@@ -40,7 +40,14 @@ export function ovendryWeightLb({ wetLb, moisturePct }: { wetLb: number; moistur
  * @source Sample boards, step 3B
  * @range moistures from 0 to 280 %
  */
-export function weightAtMoistureLb(piece: { weightLb: number; moisturePct: number; targetPct: number }): number {
-  mustBeBetween(0, MOST_MOISTURE_PCT, piece.targetPct, "target (% moisture)");
-  return (ovendryWeightLb({ wetLb: piece.weightLb, moisturePct: piece.moisturePct }) * (100 + piece.targetPct)) / 100;
+export function weightAtMoistureLb(piece: {
+  weightLb: number;
+  moisturePercent: number;
+  targetPercent: number;
+}): number {
+  mustBeBetween(0, MOST_MOISTURE_PCT, piece.targetPercent, "target (% moisture)");
+  return (
+    (ovendryWeightLb({ wetLb: piece.weightLb, moisturePercent: piece.moisturePercent }) * (100 + piece.targetPercent)) /
+    100
+  );
 }

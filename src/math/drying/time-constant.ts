@@ -38,6 +38,6 @@ function saturatedVaporMmHg(temperatureF: number): number {
  * @formula ln((from - EMC) / (to - EMC))
  * @source Wood drying article, exponential approach to equilibrium
  */
-export function timeConstantsBetween(moisture: { fromPct: number; toPct: number; emcPct: number }): number {
-  return Math.log((moisture.fromPct - moisture.emcPct) / (moisture.toPct - moisture.emcPct));
+export function timeConstantsBetween(moisture: { fromPercent: number; toPercent: number; emcPercent: number }): number {
+  return Math.log((moisture.fromPercent - moisture.emcPercent) / (moisture.toPercent - moisture.emcPercent));
 }

@@ -17,26 +17,32 @@ const DRY_GRAVITY_MOISTURE_PCT = 12;
  * @source FIADB REF_SPECIES for specific gravity and green moisture
  * @range moisture from 0 to all that the species can hold (FPL-GTR-282, Eq 4-3)
  */
-export function woodWeightLbPerFt3({ species, moisturePct }: { species: SpeciesName; moisturePct?: number }): number {
-  const { specificGravity, greenMoisturePct } = speciesNamed(species);
-  if (moisturePct === undefined) return WATER_LB_PER_FT3 * specificGravity * (1 + greenMoisturePct / 100);
-  mustFitIn(species, moisturePct, "moisture");
-  return WATER_LB_PER_FT3 * specificGravityAt(species, moisturePct) * (1 + moisturePct / 100);
+export function woodWeightLbPerFt3({
+  species,
+  moisturePercent,
+}: {
+  species: SpeciesName;
+  moisturePercent?: number;
+}): number {
+  const { specificGravity, greenMoisturePercent } = speciesNamed(species);
+  if (moisturePercent === undefined) return WATER_LB_PER_FT3 * specificGravity * (1 + greenMoisturePercent / 100);
+  mustFitIn(species, moisturePercent, "moisture");
+  return WATER_LB_PER_FT3 * specificGravityAt(species, moisturePercent) * (1 + moisturePercent / 100);
 }
 
 /** Pounds in a cubic foot of green heartwood and of green sapwood, as far as the handbook's moisture of them was seen. */
 export function heartAndSapLbPerFt3(species: SpeciesName): number[] {
-  const { heartwoodMoisturePct, sapwoodMoisturePct } = speciesNamed(species);
-  return [heartwoodMoisturePct, sapwoodMoisturePct]
-    .filter((moisturePct) => moisturePct !== undefined)
-    .map((moisturePct) => woodWeightLbPerFt3({ species, moisturePct }));
+  const { heartwoodMoisturePercent, sapwoodMoisturePercent } = speciesNamed(species);
+  return [heartwoodMoisturePercent, sapwoodMoisturePercent]
+    .filter((moisturePercent) => moisturePercent !== undefined)
+    .map((moisturePercent) => woodWeightLbPerFt3({ species, moisturePercent }));
 }
 
 /** Oven-dry weight over the volume at a moisture. */
-function specificGravityAt(species: SpeciesName, moisturePct: number): number {
+function specificGravityAt(species: SpeciesName, moisturePercent: number): number {
   const { specificGravity, specificGravityAt12 } = speciesNamed(species);
-  if (moisturePct >= FIBER_SATURATION_PCT) return specificGravity;
+  if (moisturePercent >= FIBER_SATURATION_PCT) return specificGravity;
   const shrunkAt12 = 1 - specificGravity / specificGravityAt12;
-  const way = (FIBER_SATURATION_PCT - moisturePct) / (FIBER_SATURATION_PCT - DRY_GRAVITY_MOISTURE_PCT);
+  const way = (FIBER_SATURATION_PCT - moisturePercent) / (FIBER_SATURATION_PCT - DRY_GRAVITY_MOISTURE_PCT);
   return specificGravity / (1 - shrunkAt12 * way);
 }

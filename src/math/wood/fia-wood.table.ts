@@ -179,8 +179,8 @@ export const FIA_WOOD_TOTALS = {
   rows: 156,
   specificGravity: 75.35,
   specificGravityAt12: 82.68,
-  greenMoisturePct: 11639.33933,
+  greenMoisturePercent: 11639.33933,
   barkSpecificGravity: 76.16,
-  barkMoisturePct: 11974.58342,
-  barkVolumePct: 2339.8,
+  barkMoisturePercent: 11974.58342,
+  barkVolumePercent: 2339.8,
 };

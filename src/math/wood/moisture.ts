@@ -13,18 +13,18 @@ const CELL_WALL_GRAVITY = 1.54;
  * @formula MCmax = 100 * (1.54 - Gb) / (1.54 * Gb), Gb the oven-dry weight over green volume
  * @source FPL-GTR-282, Eq 4-3
  */
-export function mostMoisturePct({ specificGravity }: { specificGravity: number }): number {
+export function mostMoisturePercent({ specificGravity }: { specificGravity: number }): number {
   mustBeBetween(0.1, CELL_WALL_GRAVITY, specificGravity, "specific gravity");
   return (100 * (CELL_WALL_GRAVITY - specificGravity)) / (CELL_WALL_GRAVITY * specificGravity);
 }
 
 /** Refuses a moisture the species cannot hold. `which` tells two moistures apart: "moisture", "from". */
-export function mustFitIn(species: SpeciesName, moisturePct: number, which: string): void {
-  const most = mostMoisturePct(speciesNamed(species));
+export function mustFitIn(species: SpeciesName, moisturePercent: number, which: string): void {
+  const most = mostMoisturePercent(speciesNamed(species));
   mustBeBetween(
     0,
     Number(most.toFixed(1)),
-    moisturePct,
+    moisturePercent,
     `${which} (% of oven-dry weight; all that ${species} can hold)`,
   );
 }

@@ -12,8 +12,8 @@ export type Grain = keyof typeof GRAINS;
 
 interface Drying {
   species: SpeciesName;
-  fromPct: number;
-  toPct: number;
+  fromPercent: number;
+  toPercent: number;
   grain: Grain;
 }
 type DryingOfASize = Drying & { sizeIn: number; grain: keyof typeof SIZE_GRAINS };
@@ -28,7 +28,7 @@ type DryingOfASize = Drying & { sizeIn: number; grain: keyof typeof SIZE_GRAINS 
  *   oak in Table 13-5; bur and swamp white oak that of commercial white oak
  * @range moistures from 0 to all that the species can hold; 30 % is the average at which shrinkage starts
  */
-export function shrinkagePct(drying: Drying): number {
+export function shrinkagePercent(drying: Drying): number {
   return 100 * (1 - sizeRatio(drying));
 }
 
@@ -59,21 +59,21 @@ export function greenSizeIn({ sizeIn, ...drying }: DryingOfASize): number {
 }
 
 /** The size at the second moisture over the size at the first. */
-function sizeRatio({ species, fromPct, toPct, grain }: Drying): number {
-  mustFitIn(species, fromPct, "from");
-  mustFitIn(species, toPct, "to");
-  const toOvendry = shrinkageToOvendryPct(species, grain);
-  return remaining(toOvendry, toPct) / remaining(toOvendry, fromPct);
+function sizeRatio({ species, fromPercent, toPercent, grain }: Drying): number {
+  mustFitIn(species, fromPercent, "from");
+  mustFitIn(species, toPercent, "to");
+  const toOvendry = shrinkageToOvendryPercent(species, grain);
+  return remaining(toOvendry, toPercent) / remaining(toOvendry, fromPercent);
 }
 
 /** The share of the green size that is left at a moisture. */
-function remaining(toOvendryPct: number, moisturePct: number): number {
-  return 1 - (toOvendryPct / 100) * Math.max(0, 1 - moisturePct / FIBER_SATURATION_PCT);
+function remaining(toOvendryPercent: number, moisturePercent: number): number {
+  return 1 - (toOvendryPercent / 100) * Math.max(0, 1 - moisturePercent / FIBER_SATURATION_PCT);
 }
 
-function shrinkageToOvendryPct(species: SpeciesName, grain: Grain): number {
-  const { radialPct, tangentialPct, volumetricPct } = speciesNamed(species);
-  const figure = { radial: radialPct, tangential: tangentialPct, volumetric: volumetricPct }[grain];
+function shrinkageToOvendryPercent(species: SpeciesName, grain: Grain): number {
+  const { radialPercent, tangentialPercent, volumetricPercent } = speciesNamed(species);
+  const figure = { radial: radialPercent, tangential: tangentialPercent, volumetric: volumetricPercent }[grain];
   if (figure === undefined)
     throw new NoAnswer(
       `${grain} shrinkage: no figure for ${species} in the Wood Handbook's Tables 4-3 and 13-5 as far as they were seen`,

@@ -1,6 +1,6 @@
 import { NoAnswer } from "../errors";
 import { woodWeightLbPerFt3 } from "./density";
-import { FIBER_SATURATION_PCT, mostMoisturePct } from "./moisture";
+import { FIBER_SATURATION_PCT, mostMoisturePercent } from "./moisture";
 import { SECOND_OPINIONS } from "./second-opinions.table";
 import { SPECIES_TABLE, speciesNamed, type Species, type SpeciesName } from "./species";
 
@@ -31,21 +31,25 @@ const FIGURES = {
     source: () => WEIGHT_TABLE,
     of: (species) => species.specificGravityAt12,
   },
-  "green moisture": { unit: "%", source: () => WEIGHT_TABLE, of: (species) => species.greenMoisturePct },
-  "heartwood moisture": { unit: "%", source: () => MOISTURE_TABLE, of: (species) => species.heartwoodMoisturePct },
-  "sapwood moisture": { unit: "%", source: () => MOISTURE_TABLE, of: (species) => species.sapwoodMoisturePct },
-  "most moisture": { unit: "%", source: () => "Wood Handbook Eq 4-3", of: mostMoisturePct },
+  "green moisture": { unit: "%", source: () => WEIGHT_TABLE, of: (species) => species.greenMoisturePercent },
+  "heartwood moisture": { unit: "%", source: () => MOISTURE_TABLE, of: (species) => species.heartwoodMoisturePercent },
+  "sapwood moisture": { unit: "%", source: () => MOISTURE_TABLE, of: (species) => species.sapwoodMoisturePercent },
+  "most moisture": { unit: "%", source: () => "Wood Handbook Eq 4-3", of: mostMoisturePercent },
   "green weight": {
     unit: "lb/ft3",
     source: () => DENSITY_EQUATION,
     of: ({ name }) => woodWeightLbPerFt3({ species: name }),
   },
-  "heartwood weight": { unit: "lb/ft3", source: () => DENSITY_EQUATION, of: weightAtMoisture("heartwoodMoisturePct") },
-  "sapwood weight": { unit: "lb/ft3", source: () => DENSITY_EQUATION, of: weightAtMoisture("sapwoodMoisturePct") },
-  radial: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.radialPct },
-  tangential: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.tangentialPct },
-  volumetric: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.volumetricPct },
-  bark: { unit: "% of wood volume", source: () => WEIGHT_TABLE, of: (species) => species.barkVolumePct },
+  "heartwood weight": {
+    unit: "lb/ft3",
+    source: () => DENSITY_EQUATION,
+    of: weightAtMoisture("heartwoodMoisturePercent"),
+  },
+  "sapwood weight": { unit: "lb/ft3", source: () => DENSITY_EQUATION, of: weightAtMoisture("sapwoodMoisturePercent") },
+  radial: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.radialPercent },
+  tangential: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.tangentialPercent },
+  volumetric: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.volumetricPercent },
+  bark: { unit: "% of wood volume", source: () => WEIGHT_TABLE, of: (species) => species.barkVolumePercent },
 } satisfies Record<string, Figure>;
 
 export type SpeciesFigure = keyof typeof FIGURES;
@@ -129,23 +133,23 @@ function secondSources({ name }: Species): Cell[][] {
 
 /** The tree's mean moisture comes from another document than heart and sap, and for some species lies outside both. */
 function outsideHeartAndSap(species: Species): Cell[][] {
-  const { greenMoisturePct, heartwoodMoisturePct: heart, sapwoodMoisturePct: sap } = species;
+  const { greenMoisturePercent, heartwoodMoisturePercent: heart, sapwoodMoisturePercent: sap } = species;
   if (heart === undefined || sap === undefined) return [];
-  if (greenMoisturePct >= Math.min(heart, sap) && greenMoisturePct <= Math.max(heart, sap)) return [];
+  if (greenMoisturePercent >= Math.min(heart, sap) && greenMoisturePercent <= Math.max(heart, sap)) return [];
   return [["note", "The green moisture lies outside that of heart and sap: the two sources differ", "", ""]];
 }
 
 /** For a few species the printed pair of gravities would make a cubic foot at 12 % heavier than one at 30 %. */
 function gravitiesApart({ name }: Species): Cell[][] {
-  const at = (moisturePct: number) => woodWeightLbPerFt3({ species: name, moisturePct });
+  const at = (moisturePercent: number) => woodWeightLbPerFt3({ species: name, moisturePercent });
   if (at(12) <= at(FIBER_SATURATION_PCT)) return [];
   return [["note", "The two specific gravities lie so far apart that one of them is in doubt", "", ""]];
 }
 
-function weightAtMoisture(which: "heartwoodMoisturePct" | "sapwoodMoisturePct") {
+function weightAtMoisture(which: "heartwoodMoisturePercent" | "sapwoodMoisturePercent") {
   return (species: Species) => {
-    const moisturePct = species[which];
-    return moisturePct === undefined ? undefined : woodWeightLbPerFt3({ species: species.name, moisturePct });
+    const moisturePercent = species[which];
+    return moisturePercent === undefined ? undefined : woodWeightLbPerFt3({ species: species.name, moisturePercent });
   };
 }
 

@@ -19,18 +19,18 @@ export interface Species {
   specificGravity: number;
   /** oven-dry weight over the volume at 12 % moisture */
   specificGravityAt12: number;
-  greenMoisturePct: number;
-  heartwoodMoisturePct: number | undefined;
-  sapwoodMoisturePct: number | undefined;
+  greenMoisturePercent: number;
+  heartwoodMoisturePercent: number | undefined;
+  sapwoodMoisturePercent: number | undefined;
   /** shrinkage from green to oven dry */
-  radialPct: number | undefined;
-  tangentialPct: number | undefined;
-  volumetricPct: number | undefined;
+  radialPercent: number | undefined;
+  tangentialPercent: number | undefined;
+  volumetricPercent: number | undefined;
   shrinkageTable: ShrinkageTable | undefined;
   barkSpecificGravity: number;
-  barkMoisturePct: number;
+  barkMoisturePercent: number;
   /** bark volume over wood volume */
-  barkVolumePct: number;
+  barkVolumePercent: number;
 }
 
 const SHRINKAGE_OF = new Map<string, (typeof SHRINKAGE_TO_OVENDRY)[number]>(
@@ -42,25 +42,35 @@ const HEART_AND_SAP_OF = new Map<string, (typeof GREEN_HEART_AND_SAP)[number]>(
 
 /** Every species of the weight table, with what the other tables know of it. */
 export const SPECIES_TABLE: readonly Species[] = FIA_WOOD.map(
-  ([name, latin, kind, specificGravity, specificGravityAt12, greenMoisturePct, barkGravity, barkMoisture, bark]) => {
-    const [, , radialPct, tangentialPct, volumetricPct, shrinkageTable] = SHRINKAGE_OF.get(name) ?? [];
-    const [, , heartwoodMoisturePct, sapwoodMoisturePct] = HEART_AND_SAP_OF.get(name) ?? [];
+  ([
+    name,
+    latin,
+    kind,
+    specificGravity,
+    specificGravityAt12,
+    greenMoisturePercent,
+    barkGravity,
+    barkMoisture,
+    bark,
+  ]) => {
+    const [, , radialPercent, tangentialPercent, volumetricPercent, shrinkageTable] = SHRINKAGE_OF.get(name) ?? [];
+    const [, , heartwoodMoisturePercent, sapwoodMoisturePercent] = HEART_AND_SAP_OF.get(name) ?? [];
     return {
       name,
       latin,
       kind: kind === "H" ? "hardwood" : "softwood",
       specificGravity,
       specificGravityAt12,
-      greenMoisturePct,
-      heartwoodMoisturePct,
-      sapwoodMoisturePct,
-      radialPct,
-      tangentialPct,
-      volumetricPct,
+      greenMoisturePercent,
+      heartwoodMoisturePercent,
+      sapwoodMoisturePercent,
+      radialPercent,
+      tangentialPercent,
+      volumetricPercent,
       shrinkageTable,
       barkSpecificGravity: barkGravity,
-      barkMoisturePct: barkMoisture,
-      barkVolumePct: bark,
+      barkMoisturePercent: barkMoisture,
+      barkVolumePercent: bark,
     };
   },
 );

@@ -24,7 +24,7 @@ interface Log {
   smallIn: number;
   largeIn: number;
   lengthFt: number;
-  moisturePct?: number;
+  moisturePercent?: number;
   bark: keyof typeof BARK_CHOICES;
   bound: Bound;
 }
@@ -45,11 +45,11 @@ interface Log {
  * @source common practice, no source: 15 % either way on a green log
  * @range as Smalian's volume: the large end not under the small end
  */
-export function logWeightLb({ species, moisturePct, bark, bound, ...ends }: Log): number {
+export function logWeightLb({ species, moisturePercent, bark, bound, ...ends }: Log): number {
   const woodLb =
-    moisturePct === undefined
+    moisturePercent === undefined
       ? greenLbPerFt3(species, bound)
-      : BOUND_FACTOR[bound] * woodWeightLbPerFt3({ species, moisturePct });
+      : BOUND_FACTOR[bound] * woodWeightLbPerFt3({ species, moisturePercent });
   const barkLb = bark === "with" ? BOUND_FACTOR[bound] * barkLbPerFt3OfWood(species) : 0;
   return smalianFt3(ends) * (woodLb + barkLb);
 }
@@ -64,14 +64,14 @@ function greenLbPerFt3(species: SpeciesName, bound: Bound): number {
 
 /** Pounds of green bark that go with a cubic foot of wood. */
 export function barkLbPerFt3OfWood(species: SpeciesName): number {
-  const { barkVolumePct, barkSpecificGravity, barkMoisturePct } = speciesNamed(species);
-  return (barkVolumePct / 100) * WATER_LB_PER_FT3 * barkSpecificGravity * (1 + barkMoisturePct / 100);
+  const { barkVolumePercent, barkSpecificGravity, barkMoisturePercent } = speciesNamed(species);
+  return (barkVolumePercent / 100) * WATER_LB_PER_FT3 * barkSpecificGravity * (1 + barkMoisturePercent / 100);
 }
 
 interface Lumber {
   species: SpeciesName;
   boardFeet: number;
-  moisturePct?: number;
+  moisturePercent?: number;
 }
 
 /**
@@ -82,8 +82,8 @@ interface Lumber {
  * @source FIADB REF_SPECIES for specific gravity and green moisture
  * @range moisture from 0 to all that the species can hold
  */
-export function lumberWeightLb({ species, boardFeet, moisturePct }: Lumber): number {
-  const moisture = moisturePct ?? speciesNamed(species).greenMoisturePct;
+export function lumberWeightLb({ species, boardFeet, moisturePercent }: Lumber): number {
+  const moisture = moisturePercent ?? speciesNamed(species).greenMoisturePercent;
   mustFitIn(species, moisture, "moisture");
   return ovendryLumberLb({ species, boardFeet }) * (1 + moisture / 100);
 }
@@ -104,11 +104,11 @@ function ovendryLumberLb({ species, boardFeet }: { species: SpeciesName; boardFe
 export function waterToLoseLb(stack: {
   species: SpeciesName;
   boardFeet: number;
-  fromPct: number;
-  toPct: number;
+  fromPercent: number;
+  toPercent: number;
 }): number {
-  const { species, fromPct, toPct } = stack;
-  mustFitIn(species, fromPct, "from");
-  mustBeAtLeast(toPct, fromPct, "from (% moisture), not under the target");
-  return ovendryLumberLb(stack) * ((fromPct - toPct) / 100);
+  const { species, fromPercent, toPercent } = stack;
+  mustFitIn(species, fromPercent, "from");
+  mustBeAtLeast(toPercent, fromPercent, "from (% moisture), not under the target");
+  return ovendryLumberLb(stack) * ((fromPercent - toPercent) / 100);
 }

@@ -6,8 +6,8 @@ import { dryingCurve, type Reading } from "../../../src/math/drying/drying-curve
 import { NoAnswer } from "../../../src/math/errors";
 
 const SEED = { seed: 16, numRuns: 500 };
-const readings = (...pairs: [day: number, moisturePct: number][]): Reading[] =>
-  pairs.map(([day, moisturePct]) => ({ day, moisturePct }));
+const readings = (...pairs: [day: number, moisturePercent: number][]): Reading[] =>
+  pairs.map(([day, moisturePercent]) => ({ day, moisturePercent }));
 const scattered = readings([0, 62], [20, 45], [45, 30], [70, 24], [95, 18]);
 const valueOf = (rows: (string | number)[][], figure: string) => rows.find(([name]) => name === figure)![1]!;
 
@@ -23,11 +23,11 @@ describe("the drying curve", () => {
           const days = [0, 3, 7, 15, 30];
           const onCurve = days.map((day) => ({
             day: firstDay + day,
-            moisturePct: emc + (start - emc) * Math.exp(-rate * day),
+            moisturePercent: emc + (start - emc) * Math.exp(-rate * day),
           }));
-          const curve = dryingCurve({ readings: onCurve, emcPct: emc });
+          const curve = dryingCurve({ readings: onCurve, emcPercent: emc });
           expect(curve.ratePerDay / rate).toBeCloseTo(1, 7);
-          expect(curve.startingMoisturePct).toBeCloseTo(start, 6);
+          expect(curve.startingMoisturePercent).toBeCloseTo(start, 6);
           expect(curve.spread!.pointsOfMoisture).toBeLessThan(1e-6);
         },
       ),
@@ -36,7 +36,7 @@ describe("the drying curve", () => {
   });
 
   it("by hand: excess 48, 24, 12 halves every 30 days", () => {
-    const rows = dryRate({ readings: readings([0, 60], [30, 36], [60, 24]), emcPct: 12 });
+    const rows = dryRate({ readings: readings([0, 60], [30, 36], [60, 24]), emcPercent: 12 });
     expect(valueOf(rows, "half-time")).toBeCloseTo(30, 9);
     expect(valueOf(rows, "drying rate")).toBeCloseTo(Math.LN2 / 30, 12);
     expect(valueOf(rows, "starting moisture")).toBeCloseTo(60, 9);
@@ -49,7 +49,7 @@ describe("the drying curve", () => {
     const fitted = [Math.exp(11 / 6), Math.exp(8 / 6), Math.exp(5 / 6)];
     const rows = dryRate({
       readings: readings(...excess.map((e, day): [number, number] => [day, 10 + e])),
-      emcPct: 10,
+      emcPercent: 10,
     });
     const squares = excess.map((e, i) => (e - fitted[i]!) ** 2).reduce((a, b) => a + b);
     expect(valueOf(rows, "drying rate")).toBeCloseTo(0.5, 12);
@@ -57,7 +57,7 @@ describe("the drying curve", () => {
   });
 
   it("works from two readings, and says that their spread is not known", () => {
-    const rows = dryRate({ readings: readings([0, 60], [30, 36]), emcPct: 12 });
+    const rows = dryRate({ readings: readings([0, 60], [30, 36]), emcPercent: 12 });
     expect(valueOf(rows, "half-time")).toBeCloseTo(30, 9);
     expect(valueOf(rows, "standard error of the fit")).toBe("not known from two readings");
   });
@@ -71,21 +71,21 @@ describe("the drying curve", () => {
     ["one day twice", readings([0, 60], [30, 36], [30, 35]), 12, /got 30 after 30/],
     ["a reading at the equilibrium", readings([0, 60], [30, 12]), 12, /above the equilibrium moisture 12 %, got 12/],
     ["a reading past all wood", readings([0, 300], [30, 40]), 12, /280, got 300/],
-  ])("has no answer to %s, and says why", (_, given, emcPct, message) => {
-    expect(() => dryingCurve({ readings: given, emcPct })).toThrow(NoAnswer);
-    expect(() => dryingCurve({ readings: given, emcPct })).toThrow(message);
+  ])("has no answer to %s, and says why", (_, given, emcPercent, message) => {
+    expect(() => dryingCurve({ readings: given, emcPercent })).toThrow(NoAnswer);
+    expect(() => dryingCurve({ readings: given, emcPercent })).toThrow(message);
   });
 });
 
 describe("the forecast", () => {
   it("by hand: from an excess of 12 on day 60 to 3 is two more half-times of 30 days", () => {
-    const rows = dryForecast({ readings: readings([0, 60], [30, 36], [60, 24]), emcPct: 12, targetPct: 15 });
+    const rows = dryForecast({ readings: readings([0, 60], [30, 36], [60, 24]), emcPercent: 12, targetPercent: 15 });
     expect(valueOf(rows, "target reached")).toBeCloseTo(120, 8);
     expect(valueOf(rows, "days after the last reading")).toBeCloseTo(60, 8);
   });
 
   it("puts the day between the early and the late one, nearer to the early", () => {
-    const rows = dryForecast({ readings: scattered, emcPct: 11, targetPct: 14 });
+    const rows = dryForecast({ readings: scattered, emcPercent: 11, targetPercent: 14 });
     const [day, early, late] = ["target reached", "early", "late"].map((figure) => Number(valueOf(rows, figure)));
     expect(early!).toBeLessThan(day!);
     expect(late!).toBeGreaterThan(day!);
@@ -93,8 +93,8 @@ describe("the forecast", () => {
   });
 
   it("has its early and late day where the band of two standard errors meets the target", () => {
-    const curve = dryingCurve({ readings: scattered, emcPct: 11 });
-    const rows = dryForecast({ readings: scattered, emcPct: 11, targetPct: 14 });
+    const curve = dryingCurve({ readings: scattered, emcPercent: 11 });
+    const rows = dryForecast({ readings: scattered, emcPercent: 11, targetPercent: 14 });
     for (const figure of ["early", "late"]) {
       const off = Number(valueOf(rows, figure)) - curve.meanDay;
       const line = curve.meanLogarithm - curve.ratePerDay * off;
@@ -105,27 +105,27 @@ describe("the forecast", () => {
 
   it("further off than 20 years has no answer: the readings hardly fall", () => {
     const ask = (second: number) => () =>
-      dryForecast({ readings: readings([0, 70], [30, second]), emcPct: 11, targetPct: 12 });
+      dryForecast({ readings: readings([0, 70], [30, second]), emcPercent: 11, targetPercent: 12 });
     expect(valueOf(ask(60)(), "target reached")).toBeGreaterThan(600);
     expect(ask(69.9)).toThrow(/days to the target after the last reading: wanted -7305 to 7305, got/);
   });
 
   it("moves with the calendar: dates of the sheet give a date", () => {
-    const later = scattered.map(({ day, moisturePct }) => ({ day: day + 46_000, moisturePct }));
+    const later = scattered.map(({ day, moisturePercent }) => ({ day: day + 46_000, moisturePercent }));
     const at = (given: Reading[]) =>
-      Number(valueOf(dryForecast({ readings: given, emcPct: 11, targetPct: 14 }), "target reached"));
+      Number(valueOf(dryForecast({ readings: given, emcPercent: 11, targetPercent: 14 }), "target reached"));
     expect(at(later) - at(scattered)).toBeCloseTo(46_000, 6);
   });
 
   it("says that two readings show no spread, and that wild ones show too much", () => {
-    const two = dryForecast({ readings: readings([0, 60], [30, 36]), emcPct: 12, targetPct: 15 });
+    const two = dryForecast({ readings: readings([0, 60], [30, 36]), emcPercent: 12, targetPercent: 15 });
     expect(valueOf(two, "late")).toBe("not known from two readings");
-    const wild = dryForecast({ readings: readings([0, 40], [1, 60], [2, 30]), emcPct: 12, targetPct: 15 });
+    const wild = dryForecast({ readings: readings([0, 40], [1, 60], [2, 30]), emcPercent: 12, targetPercent: 15 });
     expect(valueOf(wild, "late")).toBe("not known: the readings scatter too much");
   });
 
   it("has no answer for a target the air cannot reach, and gives the equilibrium moisture", () => {
-    const ask = (targetPct: number) => () => dryForecast({ readings: scattered, emcPct: 11, targetPct });
+    const ask = (targetPercent: number) => () => dryForecast({ readings: scattered, emcPercent: 11, targetPercent });
     expect(ask(11)).toThrow(/dries wood to 11 and no further, got 11/);
     expect(ask(9)).toThrow(NoAnswer);
     expect(ask(70)).toThrow(/target .* got 70/);

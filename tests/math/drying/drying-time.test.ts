@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { airDryDays } from "../../../src/math/drying/air-dry-days";
 import { AIR_DRYING_DAYS } from "../../../src/math/drying/air-drying-days.table";
-import { emcPct } from "../../../src/math/drying/emc";
+import { emcPercent } from "../../../src/math/drying/emc";
 import { kilnDays } from "../../../src/math/drying/kiln-days";
 import { redOakTimeConstantDays } from "../../../src/math/drying/time-constant";
 import { NoAnswer } from "../../../src/math/errors";
@@ -12,18 +12,18 @@ const SEED = { seed: 15, numRuns: 500 };
 const yard = {
   species: "northern red oak",
   thicknessIn: 1,
-  toPct: 20,
+  toPercent: 20,
   temperatureF: 70,
-  humidityPct: 65,
+  humidityPercent: 65,
   bound: "typical",
 } as const;
 const kiln = {
   species: "northern red oak",
   thicknessIn: 1,
-  fromPct: 85,
-  toPct: 25,
+  fromPercent: 85,
+  toPercent: 25,
   temperatureF: 150,
-  humidityPct: 50,
+  humidityPercent: 50,
 } as const;
 
 describe("the time constant of red oak", () => {
@@ -55,16 +55,16 @@ describe("days in the kiln", () => {
   });
 
   it("have no end at the equilibrium moisture, and the message gives it", () => {
-    expect(() => kilnDays({ ...kiln, toPct: 7 })).toThrow(/dries wood to 7\.\d and no further, got 7/);
-    expect(() => kilnDays({ ...kiln, fromPct: 20 })).toThrow(/wanted more than the target 25, got 20/);
-    expect(() => kilnDays({ ...kiln, fromPct: 300 })).toThrow(NoAnswer);
-    expect(() => kilnDays({ ...kiln, humidityPct: 100 })).toThrow(NoAnswer);
+    expect(() => kilnDays({ ...kiln, toPercent: 7 })).toThrow(/dries wood to 7\.\d and no further, got 7/);
+    expect(() => kilnDays({ ...kiln, fromPercent: 20 })).toThrow(/wanted more than the target 25, got 20/);
+    expect(() => kilnDays({ ...kiln, fromPercent: 300 })).toThrow(NoAnswer);
+    expect(() => kilnDays({ ...kiln, humidityPercent: 100 })).toThrow(NoAnswer);
   });
 
   it("of two stretches add up to the days of the whole", () => {
     fc.assert(
       fc.property(fc.double({ min: 26, max: 84, noNaN: true }), (between) => {
-        const parts = kilnDays({ ...kiln, toPct: between }) + kilnDays({ ...kiln, fromPct: between });
+        const parts = kilnDays({ ...kiln, toPercent: between }) + kilnDays({ ...kiln, fromPercent: between });
         expect(parts).toBeCloseTo(kilnDays(kiln), 8);
       }),
       SEED,
@@ -83,24 +83,24 @@ describe("days to air dry", () => {
   });
 
   it("begin at the species' green moisture unless told otherwise", () => {
-    const { greenMoisturePct } = speciesNamed("northern red oak");
-    expect(airDryDays({ ...yard, fromPct: greenMoisturePct })).toBe(airDryDays(yard));
-    expect(airDryDays({ ...yard, fromPct: 50 })).toBeLessThan(airDryDays(yard));
+    const { greenMoisturePercent } = speciesNamed("northern red oak");
+    expect(airDryDays({ ...yard, fromPercent: greenMoisturePercent })).toBe(airDryDays(yard));
+    expect(airDryDays({ ...yard, fromPercent: 50 })).toBeLessThan(airDryDays(yard));
   });
 
   it("are more for thick boards, cold air, damp air and a lower target", () => {
     const days = airDryDays(yard);
     expect(airDryDays({ ...yard, thicknessIn: 2 }) / days).toBeCloseTo(2 ** 1.52, 10);
     expect(airDryDays({ ...yard, temperatureF: 45 })).toBeGreaterThan(days);
-    expect(airDryDays({ ...yard, humidityPct: 75 })).toBeGreaterThan(days);
-    expect(airDryDays({ ...yard, toPct: 15 })).toBeGreaterThan(days);
+    expect(airDryDays({ ...yard, humidityPercent: 75 })).toBeGreaterThan(days);
+    expect(airDryDays({ ...yard, toPercent: 15 })).toBeGreaterThan(days);
   });
 
   it("have no answer at or under the equilibrium moisture, and the message gives it", () => {
-    expect(() => airDryDays({ ...yard, toPct: 10 })).toThrow(/dries wood to 12\.0 and no further, got 10/);
-    const equilibrium = emcPct(yard);
-    expect(() => airDryDays({ ...yard, toPct: equilibrium })).toThrow(NoAnswer);
-    expect(airDryDays({ ...yard, toPct: equilibrium + 0.01 })).toBeGreaterThan(0);
+    expect(() => airDryDays({ ...yard, toPercent: 10 })).toThrow(/dries wood to 12\.0 and no further, got 10/);
+    const equilibrium = emcPercent(yard);
+    expect(() => airDryDays({ ...yard, toPercent: equilibrium })).toThrow(NoAnswer);
+    expect(airDryDays({ ...yard, toPercent: equilibrium + 0.01 })).toBeGreaterThan(0);
   });
 
   it("name the table that lacks a species", () => {

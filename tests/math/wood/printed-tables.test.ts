@@ -3,9 +3,9 @@ import { NoAnswer } from "../../../src/math/errors";
 import { woodWeightLbPerFt3 } from "../../../src/math/wood/density";
 import { FIA_WOOD, FIA_WOOD_TOTALS } from "../../../src/math/wood/fia-wood.table";
 import { GREEN_HEART_AND_SAP, GREEN_HEART_AND_SAP_TOTALS } from "../../../src/math/wood/heart-and-sap.table";
-import { mostMoisturePct } from "../../../src/math/wood/moisture";
+import { mostMoisturePercent } from "../../../src/math/wood/moisture";
 import { SHRINKAGE_TO_OVENDRY, SHRINKAGE_TOTALS } from "../../../src/math/wood/shrinkage.table";
-import { shrinkagePct, type Grain } from "../../../src/math/wood/shrinkage";
+import { shrinkagePercent, type Grain } from "../../../src/math/wood/shrinkage";
 import { SPECIES_NAMES, SPECIES_TABLE, speciesNamed, type SpeciesName } from "../../../src/math/wood/species";
 import { speciesAnswer } from "../../../src/math/wood/species-card";
 import { rowsOf } from "../../csv";
@@ -43,10 +43,10 @@ describe("the weight table of 156 species", () => {
       const what = row["common_name"]!;
       expectPrinted(species.specificGravity, row["sg_green"], EXACT, what);
       expectPrinted(species.specificGravityAt12, row["sg_12"], EXACT, what);
-      expectPrinted(species.greenMoisturePct, row["mc_pct_green_wood"], EXACT, what);
+      expectPrinted(species.greenMoisturePercent, row["mc_pct_green_wood"], EXACT, what);
       expectPrinted(species.barkSpecificGravity, row["bark_sg_green"], EXACT, what);
-      expectPrinted(species.barkMoisturePct, row["mc_pct_green_bark"], EXACT, what);
-      expectPrinted(species.barkVolumePct, row["bark_vol_pct_of_wood"], EXACT, what);
+      expectPrinted(species.barkMoisturePercent, row["mc_pct_green_bark"], EXACT, what);
+      expectPrinted(species.barkVolumePercent, row["bark_vol_pct_of_wood"], EXACT, what);
     }
   });
 
@@ -55,10 +55,10 @@ describe("the weight table of 156 species", () => {
     expect(FIA_WOOD.length).toBe(FIA_WOOD_TOTALS.rows);
     expect(column(3)).toBeCloseTo(FIA_WOOD_TOTALS.specificGravity, 5);
     expect(column(4)).toBeCloseTo(FIA_WOOD_TOTALS.specificGravityAt12, 5);
-    expect(column(5)).toBeCloseTo(FIA_WOOD_TOTALS.greenMoisturePct, 4);
+    expect(column(5)).toBeCloseTo(FIA_WOOD_TOTALS.greenMoisturePercent, 4);
     expect(column(6)).toBeCloseTo(FIA_WOOD_TOTALS.barkSpecificGravity, 5);
-    expect(column(7)).toBeCloseTo(FIA_WOOD_TOTALS.barkMoisturePct, 4);
-    expect(column(8)).toBeCloseTo(FIA_WOOD_TOTALS.barkVolumePct, 5);
+    expect(column(7)).toBeCloseTo(FIA_WOOD_TOTALS.barkMoisturePercent, 4);
+    expect(column(8)).toBeCloseTo(FIA_WOOD_TOTALS.barkVolumePercent, 5);
   });
 
   it("gives back the whole pounds per cubic foot that the green moisture was worked back from", () => {
@@ -105,7 +105,7 @@ describe("the handbook's shrinkage, Table 4-3", () => {
       if (row["species"]!.startsWith("Douglas-fir, interior")) continue;
       const species = speciesOf(row["species"]!);
       for (const [grain, column] of columns) {
-        const shrink = () => shrinkagePct({ species, fromPct: 30, toPct: 0, grain });
+        const shrink = () => shrinkagePercent({ species, fromPercent: 30, toPercent: 0, grain });
         if (row[column] === "") expect(shrink).toThrow(NoAnswer);
         else expectPrinted(shrink(), row[column], EXACT, `${row["species"]} ${grain}`);
       }
@@ -138,19 +138,19 @@ describe("the handbook's shrinkage, Table 4-3", () => {
   });
 
   it("is not the radial and tangential compounded: volumetric lies within 1.3 under and 2.8 over that", () => {
-    for (const { name, radialPct, tangentialPct, volumetricPct } of SPECIES_TABLE) {
-      if (radialPct === undefined || tangentialPct === undefined || volumetricPct === undefined) continue;
-      const compounded = 100 * (1 - (1 - radialPct / 100) * (1 - tangentialPct / 100));
-      expect(volumetricPct - compounded, name).toBeGreaterThan(-1.35);
-      expect(volumetricPct - compounded, name).toBeLessThan(2.85);
+    for (const { name, radialPercent, tangentialPercent, volumetricPercent } of SPECIES_TABLE) {
+      if (radialPercent === undefined || tangentialPercent === undefined || volumetricPercent === undefined) continue;
+      const compounded = 100 * (1 - (1 - radialPercent / 100) * (1 - tangentialPercent / 100));
+      expect(volumetricPercent - compounded, name).toBeGreaterThan(-1.35);
+      expect(volumetricPercent - compounded, name).toBeLessThan(2.85);
     }
   });
 
   it("agrees with the printed specific gravity at 12 % by Eq 4-11, within 0.035", () => {
     // Two tables that do not know of each other, each rounded; measured root mean square 0.012.
-    for (const { name, specificGravity, specificGravityAt12, volumetricPct } of SPECIES_TABLE) {
-      if (volumetricPct === undefined) continue;
-      const shrunk = shrinkagePct({ species: name, fromPct: 30, toPct: 12, grain: "volumetric" });
+    for (const { name, specificGravity, specificGravityAt12, volumetricPercent } of SPECIES_TABLE) {
+      if (volumetricPercent === undefined) continue;
+      const shrunk = shrinkagePercent({ species: name, fromPercent: 30, toPercent: 12, grain: "volumetric" });
       expect(Math.abs(specificGravity / (1 - shrunk / 100) - specificGravityAt12), name).toBeLessThan(0.035);
     }
   });
@@ -186,7 +186,7 @@ describe("the handbook's movement between 6 and 14 %, Table 13-5", () => {
         ["tangential", "CT"],
       ] as const) {
         if (row[column] === "") continue;
-        const perPercent = shrinkagePct({ species, fromPct: 10, toPct: 9, grain }) / 100;
+        const perPercent = shrinkagePercent({ species, fromPercent: 10, toPercent: 9, grain }) / 100;
         // One in the last printed digit: the book worked it out from a shrinkage less rounded than the one it prints.
         expectPrinted(perPercent, row[column], 0.0000101, `${heading} ${grain}`);
       }
@@ -214,11 +214,11 @@ describe("the handbook's green heart and sap, Table 4-1", () => {
     expect(rows).toHaveLength(35);
     for (const row of rows) {
       const species = row["species"] === "Aspen" ? ("quaking aspen" as const) : speciesOf(row["species"]!);
-      const { heartwoodMoisturePct, sapwoodMoisturePct } = speciesNamed(species);
-      if (row["heartwood_mc_pct"]) expectPrinted(heartwoodMoisturePct, row["heartwood_mc_pct"], EXACT, species);
-      else expect(heartwoodMoisturePct).toBeUndefined();
-      if (row["sapwood_mc_pct"]) expectPrinted(sapwoodMoisturePct, row["sapwood_mc_pct"], EXACT, species);
-      else expect(sapwoodMoisturePct).toBeUndefined();
+      const { heartwoodMoisturePercent, sapwoodMoisturePercent } = speciesNamed(species);
+      if (row["heartwood_mc_pct"]) expectPrinted(heartwoodMoisturePercent, row["heartwood_mc_pct"], EXACT, species);
+      else expect(heartwoodMoisturePercent).toBeUndefined();
+      if (row["sapwood_mc_pct"]) expectPrinted(sapwoodMoisturePercent, row["sapwood_mc_pct"], EXACT, species);
+      else expect(sapwoodMoisturePercent).toBeUndefined();
     }
     expect(GREEN_HEART_AND_SAP.length).toBe(rows.length + 1);
     expect(GREEN_HEART_AND_SAP.length).toBe(GREEN_HEART_AND_SAP_TOTALS.rows);
@@ -231,14 +231,18 @@ describe("the handbook's green heart and sap, Table 4-1", () => {
 describe("the most water wood can hold, Eq 4-3", () => {
   it("is about 267 % at 0.30 and 44 % at 0.90, as printed", () => {
     // The book's own round figures; the equation gives 268.4 and 46.2, so 2.5 is their distance and not ours.
-    expectPrinted(mostMoisturePct({ specificGravity: 0.3 }), "267", 2.5, "0.30");
-    expectPrinted(mostMoisturePct({ specificGravity: 0.9 }), "44", 2.5, "0.90");
+    expectPrinted(mostMoisturePercent({ specificGravity: 0.3 }), "267", 2.5, "0.30");
+    expectPrinted(mostMoisturePercent({ specificGravity: 0.9 }), "44", 2.5, "0.90");
   });
 
   it("is over every green moisture of the tables", () => {
     for (const species of SPECIES_TABLE)
-      for (const moisture of [species.greenMoisturePct, species.heartwoodMoisturePct, species.sapwoodMoisturePct])
-        expect(moisture ?? 0, species.name).toBeLessThan(mostMoisturePct(species));
+      for (const moisture of [
+        species.greenMoisturePercent,
+        species.heartwoodMoisturePercent,
+        species.sapwoodMoisturePercent,
+      ])
+        expect(moisture ?? 0, species.name).toBeLessThan(mostMoisturePercent(species));
   });
 });
 
@@ -254,8 +258,8 @@ describe("the weight lost by 20 %, as a loggers' handbook lists it", () => {
       "Oak, red": "northern red oak",
     };
     for (const row of rowsOf("wood/weight_loss_green_to_20pct.csv")) {
-      const { greenMoisturePct } = speciesNamed(species[row["species"]!]!);
-      const lost = (100 * (greenMoisturePct - 20)) / (100 + greenMoisturePct);
+      const { greenMoisturePercent } = speciesNamed(species[row["species"]!]!);
+      const lost = (100 * (greenMoisturePercent - 20)) / (100 + greenMoisturePercent);
       expectPrinted(lost, row["pct_green_weight_lost_to_20pct_mc"], 8, row["species"]!);
     }
   });

@@ -55,7 +55,7 @@ describe("a species", () => {
     expect(SPECIES_TABLE.length).toBe(156);
     for (const species of SPECIES_TABLE) {
       expect(species.specificGravityAt12, species.name).toBeGreaterThan(species.specificGravity);
-      expect(species.greenMoisturePct).toBeGreaterThan(20);
+      expect(species.greenMoisturePercent).toBeGreaterThan(20);
     }
   });
 });

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NoAnswer } from "../../../src/math/errors";
 import { woodWeightLbPerFt3 } from "../../../src/math/wood/density";
-import { mostMoisturePct } from "../../../src/math/wood/moisture";
+import { mostMoisturePercent } from "../../../src/math/wood/moisture";
 import { SPECIES_TABLE, speciesNamed } from "../../../src/math/wood/species";
 import { speciesAnswer } from "../../../src/math/wood/species-card";
 import { barkLbPerFt3OfWood, logWeightLb, lumberWeightLb, waterToLoseLb } from "../../../src/math/wood/weight";
@@ -17,20 +17,23 @@ const anySpecies = fc.constantFrom(...sound);
 describe("the weight of wood", () => {
   it("at 12 % is the printed specific gravity times water and 1.12", () => {
     for (const { name, specificGravityAt12 } of SPECIES_TABLE)
-      expect(woodWeightLbPerFt3({ species: name, moisturePct: 12 })).toBeCloseTo(62.4 * specificGravityAt12 * 1.12, 8);
+      expect(woodWeightLbPerFt3({ species: name, moisturePercent: 12 })).toBeCloseTo(
+        62.4 * specificGravityAt12 * 1.12,
+        8,
+      );
   });
 
   it("just under 30 % joins what it is just over", () => {
-    const under = woodWeightLbPerFt3({ species: "white oak", moisturePct: 29.9999999 });
-    expect(under).toBeCloseTo(woodWeightLbPerFt3({ species: "white oak", moisturePct: 30 }), 5);
+    const under = woodWeightLbPerFt3({ species: "white oak", moisturePercent: 29.9999999 });
+    expect(under).toBeCloseTo(woodWeightLbPerFt3({ species: "white oak", moisturePercent: 30 }), 5);
   });
 
   it("answers up to all the water the wood holds, and past it names both limits", () => {
-    expect(woodWeightLbPerFt3({ species: "white oak", moisturePct: 101.7 })).toBeGreaterThan(75);
-    expect(() => woodWeightLbPerFt3({ species: "white oak", moisturePct: 101.8 })).toThrow(
+    expect(woodWeightLbPerFt3({ species: "white oak", moisturePercent: 101.7 })).toBeGreaterThan(75);
+    expect(() => woodWeightLbPerFt3({ species: "white oak", moisturePercent: 101.8 })).toThrow(
       /wanted 0 to 101.7, got 101.8/,
     );
-    expect(() => woodWeightLbPerFt3({ species: "white oak", moisturePct: 300 })).toThrow(NoAnswer);
+    expect(() => woodWeightLbPerFt3({ species: "white oak", moisturePercent: 300 })).toThrow(NoAnswer);
   });
 
   it("never falls as the wood gets wetter", () => {
@@ -40,8 +43,8 @@ describe("the weight of wood", () => {
         fc.double({ min: 0, max: 1, noNaN: true }),
         fc.double({ min: 0, max: 1, noNaN: true }),
         (species, a, b) => {
-          const most = Math.floor(mostMoisturePct(speciesNamed(species)));
-          const at = (share: number) => woodWeightLbPerFt3({ species, moisturePct: share * most });
+          const most = Math.floor(mostMoisturePercent(speciesNamed(species)));
+          const at = (share: number) => woodWeightLbPerFt3({ species, moisturePercent: share * most });
           expect(at(Math.max(a, b))).toBeGreaterThanOrEqual(at(Math.min(a, b)) - 1e-9);
         },
       ),
@@ -100,14 +103,14 @@ describe("the weight of a log", () => {
 
   it("green never lies outside its bounds, whether the log is heart, sap or bark and all", () => {
     for (const species of SPECIES_TABLE) {
-      const { name, heartwoodMoisturePct, sapwoodMoisturePct } = species;
+      const { name, heartwoodMoisturePercent, sapwoodMoisturePercent } = species;
       for (const bark of ["with", "without"] as const) {
         const weigh = (more: object) => logWeightLb({ ...log, species: name, bark, ...more });
         const [low, typical, high] = (["low", "typical", "high"] as const).map((bound) => weigh({ bound }));
-        for (const moisturePct of [heartwoodMoisturePct, sapwoodMoisturePct]) {
-          if (moisturePct === undefined) continue;
-          expect(weigh({ moisturePct }), name).toBeLessThanOrEqual(high! + 1e-9);
-          expect(weigh({ moisturePct }), name).toBeGreaterThanOrEqual(low! - 1e-9);
+        for (const moisturePercent of [heartwoodMoisturePercent, sapwoodMoisturePercent]) {
+          if (moisturePercent === undefined) continue;
+          expect(weigh({ moisturePercent }), name).toBeLessThanOrEqual(high! + 1e-9);
+          expect(weigh({ moisturePercent }), name).toBeGreaterThanOrEqual(low! - 1e-9);
         }
         expect(low! / typical!, name).toBeLessThanOrEqual(0.85 + 1e-12);
         expect(high! / typical!, name).toBeGreaterThanOrEqual(1.15 - 1e-12);
@@ -116,7 +119,7 @@ describe("the weight of a log", () => {
   });
 
   it("of a moisture given strays 15 % and no more", () => {
-    const cedar = { ...log, species: "incense-cedar", moisturePct: 40 } as const;
+    const cedar = { ...log, species: "incense-cedar", moisturePercent: 40 } as const;
     expect(logWeightLb({ ...cedar, bound: "high" }) / logWeightLb(cedar)).toBeCloseTo(1.15, 12);
   });
 
@@ -124,8 +127,8 @@ describe("the weight of a log", () => {
     const page = readFileSync(new URL("../../../src/functions/wood.ts", import.meta.url), "utf8");
     const said = /handbook has their moisture[^]*?For (.*?) even/.exec(page.replace(/\s*\n \* /g, " "))![1]!;
     const light = SPECIES_TABLE.filter(
-      ({ kind, greenMoisturePct, heartwoodMoisturePct: heart, sapwoodMoisturePct: sap }) =>
-        kind === "softwood" && heart !== undefined && sap !== undefined && greenMoisturePct < Math.min(heart, sap),
+      ({ kind, greenMoisturePercent, heartwoodMoisturePercent: heart, sapwoodMoisturePercent: sap }) =>
+        kind === "softwood" && heart !== undefined && sap !== undefined && greenMoisturePercent < Math.min(heart, sap),
     );
     expect(said.split(/, | and /).sort()).toEqual(light.map(({ name }) => name as string).sort());
   });
@@ -137,7 +140,7 @@ describe("the weight of a log", () => {
   });
 
   it("at a moisture given weighs less than green when that is drier", () => {
-    expect(logWeightLb({ ...log, moisturePct: 30 })).toBeLessThan(logWeightLb(log));
+    expect(logWeightLb({ ...log, moisturePercent: 30 })).toBeLessThan(logWeightLb(log));
   });
 });
 
@@ -149,13 +152,19 @@ describe("the weight of lumber", () => {
 
   it("keeps its wood when it dries: dry weight plus the water lost is the green weight", () => {
     const stack = { species: "black cherry", boardFeet: 700 } as const;
-    const dry = lumberWeightLb({ ...stack, moisturePct: 8 });
-    const lost = waterToLoseLb({ ...stack, fromPct: speciesNamed("black cherry").greenMoisturePct, toPct: 8 });
+    const dry = lumberWeightLb({ ...stack, moisturePercent: 8 });
+    const lost = waterToLoseLb({
+      ...stack,
+      fromPercent: speciesNamed("black cherry").greenMoisturePercent,
+      toPercent: 8,
+    });
     expect(dry + lost).toBeCloseTo(lumberWeightLb(stack), 8);
   });
 
   it("has no water to lose when the target is wetter", () => {
-    expect(() => waterToLoseLb({ species: "black cherry", boardFeet: 1, fromPct: 8, toPct: 12 })).toThrow(NoAnswer);
-    expect(waterToLoseLb({ species: "black cherry", boardFeet: 1, fromPct: 8, toPct: 8 })).toBe(0);
+    expect(() => waterToLoseLb({ species: "black cherry", boardFeet: 1, fromPercent: 8, toPercent: 12 })).toThrow(
+      NoAnswer,
+    );
+    expect(waterToLoseLb({ species: "black cherry", boardFeet: 1, fromPercent: 8, toPercent: 8 })).toBe(0);
   });
 });
