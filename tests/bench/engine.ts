@@ -29,7 +29,9 @@ const native = (row: number) => `=((A${row}-4)/4)^2*B${row}`;
 const times: { ours: number[]; native: number[] } = { ours: [], native: [] };
 for (let run = -1; run < RUNS; run++) {
   const [one, other] = [await calculate(ours), await calculate(native)];
-  if (run >= 0) (times.ours.push(one), times.native.push(other));
+  if (run < 0) continue; // the first run warms up
+  times.ours.push(one);
+  times.native.push(other);
 }
 spreadsheet.dispose();
 console.log(

@@ -48,7 +48,7 @@ export interface PageServer {
 export async function servePage(workbook: unknown, wantedPort: number): Promise<PageServer> {
   const workbookJson = JSON.stringify(workbook);
   const server = createServer((request, response) => {
-    const path = new URL(request.url ?? "/", "http://localhost").pathname;
+    const path = (request.url ?? "/").split(/[?#]/)[0] ?? "/";
     if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405, "Only reading is possible");
     if (path === "/workbook.json") return answer(response, "json", workbookJson);
     const file = FILES[path] ? join(ROOT, FILES[path]) : join(PAGE_FOLDER, basename(path));

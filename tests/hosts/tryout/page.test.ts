@@ -94,9 +94,16 @@ describe("the workbook in the page", () => {
     await select("B10");
     expect(await page.innerText("#cell .content")).toBe("5/4");
   });
-  it("is left through the tabs below", async () => {
-    await page.getByText("Log book", { exact: true }).last().click();
+  it("leads from a link to its sheet, where typing goes on", async () => {
+    await select("A16");
+    await page.getByRole("button", { name: "Go to the sheet Log book" }).click();
     await panelSays("Log book, A1");
+    await page.keyboard.press("ArrowDown");
+    await panelSays("Log book, A2");
+  });
+  it("is left through the tabs below", async () => {
+    await page.getByText("Which rule", { exact: true }).last().click();
+    await panelSays("Which rule, A1");
   });
 });
 

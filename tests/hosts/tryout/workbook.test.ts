@@ -1,4 +1,5 @@
 import ExcelJS from "exceljs";
+import JSZip from "jszip";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { startEngine, type Engine, type OpenedWorkbook } from "../../../src/hosts/tryout/engine";
 import { expandTables, type Table } from "../../../src/hosts/tryout/workbook/tables";
@@ -44,6 +45,8 @@ async function written(): Promise<Uint8Array> {
   logs.getCell("H5").numFmt = "yyyy-mm-dd";
   logs.getCell("H6").value = formula("H5+1", new Date(Date.UTC(2026, 1, 4)));
   logs.getCell("H7").value = { richText: [{ text: "red " }, { text: "oak" }] };
+  logs.getCell("H8").value = "to the sums";
+  logs.getCell("H9").value = { text: "elsewhere", hyperlink: "https://example.com/a!b" };
   const sums = workbook.addWorksheet("It's summed");
   sums.getCell("A1").value = formula("SUM(Logs[Net, bf])");
   sums.getCell("A2").value = formula("_xlfn.LET(_xlpm.n,First_net,_xlpm.n*10)");
@@ -55,7 +58,11 @@ async function written(): Promise<Uint8Array> {
   sums.getCell("A7").value = 1234.5;
   sums.getCell("A7").numFmt = "$#,##0.00";
   workbook.definedNames.add("'Log book'!$B$4", "First_net");
-  return new Uint8Array(await workbook.xlsx.writeBuffer());
+  const zip = await JSZip.loadAsync(await workbook.xlsx.writeBuffer());
+  const part = "xl/worksheets/sheet1.xml";
+  const xml = (await zip.file(part)?.async("string")) ?? "";
+  zip.file(part, xml.replace("<hyperlinks>", `<hyperlinks><hyperlink ref="H8" location="'It''s summed'!A1"/>`));
+  return zip.generateAsync({ type: "uint8array" });
 }
 
 describe("an opened workbook", () => {
@@ -116,6 +123,12 @@ describe("an opened workbook", () => {
     expect(opened.sheets).toEqual(["Log book", "It's summed"]);
     expect(opened.names).toEqual([{ name: "First_net", refersTo: "'Log book'!$B$4" }]);
     expect(() => opened.value("Logs", "A1")).toThrow("The workbook has no sheet Logs; it has Log book, It's summed");
+  });
+  it("knows where its links lead within the workbook", () => {
+    const cells = Object.values(opened.snapshot.sheets)[0]?.cellData;
+    expect(cells?.[7]?.[7]).toMatchObject({ v: "to the sums", custom: { leadsTo: "It's summed" } });
+    expect(cells?.[8]?.[7]).toMatchObject({ v: "elsewhere" });
+    expect(cells?.[8]?.[7]).not.toHaveProperty("custom");
   });
   it("can be opened beside another", async () => {
     const again = await engine.open(await written());

@@ -9,6 +9,8 @@ export interface SelectedCell {
   spilledFrom: string | undefined;
   answer: string;
   why: string | undefined;
+  /** The sheet that a link in the cell leads to, and the way there. */
+  link: { sheet: string; follow(): void } | undefined;
 }
 
 /** Shows the selected cell: its formula, its answer, why it has none, and the functions that it uses. */
@@ -17,11 +19,18 @@ export function showCell(cell: SelectedCell, catalog: readonly Entry[]): void {
   if (cell.formula) parts.push(element("p", "formula", cell.formula));
   if (cell.spilledFrom) parts.push(element("p", "quiet", `Part of the answer of ${cell.spilledFrom}.`));
   if (cell.answer) parts.push(element("p", cell.formula ? "answer" : "content", cell.answer));
+  if (cell.link) parts.push(linkButton(cell.link));
   if (cell.why) parts.push(element("p", "why", cell.why));
   if (!cell.formula && !cell.answer)
     parts.push(element("p", "quiet", "An empty cell. Type =BOLE. to see the functions."));
   for (const entry of functionsIn(cell.formula, catalog)) parts.push(...described(entry));
   byId("cell").replaceChildren(...parts);
+}
+
+function linkButton({ sheet, follow }: NonNullable<SelectedCell["link"]>): HTMLElement {
+  const button = element("button", "link", `Go to the sheet ${sheet}`);
+  button.addEventListener("click", follow);
+  return button;
 }
 
 function functionsIn(formula: string, catalog: readonly Entry[]): Entry[] {

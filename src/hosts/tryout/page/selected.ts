@@ -22,8 +22,15 @@ export function selectedCell(grid: Grid): SelectedCell | undefined {
     formula: reader.formulaAt(home),
     spilledFrom: spilled ? addressOf(home.row, home.column) : undefined,
     answer: shown(answer),
+    link: linkIn(grid, reader.heldAt(place)?.custom?.["leadsTo"]),
     why: typeof answer === "object" ? answer.message : undefined,
   };
+}
+
+function linkIn({ api }: Grid, leadsTo: unknown): SelectedCell["link"] {
+  const book = api.getActiveWorkbook();
+  const sheet = typeof leadsTo === "string" ? book?.getSheetByName(leadsTo) : undefined;
+  return sheet ? { sheet: sheet.getSheetName(), follow: () => void book?.setActiveSheet(sheet) } : undefined;
 }
 
 function shown(answer: CellAnswer): string {

@@ -20,7 +20,8 @@ export async function readNames(zip: JSZip): Promise<DefinedName[]> {
   );
 }
 
-function attribute(attributes: string, name: string): string | undefined {
+/** An attribute of a tag, as plain text. */
+export function attribute(attributes: string, name: string): string | undefined {
   const found = new RegExp(`(?:^|\\s)${name}="([^"]*)"`).exec(attributes)?.[1];
   return found === undefined ? undefined : plain(found);
 }

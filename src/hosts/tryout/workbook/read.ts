@@ -1,6 +1,7 @@
 import ExcelJS from "exceljs";
 import JSZip from "jszip";
 import { blockOf, fixedRangeOf, placeOf, type Block } from "./addresses";
+import { readLinks } from "./links";
 import { readNames, type DefinedName } from "./names";
 import { readable } from "./readable";
 import type { Table } from "./tables";
@@ -21,6 +22,8 @@ export interface FileCell {
   formula?: string;
   /** The block that a spilled answer filled. */
   spill?: Block;
+  /** The sheet that a link in the cell leads to. */
+  leadsTo?: string;
 }
 
 export interface FileSheet {
@@ -38,10 +41,14 @@ export interface FileWorkbook {
 export async function readWorkbook(bytes: Uint8Array): Promise<FileWorkbook> {
   const workbook = new ExcelJS.Workbook();
   const zip = await JSZip.loadAsync(bytes);
-  const names = await readNames(zip);
+  const [names, links] = [await readNames(zip), await readLinks(zip)];
   await workbook.xlsx.load((await readable(zip)) as unknown as ExcelJS.Buffer);
   const tables = workbook.worksheets.flatMap(tablesOf);
-  const sheets = workbook.worksheets.map((looks) => ({ name: looks.name, cells: cellsOf(looks), looks }));
+  const sheets = workbook.worksheets.map((looks) => ({
+    name: looks.name,
+    cells: cellsOf(looks, links.get(looks.name)),
+    looks,
+  }));
   const spills = new Map<string, Block>();
   for (const { name, cells } of sheets)
     for (const { row, column, spill } of cells) if (spill) spills.set(`${name}|${row}|${column}`, spill);
@@ -73,12 +80,14 @@ function withoutSpilled(sheet: FileSheet): FileSheet {
   return { ...sheet, cells: sheet.cells.filter((cell) => cell.spill !== undefined || !filled(cell)) };
 }
 
-function cellsOf(sheet: ExcelJS.Worksheet): FileCell[] {
+function cellsOf(sheet: ExcelJS.Worksheet, links: ReadonlyMap<string, string> = new Map()): FileCell[] {
   const cells: FileCell[] = [];
   sheet.eachRow((row) =>
     row.eachCell((cell) => {
       if (cell.isMerged && cell.master !== cell) return;
-      cells.push({ row: Number(cell.row) - 1, column: Number(cell.col) - 1, ...contentOf(cell) });
+      const leadsTo = links.get(cell.address);
+      const place = { row: Number(cell.row) - 1, column: Number(cell.col) - 1 };
+      cells.push({ ...place, ...contentOf(cell), ...(leadsTo !== undefined && { leadsTo }) });
     }),
   );
   return cells;

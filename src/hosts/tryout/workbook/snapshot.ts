@@ -85,7 +85,7 @@ function sheetData(id: string, { name, cells, looks }: FileSheet, styles: Styles
   };
 }
 
-function engineCell({ value, formula }: FileCell): ICellData {
+function engineCell({ value, formula, leadsTo }: FileCell): ICellData {
   const held =
     typeof value === "number"
       ? { v: value, t: NUMBER }
@@ -94,7 +94,11 @@ function engineCell({ value, formula }: FileCell): ICellData {
         : value === null
           ? {}
           : { v: value, t: TEXT };
-  return formula === undefined ? held : { ...held, f: formula };
+  return {
+    ...held,
+    ...(formula !== undefined && { f: formula }),
+    ...(leadsTo !== undefined && { custom: { leadsTo } }),
+  };
 }
 
 function columnWidths(looks: ExcelJS.Worksheet): IWorksheetData["columnData"] {
