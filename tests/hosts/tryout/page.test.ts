@@ -150,6 +150,17 @@ describe("typing into the grid", () => {
     await panelSays("Part of the answer of F1.");
     expect(await page.innerText("#cell .answer")).toMatch(/^\d/);
   });
+  it("shows a formula that was filled down", async () => {
+    for (const row of [1, 2, 3]) await typeInto(`M${row}`, String(row));
+    await typeInto("N1", "=BOLE.KERFLOSS(1,M1)");
+    const box = page.locator("#grid input").first();
+    await box.click();
+    await box.fill("N1:N3");
+    await box.press("Enter");
+    await page.keyboard.press("Control+d");
+    expect(Number(await answerIn("N3"))).toBe(0.75);
+    expect(await page.innerText("#cell .formula")).toBe("=BOLE.KERFLOSS(1,M3)");
+  });
   it("leads from an error that is handed on to the cell where it arose", async () => {
     await typeInto("C3", '=BOLE.KERFLOSS("5/4",-0.1)');
     await typeInto("C4", "=C3*2");

@@ -18,7 +18,7 @@ export function readerOf({ api, injector, messages }: Grid) {
     const id = sheet?.getSheetId() ?? "";
     const own = sheet?.getSheet().getCellRaw(place.row, place.column);
     const ranges = model.getArrayFormulaRange()[unit]?.[id];
-    if (own?.f || !spilledAt(id, place)) return place;
+    if (calculates(own) || !spilledAt(id, place)) return place;
     return { ...place, ...(cornerOf(place, ranges) ?? {}) };
   }
 
@@ -29,11 +29,11 @@ export function readerOf({ api, injector, messages }: Grid) {
   function heldAt(place: CellPlace): Nullable<ICellData> {
     const sheet = sheetNamed(place.sheet);
     const own = sheet?.getSheet().getCellRaw(place.row, place.column);
-    return own?.f || isFull(own) ? own : spilledAt(sheet?.getSheetId() ?? "", place);
+    return calculates(own) || isFull(own) ? own : spilledAt(sheet?.getSheetId() ?? "", place);
   }
 
   function formulaAt(place: CellPlace): string {
-    return sheetNamed(place.sheet)?.getSheet().getCellRaw(place.row, place.column)?.f ?? "";
+    return sheetNamed(place.sheet)?.getRange(place.row, place.column).getFormula() ?? "";
   }
 
   function errorAt(place: CellPlace): string | undefined {
@@ -63,6 +63,11 @@ export function readerOf({ api, injector, messages }: Grid) {
   }
 
   return { homeOf, heldAt, formulaAt, whyAt };
+}
+
+/** A copied formula is kept under a number that it shares with the first. */
+function calculates(cell: Nullable<ICellData>): boolean {
+  return Boolean(cell?.f ?? cell?.si);
 }
 
 function isFull(cell: Nullable<ICellData>): boolean {
