@@ -96,9 +96,10 @@ function sheetsFor(
       ),
     );
     const calculating = own.map((formula): FileCell => {
-      const { row, column, stored, cached, array, block } = formula;
+      const { row, column, stored, array, block } = formula;
       const text = formulaNow(formula, blocks, at);
-      return { row, column, value: cached, stored, formula: text, ...(array ? { spill: block } : {}) };
+      // Without the file's value, so that what is read afterwards can only be the engine's.
+      return { row, column, value: null, stored, formula: text, ...(array ? { spill: block } : {}) };
     });
     return {
       name,

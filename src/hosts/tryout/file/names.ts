@@ -1,4 +1,5 @@
 import { rewritePlain, scan } from "../bridge/scan";
+import { asTyped } from "../workbook/typed";
 import { attribute, elements, unescaped } from "./xml";
 
 /** A name that the workbook gives to cells or to a formula; `sheet` counts from 0 where only one sheet knows it. */
@@ -66,5 +67,12 @@ function inBrackets(refersTo: string): string {
 export function asksBole(formula: string): boolean {
   return scan(formula).some(
     ({ kind, text }) => kind === "plain" && /_xldudf_BOLE_[A-Z0-9]|(?<![\w.!])BOLE\.[A-Z]/i.test(text),
+  );
+}
+
+/** A formula from the file as our pages write it; some programs write every function small. */
+export function asRead(stored: string): string {
+  return rewritePlain(asTyped(stored), (plain) =>
+    plain.replace(/(?<![\w.!])bole\.[a-z0-9]+/gi, (name) => name.toUpperCase()),
   );
 }

@@ -1,10 +1,9 @@
 import type { CellAnswer, Engine } from "../engine";
 import { rangeOf, type Block } from "../workbook/addresses";
-import { asTyped } from "../workbook/typed";
 import { addAboutSheet, type Line } from "./about-sheet";
 import { cellOf, same, type Result } from "./calculate";
 import { Changes } from "./changes";
-import { asksBole, withoutNames } from "./names";
+import { asksBole, asRead, withoutNames } from "./names";
 import { withNotes, type Note } from "./notes";
 import { openPackage } from "./package";
 import { agrees, calculateBole, type Calculated } from "./plan";
@@ -14,7 +13,7 @@ import { relationsOf, removePart } from "./relations";
 import { withCells } from "./sheet-edit";
 import { withFixedSpills, withFixedSpillsIn } from "./spill-pointers";
 import { withoutBoleColumns } from "./table-formulas";
-import { counted, dayAndHour, places, whatElse } from "./words";
+import { counted, dayAndHour, few, places, whatElse } from "./words";
 import { keyOf, readWorkbookParts, type Formula, type Sheet, type Workbook } from "./workbook";
 
 /** What was done to the copy beside turning cells into values, and to which sheets. */
@@ -79,7 +78,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
   const sentences = [
     ...changedSentences(calculated),
     columns.length > 0 &&
-      `the formula that fills new rows was taken out of ${counted(columns.length, "table column")} (${columns.join(", ")})`,
+      `the formula that fills new rows was taken out of ${counted(columns.length, "table column")} (${few(columns)})`,
     renamedSpills > 0 &&
       `${counted(renamedSpills, "formula")} that pointed at a spilled answer (with #) now names its cells`,
     crowded.length > 0 && `no note on cells that people discuss in a thread: ${crowded.map(formulaLine).join("; ")}`,
@@ -98,7 +97,7 @@ function noteOn(formula: Formula, result: Result | undefined): Note {
   const { row, column, stored, block } = formula;
   const filled = result?.block ?? block;
   const spill = same(filled, cellOf(formula)) ? "" : `\nIts answer fills ${rangeOf(filled)}.`;
-  return { row, column, text: `Formula: ${asTyped(stored)}${spill}${reasonFor(result?.values[0]?.[0])}` };
+  return { row, column, text: `Formula: ${asRead(stored)}${spill}${reasonFor(result?.values[0]?.[0])}` };
 }
 
 function reasonFor(answer: CellAnswer | undefined): string {
@@ -169,7 +168,7 @@ function leftSentences({ sheets, names }: Workbook): string[] {
 }
 
 function formulaLine(formula: Formula): string {
-  return `${places([formula])} ${asTyped(formula.stored)}`;
+  return `${places([formula])} ${asRead(formula.stored)}`;
 }
 
 function aboutLines({ cells, sentences }: Done, at: Date): Line[] {

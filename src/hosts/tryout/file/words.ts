@@ -12,13 +12,17 @@ export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-const SHOWN_PLACES = 5;
+const SHOWN = 5;
+
+/** The first few, and how many more there are. */
+export function few(all: readonly string[]): string {
+  const more = all.length - SHOWN;
+  return all.slice(0, SHOWN).join(", ") + (more > 0 ? ` and ${more} more` : "");
+}
 
 /** The first few cells by name, and how many more there are. */
 export function places(cells: readonly Place[]): string {
-  const shown = cells.slice(0, SHOWN_PLACES).map(({ sheet, row, column }) => `${sheet}!${addressOf(row, column)}`);
-  const more = cells.length - shown.length;
-  return shown.join(", ") + (more > 0 ? ` and ${more} more` : "");
+  return few(cells.map(({ sheet, row, column }) => `${sheet}!${addressOf(row, column)}`));
 }
 
 /** What was not calculated and why, one sentence each. */

@@ -107,7 +107,7 @@ export function cellText(xml: string): string {
 
 export function escapedCellText(text: string): string {
   const kept = text.replace(/_x[0-9A-F]{4}_/gi, (spelled) => `_x005F${spelled}`);
-   
+
   const held = kept.replace(/[\u0000-\u0008\u000B-\u001F\uFFFE\uFFFF]/g, (sign) => {
     return `_x${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`;
   });

@@ -1,0 +1,302 @@
+import ExcelJS from "exceljs";
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { startEngine, type Engine } from "../../../../src/hosts/tryout/engine";
+import { shared } from "../../../../src/hosts/tryout/file/share";
+import { cellsOf, cellXml, differences, override, partsOf, roundCells, tiny, type Tiny } from "./tiny";
+import { yard } from "./yard";
+
+const AT = new Date("2026-03-01T14:05:00Z");
+const SHEET = "xl/worksheets/sheet1.xml";
+const MAIN = 'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"';
+
+let engine: Engine;
+beforeAll(async () => {
+  engine = await startEngine();
+});
+afterAll(() => engine.stop());
+
+async function share(before: Uint8Array) {
+  const kept = Uint8Array.from(before);
+  const made = await shared(before, engine, AT);
+  expect(Uint8Array.from(before), "the input stays as it was").toEqual(kept);
+  return {
+    ...made,
+    diff: await differences(before, made.bytes),
+    old: await partsOf(before),
+    parts: await partsOf(made.bytes),
+  };
+}
+
+const shareTiny = async (what: Tiny) => share(await tiny(what));
+const row = (cells: string, number = 1) => `<row r="${number}">${cells}</row>`;
+
+/** What the copy says about itself: its last sheet's first two columns. */
+async function aboutSheet(bytes: Uint8Array): Promise<string[]> {
+  const book = new ExcelJS.Workbook();
+  await book.xlsx.load(bytes as unknown as ExcelJS.Buffer);
+  const lines: string[] = [];
+  book.worksheets
+    .at(-1)!
+    .eachRow((line) => void lines.push([line.getCell(1).text, line.getCell(2).text].join(" ").trim()));
+  return lines;
+}
+
+describe("a yard's workbook, shared", () => {
+  it("differs from the original in these parts and in no other", async () => {
+    const { diff } = await share(await yard());
+    expect(diff).toEqual({
+      changed: [
+        "[Content_Types].xml", // names the new sheet; the order of calculation is gone from it
+        "xl/_rels/workbook.xml.rels", // the same
+        "xl/comments1.xml", // the formulas
+        "xl/drawings/vmlDrawing1.vml", // a shape for each new note
+        "xl/tables/table1.xml", // no formula of ours for new rows
+        "xl/workbook.xml", // lists the new sheet
+        SHEET, // values where our formulas were
+      ],
+      added: ["xl/worksheets/sheet3.xml"],
+      removed: ["xl/calcChain.xml"],
+    });
+  });
+
+  it("changes no cell but those that asked Bole, and nothing round the cells", async () => {
+    const { old, parts } = await share(await yard());
+    const [before, after] = [cellsOf(old[SHEET]!), cellsOf(parts[SHEET]!)];
+    const changed = Object.keys(before).filter((address) => before[address] !== after[address]);
+    expect(changed).toEqual(["C2", "C3", "C4", "A6"]);
+    expect(Object.keys(after)).toEqual(Object.keys(before));
+    expect(roundCells(parts[SHEET]!)).toBe(roundCells(old[SHEET]!));
+    const style = / s="\d+"/.exec(before["C3"]!)?.[0];
+    expect(after["C3"]).toBe(`<c r="C3"${style}><v>300</v></c>`);
+    expect(after["C4"]).toMatch(/^<c r="C4"[^>]* t="e"><v>#N\/A<\/v><\/c>$/);
+    expect(after["A6"]).toContain(' t="inlineStr"><is><t xml:space="preserve">Total 1 &lt; 2</t></is></c>');
+  });
+
+  it("changes these stretches of the other parts", async () => {
+    const { old, parts } = await share(await yard());
+    const without = (xml: string, ...cuts: (string | RegExp)[]) =>
+      cuts.reduce<string>((text, cut) => text.replace(cut, ""), xml);
+    expect(parts["xl/tables/table1.xml"]).toBe(
+      without(old["xl/tables/table1.xml"]!, /<calculatedColumnFormula>_xldudf.*?<\/calculatedColumnFormula>/),
+    );
+    const types = parts["[Content_Types].xml"]!;
+    expect(without(types, /<Override PartName="\/xl\/worksheets\/sheet3.xml"[^>]*\/>/)).toBe(
+      without(old["[Content_Types].xml"]!, /<Override PartName="\/xl\/calcChain.xml"[^>]*\/>/),
+    );
+    expect(
+      without(parts["xl/workbook.xml"]!, /<sheet xmlns:r="[^"]*" name="About this copy" sheetId="\d+" r:id="\w+"\/>/),
+    ).toBe(old["xl/workbook.xml"]);
+    const relation = /<Relationship [^>]*Target="(?:calcChain|worksheets\/sheet3).xml"\/>/;
+    expect(without(parts["xl/_rels/workbook.xml.rels"]!, relation)).toBe(
+      without(old["xl/_rels/workbook.xml.rels"]!, relation),
+    );
+    expect(
+      parts["xl/drawings/vmlDrawing1.vml"]!.replace(/,\d+(?="\/>)/, "").replace(
+        /<v:shape id="_x0000_s2\d{3}".*?<\/v:shape>/gs,
+        "",
+      ),
+    ).toBe(old["xl/drawings/vmlDrawing1.vml"]);
+  });
+
+  it("hangs each formula on its cell, below what was written there", async () => {
+    const { bytes } = await share(await yard());
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.load(bytes as unknown as ExcelJS.Buffer);
+    const note = (address: string) => {
+      const held = book.getWorksheet("Logs")!.getCell(address).note;
+      return typeof held === "string" ? held : held?.texts?.map(({ text }) => text).join("");
+    };
+    expect(note("C2")).toBe('Ask Ann first\nFormula: =BOLE.LOGSCALE(A2,B2,"Doyle")');
+    expect(note("C3")).toBe('Formula: =BOLE.LOGSCALE(A3,B3,"Doyle")');
+    expect(note("C4")).toMatch(/^Formula: =BOLE.LOGSCALE\(A4,B4,"Doyle"\)\n#N\/A: .*4/);
+    expect(note("A3")).toBe("Measured twice");
+  });
+
+  it("says in words what was done", async () => {
+    const { bytes, summary } = await share(await yard());
+    const lines = await aboutSheet(bytes);
+    expect(lines).toContain("Values taken 2026-03-01, 14:05");
+    expect(lines).toContain("Logs 4");
+    expect(lines).toContain("The formula that fills new rows was taken out of 1 table column (Log[Feet]).");
+    expect(summary).toContain(
+      "4 cells on 1 sheet became values, taken 2026-03-01, 14:05, their formulas kept as notes",
+    );
+  });
+
+  it("comes out the same, sign by sign, whenever it is made for the same time", async () => {
+    const [one, other] = [await share(await yard()), await share(await yard())];
+    expect(one.parts).toEqual(other.parts);
+  });
+
+  it("can be shared only once: nothing of ours is left in it", async () => {
+    const { bytes } = await share(await yard());
+    await expect(share(bytes)).rejects.toThrow("it holds no BOLE formula");
+  });
+});
+
+describe("the sample workbook, shared", () => {
+  const path = join(import.meta.dirname, "../../../../assets/bole-sample.xlsx");
+
+  it("keeps every cell but ours, every value, and every part without our formulas", async () => {
+    const { diff, old, parts } = await share(readFileSync(path));
+    const ours = /_xldudf_BOLE_/;
+    const sheets = Object.keys(old).filter((name) => /worksheets\/sheet\d+\.xml$/.test(name));
+    const asking = sheets.filter((name) => ours.test(old[name]!));
+    const expected = [
+      "[Content_Types].xml",
+      "xl/_rels/workbook.xml.rels",
+      "xl/workbook.xml",
+      ...asking,
+      ...Object.keys(old).filter((name) => name.startsWith("xl/tables/") && ours.test(old[name]!)),
+      // A sheet that had links to other sheets, a table or a chart now points at its notes as well.
+      ...asking.map((name) => name.replace("worksheets/", "worksheets/_rels/") + ".rels").filter((name) => name in old),
+    ];
+    expect(diff.changed).toEqual(expected.sort());
+    expect(diff.removed).toEqual([]);
+    const kinds = new Set(diff.added.map((name) => name.replace(/\d+/, "")));
+    expect([...kinds].sort()).toEqual(
+      expect.arrayContaining(["xl/comments.xml", "xl/drawings/vmlDrawing.vml", "xl/worksheets/sheet.xml"]),
+    );
+    for (const name of sheets) {
+      const [before, after] = [cellsOf(old[name]!), cellsOf(parts[name]!)];
+      expect(Object.keys(after)).toEqual(Object.keys(before));
+      const changed = Object.keys(before).filter((address) => before[address] !== after[address]);
+      expect(changed, name).toEqual(Object.keys(before).filter((address) => ours.test(before[address]!)));
+      for (const address of changed)
+        expect(valueOf(after[address]!), `${name} ${address}`).toBe(valueOf(before[address]!));
+      expect(roundCells(parts[name]!).replace(/<legacyDrawing [^>]*\/>/, ""), name).toBe(roundCells(old[name]!));
+    }
+    for (const [name, text] of Object.entries(parts))
+      if (!name.includes("comments")) expect(ours.test(text), name).toBe(false);
+  });
+
+  /** What a cell shows, whichever way it is written. */
+  function valueOf(cell: string): string {
+    const shown = /<v>(.*)<\/v>/s.exec(cell)?.[1] ?? /<t[^>]*>(.*)<\/t>/s.exec(cell)?.[1] ?? "";
+    return shown.replaceAll("&apos;", "'");
+  }
+});
+
+describe("a workbook that LibreOffice wrote, with a chart, shared", () => {
+  const path = join(import.meta.dirname, "made-by-libreoffice.xlsx");
+
+  it("differs in these parts and in no other", async () => {
+    expect(existsSync(path)).toBe(true);
+    const { diff, parts, old } = await share(readFileSync(path));
+    expect(Object.keys(old).some((name) => name.includes("charts/chart"))).toBe(true);
+    expect(diff).toEqual({
+      changed: [
+        "[Content_Types].xml", // names the new sheet, notes and shapes
+        "xl/_rels/workbook.xml.rels", // names the new sheet
+        "xl/workbook.xml", // lists the new sheet
+        "xl/worksheets/_rels/sheet1.xml.rels", // points at the notes beside the chart
+        SHEET, // values where our formulas were
+      ],
+      added: ["xl/comments1.xml", "xl/drawings/vmlDrawing1.vml", "xl/worksheets/sheet3.xml"],
+      removed: [],
+    });
+    expect(parts["xl/comments1.xml"]).toContain("Formula: =BOLE.LOGSCALE(A2,B2,&quot;Doyle&quot;)");
+    expect(parts[SHEET]).toMatch(/<drawing [^>]*\/><legacyDrawing /);
+  });
+});
+
+describe("sharing", () => {
+  it("turns a spilled answer into values and names its cells where # pointed at it", async () => {
+    const spill =
+      '<c r="A1" s="0" t="str" cm="1"><f t="array" ref="A1:A2">_xldudf_BOLE_FRACTION({8.5;2})</f><v>8-1/2</v></c>';
+    const { parts, summary } = await shareTiny({
+      sheets: {
+        "Cut plan": `${row(`${spill}<c r="C1" t="str"><f>TEXTJOIN(",",TRUE,_xlfn.ANCHORARRAY(A1))</f><v>8-1/2,2</v></c>`)}${row('<c r="A2" t="str"><v>2</v></c>', 2)}`,
+        Other: row("<c r=\"A1\"><f>ROWS(_xlfn.ANCHORARRAY('Cut plan'!A1))</f><v>2</v></c>"),
+      },
+      after:
+        '<dataValidations count="1"><dataValidation type="list" sqref="E1"><formula1>_xlfn.ANCHORARRAY($A$1)</formula1></dataValidation></dataValidations>',
+      workbook:
+        "<definedNames><definedName name=\"Sizes\">_xlfn.ANCHORARRAY('Cut plan'!$A$1)</definedName></definedNames>",
+    });
+    const sheet = parts[SHEET]!;
+    expect(cellXml(sheet, "A1")).toBe('<c r="A1" s="0" t="inlineStr"><is><t xml:space="preserve">8-1/2</t></is></c>');
+    expect(cellXml(sheet, "A2")).toBe('<c r="A2" t="str"><v>2</v></c>');
+    expect(cellXml(sheet, "C1")).toContain("<f>TEXTJOIN(&quot;,&quot;,TRUE,$A$1:$A$2)</f><v>8-1/2,2</v>");
+    expect(sheet).toContain("<formula1>$A$1:$A$2</formula1>");
+    expect(parts["xl/worksheets/sheet2.xml"]).toContain("<f>ROWS('Cut plan'!$A$1:$A$2)</f>");
+    expect(parts["xl/workbook.xml"]).toContain(">'Cut plan'!$A$1:$A$2</definedName>");
+    expect(parts["xl/comments1.xml"]).toContain("Formula: =BOLE.FRACTION({8.5;2})\nIts answer fills A1:A2.");
+    expect(summary).toContain("4 formulas that pointed at a spilled answer (with #)");
+  });
+
+  it("freezes cells that ask Bole through a name, and says that the name itself no longer answers", async () => {
+    const { parts, summary } = await shareTiny({
+      sheets: { Logs: row('<c r="A1"><v>20</v></c><c r="B1"><f>Scaled*2</f><v>384</v></c>') },
+      workbook:
+        '<definedNames><definedName name="Scaled">_xldudf_BOLE_LOGSCALE(Logs!$A$1,12,"Doyle")</definedName></definedNames>',
+    });
+    expect(cellXml(parts[SHEET]!, "B1")).toBe('<c r="B1"><v>384</v></c>');
+    expect(parts["xl/comments1.xml"]).toContain("Formula: =Scaled*2");
+    expect(summary).toContain("1 name still stands for a BOLE formula and shows #NAME? here: Scaled");
+  });
+
+  it("calculates values that the file holds out of date or not at all, and says so", async () => {
+    const { parts, summary } = await shareTiny({
+      sheets: {
+        Logs: row(
+          '<c r="A1"><v>20</v></c><c r="B1"><f>_xldudf_BOLE_LOGSCALE(A1,12,"Doyle")</f><v>100</v></c>' +
+            '<c r="C1" t="e"><f>_xldudf_BOLE_LOGSCALE(A1,24,"Doyle")</f><v>#NAME?</v></c>' +
+            '<c r="D1"><f>_xldudf_BOLE_BOARDFEET(1,12,1)</f></c><c r="E1"><f>B1+1</f><v>101</v></c><c r="F1"><f>B1+2</f><v>7</v></c>',
+        ),
+      },
+    });
+    const shown = ["B1", "C1", "D1", "E1", "F1"].map(
+      (address) => /<v>(.*)<\/v>/.exec(cellXml(parts[SHEET]!, address)!)?.[1],
+    );
+    expect(shown).toEqual(["192", "384", "1", "193", "7"]);
+    expect(summary).toContain("2 of these values were out of date in the file and calculated afresh: Logs!B1, Logs!C1");
+    expect(summary).toContain("Logs!D1");
+    expect(summary).toMatch(/1 formula that lean.* may be out of date until Excel calculates: Logs!F1/);
+  });
+
+  it("takes the file's value where the engine cannot calculate, and an error where there is none", async () => {
+    const ask = (address: string, value: string) =>
+      `<c r="${address}"><f>_xldudf_BOLE_BOARDFEET(CUBEVALUE("x"),12,1)</f>${value}</c>`;
+    const { parts, summary } = await shareTiny({ sheets: { Logs: row(ask("A1", "<v>3</v>") + ask("B1", "")) } });
+    expect(cellXml(parts[SHEET]!, "A1")).toBe('<c r="A1"><v>3</v></c>');
+    expect(cellXml(parts[SHEET]!, "B1")).toBe('<c r="B1" t="e"><v>#N/A</v></c>');
+    expect(summary).toContain("2 cells kept the file's value because it uses CUBEVALUE");
+  });
+
+  it("leaves threads alone and names the formula on its own sheet instead", async () => {
+    const comments = `<comments ${MAIN}><authors><author>tc={1}</author></authors><commentList><comment ref="A1" authorId="0"><text><t>[Threaded comment] ok?</t></text></comment></commentList></comments>`;
+    const thread =
+      '<ThreadedComments xmlns="http://schemas.microsoft.com/office/spreadsheetml/2018/threadedcomments"><threadedComment ref="A1" id="{1}"><text>ok?</text></threadedComment></ThreadedComments>';
+    const { parts, old, bytes } = await shareTiny({
+      sheets: { Logs: row('<c r="A1"><f>_xldudf_BOLE_BOARDFEET(1,12,1)</f><v>1</v></c>') },
+      parts: { "xl/comments1.xml": comments, "xl/threadedComments/threadedComment1.xml": thread },
+      sheetRelations: [
+        ["comments", "../comments1.xml"],
+        ["threadedComment", "../threadedComments/threadedComment1.xml"],
+      ],
+      types: override("xl/comments1.xml", "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml"),
+    });
+    expect(parts["xl/comments1.xml"]).toBe(old["xl/comments1.xml"]);
+    expect(cellXml(parts[SHEET]!, "A1")).toBe('<c r="A1"><v>1</v></c>');
+    expect((await aboutSheet(bytes)).join("\n")).toContain("Logs!A1 =BOLE.BOARDFEET(1,12,1)");
+  });
+
+  it("keeps macros, and says rules for colours that asked Bole", async () => {
+    const vba = "\u00d0\u00cf vba";
+    const { parts, old, macros, summary } = await shareTiny({
+      sheets: { Logs: row('<c r="A1"><f>_xldudf_BOLE_BOARDFEET(1,12,1)</f><v>1</v></c>'), "About this copy": "" },
+      after:
+        '<conditionalFormatting sqref="A1"><cfRule type="expression" priority="1"><formula>_xldudf_BOLE_BOARDFEET(1,12,1)&gt;0</formula></cfRule></conditionalFormatting>',
+      parts: { "xl/vbaProject.bin": vba },
+      workbookRelations: [["vbaProject", "vbaProject.bin"]],
+      macros: true,
+    });
+    expect(macros).toBe(true);
+    expect(parts["xl/vbaProject.bin"]).toBe(old["xl/vbaProject.bin"]);
+    expect(parts["xl/workbook.xml"]).toContain('name="About this copy 2"');
+    expect(summary).toContain("rules for colours or entries still ask BOLE on Logs");
+  });
+});
