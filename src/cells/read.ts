@@ -1,5 +1,5 @@
 /** The only way in: the readers that turn a cell into a number in base units, a name or a list, or say why not. */
-export { mayBeZero, optional, type Argument } from "./reading/argument";
+export { mayBeZero, optional, sameForAll, type Argument } from "./reading/argument";
 export { feet, inches } from "./reading/lengths";
 export {
   anyNumber,
@@ -18,4 +18,4 @@ export {
   psi,
 } from "./reading/amounts";
 export { oneOf, text, yesNo } from "./reading/names";
-export { columns, inchesList, list, rows, series, settings } from "./reading/lists";
+export { columns, inchesList, list, matrix, rows, series, settings } from "./reading/lists";

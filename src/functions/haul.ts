@@ -9,6 +9,7 @@ import {
   percent,
   pounds,
   rows,
+  sameForAll,
   yesNo,
 } from "../cells/read";
 import { spread } from "../cells/spread";
@@ -54,8 +55,8 @@ export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unkn
  * scale under the jack. Below zero the trailer lifts the hitch.
  *
  * @customfunction TONGUESHARE
- * @param weights Weights aboard, a list. Bare numbers are pounds.
- * @param positions Middle of each ahead of the axle, a list; minus behind it, 0 over it. Bare numbers are feet.
+ * @param weights Weights aboard, a list; blank for the empty trailer. Bare numbers are pounds.
+ * @param positions Middle of each ahead of the axle, a list; minus behind it, 0 or blank over it. Bare numbers are feet.
  * @param hitch The hitch ahead of the axle. A bare number is feet; 4.2 m works too.
  * @param [empty] Weight of the empty trailer. A bare number is pounds.
  * @param [emptyshare] Percent of the empty trailer's weight on its hitch: 12 or 12%. Needed with its weight.
@@ -77,10 +78,13 @@ export function TONGUESHARE(
 ): unknown[][] {
   return spread(
     {
-      loads: rows({
-        weightLb: pounds(weights, "weights"),
-        positionFt: mayBeZero(mayBeNegative(feet(positions, "positions"))),
-      }),
+      loads: optional(
+        rows({
+          weightLb: pounds(weights, "weights"),
+          positionFt: mayBeZero(mayBeNegative(feet(positions, "positions"))),
+        }),
+        [],
+      ),
       hitchFt: feet(hitch, "hitch"),
       emptyLb: optional(pounds(empty, "empty")),
       emptySharePercent: optional(percent(emptyshare, "emptyshare")),
@@ -110,7 +114,11 @@ export function TONGUESHARE(
  */
 export function TIEDOWNS(weight: unknown[][], length: unknown[][], limit: unknown[][]): unknown[][] {
   return spread(
-    { weightLb: pounds(weight, "weight"), lengthFt: feet(length, "length"), limitLb: pounds(limit, "limit") },
+    {
+      weightLb: pounds(weight, "weight"),
+      lengthFt: feet(length, "length"),
+      limitLb: sameForAll(pounds(limit, "limit")),
+    },
     tiedownCount,
   );
 }
@@ -144,7 +152,7 @@ export function SLINGLEG(
   return spread(
     {
       weightLb: pounds(weight, "weight"),
-      angleDegrees: degrees(angle, "angle"),
+      angleDegrees: sameForAll(degrees(angle, "angle")),
       legs: optional(count(legs, "legs")),
       shared: yesNo(shared, "shared"),
     },

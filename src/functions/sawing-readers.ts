@@ -1,4 +1,3 @@
-import { Unreadable } from "../cells/error";
 import {
   columns,
   degrees,
@@ -10,13 +9,11 @@ import {
   number,
   oneOf,
   optional,
+  sameForAll,
   settings as settingsOf,
   yesNo,
   type Argument,
 } from "../cells/read";
-
-/** How a cell is read under a name. */
-type Reader<T> = (range: unknown, name: string) => Argument<T>;
 
 const PATTERN_NAMES = {
   live: ["live sawing", "through and through", "through", "flat sawn", "plain"],
@@ -27,38 +24,38 @@ const PATTERN_NAMES = {
 
 const PRODUCT_COLUMNS = {
   thickness: inches,
-  "green size": maybe(inches),
-  price: maybe(money),
-  "from width": maybe(inches),
+  "green size": inchesOrNone,
+  price: (range: unknown, name: string) => optional(money(range, name)),
+  "from width": inchesOrNone,
 };
 
-/** A setting that is left out, or blank where 0 means nothing, takes the plan's default. */
+/** A setting that is blank takes the plan's default; a blank taper is a log without taper. */
 const CUT_SETTINGS = {
-  "small end across": maybe(inches),
-  taper: orZero(inches),
+  "small end across": inches,
+  taper: (range: unknown, name: string) => mayBeZero(inches(range, name)),
   "log lies": named({ split: ["shimmed", "pith level"], flat: ["full", "full taper", "on the bed"] }),
-  sweep: maybe(inches),
+  sweep: inches,
   crown: named({ up: [], down: [], side: ["sideways"] }),
-  "rip kerf": maybe(inches),
-  "scale step": maybe(inches),
+  "rip kerf": inches,
+  "scale step": inches,
   objective: named({ "board feet": ["bf", "feet"], value: ["money"] }),
-  "pass cost": maybe(number),
-  "minimum width": maybe(inches),
-  "maximum width": maybe(inches),
-  "width step": maybe(inches),
-  widths: maybe(inchesList),
-  "width allowance": maybe(inches),
-  "minimum length": maybe(feet),
-  "length step": maybe(feet),
-  trim: maybe(inches),
-  wane: orZero(number),
+  "pass cost": number,
+  "minimum width": inches,
+  "maximum width": inches,
+  "width step": inches,
+  widths: inchesList,
+  "width allowance": inches,
+  "minimum length": feet,
+  "length step": feet,
+  trim: inches,
+  wane: (range: unknown, name: string) => mayBeZero(number(range, name)),
   rip: yesNo,
-  "bed clearance": maybe(inches),
-  "guide opening": maybe(inches),
-  "cant widths": maybe(inchesList),
+  "bed clearance": inches,
+  "guide opening": inches,
+  "cant widths": inchesList,
   "cant offset": named({ centred: ["centered", "middle"], free: ["anywhere"] }),
-  "ring angle": orZero(degrees),
-  heart: maybe(inches),
+  "ring angle": degrees,
+  heart: inches,
 };
 
 /** How CUTPLAN, CUTYIELD and the end view read what is asked of a log. */
@@ -80,34 +77,11 @@ export function cutRequest(
   };
 }
 
-/** More readings than anyone takes on one board. */
-const MOST_READINGS = 24;
-
-/** A blank cell is a reading not taken. */
-export const READING_COLUMNS = Object.fromEntries(
-  Array.from({ length: MOST_READINGS }, (_, i) => [`reading ${i + 1}`, maybe(inches)]),
-);
-
-/**
- * For a figure that stands once for a whole list of logs, such as the kerf: it must be there, but a row of the list
- * that has nothing else in it is still a row that nobody has filled in.
- */
-export function sameForAll<T>(reader: Argument<T>): Argument<T> {
-  const read = (cell: unknown, name: string): T => {
-    if (reader.isBlank(cell)) throw new Unreadable(name, "a value, since others of this row are given", "a blank");
-    return reader.read(cell, name);
-  };
-  return { ...reader, needed: null, isBlank: () => false, read };
+/** The reader of a setting that is one of these names. */
+function named<K extends string>(names: Record<K, readonly string[]>): (range: unknown, name: string) => Argument<K> {
+  return (range, name) => oneOf<K>(names, range, name);
 }
 
-function maybe<T>(reader: Reader<T>): Reader<T | undefined> {
-  return (range, name) => optional(reader(range, name));
-}
-
-function orZero(reader: Reader<number>): Reader<number> {
-  return (range, name) => mayBeZero(reader(range, name));
-}
-
-function named<K extends string>(names: Record<K, readonly string[]>): Reader<K | undefined> {
-  return (range, name) => optional(oneOf<K>(names, range, name));
+function inchesOrNone(range: unknown, name: string): Argument<number | undefined> {
+  return optional(inches(range, name));
 }

@@ -1,13 +1,14 @@
 import {
-  columns,
   count as wholeNumber,
   feet,
   feetPerMinute,
   inches,
+  matrix,
   mayBeZero,
   number,
   optional,
   percent,
+  sameForAll,
 } from "../cells/read";
 import { spread, table } from "../cells/spread";
 import { cutPlanTable } from "../math/sawing/cut-plan-table";
@@ -22,7 +23,7 @@ import { sawMinutes } from "../math/sawing/saw-time";
 import { sawVariation } from "../math/sawing/saw-variation";
 import { targetSizeIn } from "../math/sawing/target-size";
 import { biggestLogIn, throatFitIn } from "../math/sawing/throat-fit";
-import { cutRequest, READING_COLUMNS, sameForAll } from "./sawing-readers";
+import { cutRequest } from "./sawing-readers";
 
 /**
  * Share of the wood that the saw turns into sawdust.
@@ -124,7 +125,7 @@ export function PIECECOUNT(depth: unknown[][], thickness: unknown[][], kerf: unk
   return spread(
     {
       depthIn: inches(depth, "depth"),
-      thicknessIn: inches(thickness, "thickness"),
+      thicknessIn: sameForAll(inches(thickness, "thickness")),
       kerfIn: mayBeZero(inches(kerf, "kerf")),
     },
     pieceCount,
@@ -203,7 +204,7 @@ export function TARGETSIZE(
  * readings: it is the one TARGETSIZE asks for, and it is not the root of the other two squared and added.
  *
  * @customfunction SAWVARIATION
- * @param readings Thickness readings, a row for each board, up to 24 on a board. A bare number is inches.
+ * @param readings Thickness readings, a row for each board; a blank is a reading not taken. A bare number is inches.
  * @returns A table: mean, within boards, between boards, total (inches)
  * @example =BOLE.SAWVARIATION({1.70,1.73,1.71,1.72;1.67,1.72,1.70,1.71}) gives a table of 5 rows
  * @example =BOLE.SAWVARIATION({1.70,1.73}) gives #N/A
@@ -212,7 +213,7 @@ export function TARGETSIZE(
  * @picture readings
  */
 export function SAWVARIATION(readings: unknown[][]): unknown[][] {
-  return table({ boards: columns(readings, "readings", READING_COLUMNS) }, sawVariation);
+  return table({ boardsIn: matrix(inches(readings, "readings")) }, sawVariation);
 }
 
 /**

@@ -14,6 +14,8 @@ const refused = (reader: (range: unknown, name: string) => Argument<unknown>, ce
   return answer.message;
 };
 
+const refusal = (message: RegExp) => ({ error: "#VALUE!", message: expect.stringMatching(message) as string });
+
 describe("a size in inches", () => {
   it.each([
     [14.5, 14.5],
@@ -153,6 +155,22 @@ describe("lists", () => {
     expect(steps([4, null, 6])).toEqual([{ error: "#VALUE!", message: expect.stringMatching(/gap.*value 2/) }]);
   });
 
+  const readings = (grid: unknown) =>
+    table({ all: read.matrix(read.inches(grid, "readings")) }, ({ all }) => all.map((row) => [JSON.stringify(row)]));
+  it("in a grid are one for each row, without blanks and empty rows", () => {
+    const grid = [
+      [1.7, null, "1 3/4"],
+      [null, "", 0],
+      [1.6, 1.5],
+    ];
+    expect(readings(grid)).toEqual([["[1.7,1.75]"], ["[1.6,1.5]"]]);
+    expect(readings([[null, 0], [""]])).toEqual([[0]]);
+  });
+  it("in a grid name row and place of a bad value, and hand on an error", () => {
+    expect(readings([[1], [1, "thick"]])).toEqual([[refusal(/^readings, row 2, value 2: .*thick/)]]);
+    expect(readings([[1], ["thick", "#REF!"]])).toMatchObject([[{ error: "#REF!" }]]);
+  });
+
   const boards = (w: unknown, l: unknown) =>
     table({ all: read.rows({ width: read.inches(w, "widths"), length: read.feet(l, "lengths") }) }, ({ all }) =>
       all.map(({ width, length }) => [width, length]),
@@ -199,6 +217,22 @@ describe("lists", () => {
     ).toMatchObject({ error: "#VALUE!" });
     expect(options(null)).toBe("{}");
   });
+});
+
+describe("a figure that stands once for a whole list", () => {
+  const loss = (thickness: unknown, kerf: unknown) =>
+    spread(
+      { thick: read.inches(thickness, "thickness"), kerf: read.sameForAll(read.inches(kerf, "kerf")) },
+      ({ thick, kerf }) => thick + kerf,
+    );
+  it("leaves an unfilled row 0, where another number that is given would make it half filled", () => {
+    expect(loss([[1], [null], [0]], 0.125)).toEqual([[1.125], [0], [0]]);
+    const both = { a: read.inches([[1], [null]], "a"), b: read.inches(0.125, "b") };
+    expect(spread(both, ({ a, b }) => a + b)[1]).toEqual([refusal(/^a: /)]);
+  });
+  it("is missed by every row that is filled when it is blank", () =>
+    expect(loss([[1], [null]], null)).toEqual([[refusal(/^kerf: .*got a blank/)], [0]]));
+  it("hands on its error to every row", () => expect(loss([[null]], "#REF!")).toMatchObject([[{ error: "#REF!" }]]));
 });
 
 describe("whatever a host hands over", () => {

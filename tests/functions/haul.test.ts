@@ -47,6 +47,17 @@ describe("the haul's functions in a sheet", () => {
     expect(TIEDOWNS(one(9000), one("10'1\""), one(6000))).toEqual([[3]]);
   });
 
+  it("leave 0 beside a row that nobody has filled in, where limit or angle stands once for all", () => {
+    expect(TIEDOWNS(column(5000, null), column(16, 0), one(3300))).toEqual([[3], [0]]);
+    expect(TIEDOWNS(column(5000, null), column(16, 0), one(null))).toEqual([[refused("#VALUE!", /^limit: /)], [0]]);
+    expect(SLINGLEG(column(2000, 0), one(30))[1]).toEqual([0]);
+  });
+
+  it("give the empty trailer its own share, and no share to a trailer of no weight", () => {
+    expect(TONGUESHARE(column(null, 0), column(null, 0), one(14), one(4200), one(12))).toEqual([[12]]);
+    expect(TONGUESHARE(one(null), one(null), one(14))).toEqual([[refused("#N/A", /weight of trailer and load/)]]);
+  });
+
   it("refuse a sling under 30 degrees, and a missing angle", () => {
     expect(SLINGLEG(one(2000), one(29))).toEqual([[refused("#N/A", /from the horizontal.*30 to 90, got 29/)]]);
     expect(SLINGLEG(one(2000), one(0))).toEqual([[refused("#VALUE!", /^angle: /)]]);

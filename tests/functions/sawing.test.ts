@@ -5,6 +5,7 @@ import {
   HEADHEIGHTS,
   KERFGAIN,
   KERFLOSS,
+  PIECECOUNT,
   SAWTIME,
   SAWVARIATION,
   THROATFIT,
@@ -231,6 +232,7 @@ describe("columns of logs", () => {
   it("take one opening, feed or pair of kerfs for all logs, and answer 0 beside an unfilled one", () => {
     expect(THROATFIT(one(40), column(16, 0), column(20, 0), column(12, 0))).toEqual([[20], [0]]);
     expect(SAWTIME(column(20, 0), column(12, 0), one(24), one(1.5))).toEqual([[40], [0]]);
+    expect(PIECECOUNT(column(8, null), one(1.125), one(0.125))).toEqual([[6], [0]]);
     expect(KERFGAIN(column(20, null), column(12, null), one("4/4"), one(0.25), one(0.125))).toEqual([[19], [0]]);
   });
 
@@ -247,12 +249,14 @@ describe("readings of sawn boards", () => {
       [1.67, 1.72, null, 1.71],
     ]) as Cell[][];
     expect(rowNamed(table, "mean")![1]).toBeCloseTo((1.7 + 1.73 + 1.71 + 1.72 + 1.67 + 1.72 + 1.71) / 7, 12);
+    const manyReadings = [1.7, 1.71].map((size) => Array.from({ length: 30 }, () => size));
+    expect(rowNamed(SAWVARIATION(manyReadings) as Cell[][], "within boards")![1]).toBeCloseTo(0, 12);
     expect(SAWVARIATION([[1.7, 1.73]])).toEqual([[refused("#N/A", /boards: wanted 2 or more/)]]);
     expect(
       SAWVARIATION([
         [1.7, "thick"],
         [1, 1],
       ]),
-    ).toEqual([[refused("#VALUE!", /reading 2/)]]);
+    ).toEqual([[refused("#VALUE!", /readings, row 1, value 2/)]]);
   });
 });

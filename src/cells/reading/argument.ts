@@ -41,6 +41,18 @@ export function mayBeZero(reader: Argument<number>): Argument<number> {
   return { ...reader, needed: null, fallback: 0, read };
 }
 
+/**
+ * For a figure that stands once for a whole list of logs, such as the kerf: it must be there, but a row of the list
+ * that has nothing else in it is still a row that nobody has filled in.
+ */
+export function sameForAll<T>(reader: Argument<T>): Argument<T> {
+  const read = (cell: unknown, name: string): T => {
+    if (reader.isBlank(cell)) throw new Unreadable(name, "a value, since others of this row are given", "a blank");
+    return reader.read(cell, name);
+  };
+  return { ...reader, needed: null, isBlank: () => false, read };
+}
+
 function isZero(cell: unknown): boolean {
   return typeof cell === "string" && /^\s*0+(?:\.0*)?\s*%?\s*$/.test(cell);
 }

@@ -30,6 +30,15 @@ export function series<T>(reader: Argument<T>): Argument<T[]> {
   });
 }
 
+/** A whole range as lists, one for each row. Blank cells are passed over, and so are rows without a value. */
+export function matrix<T>(reader: Argument<T>): Argument<T[][]> {
+  const read = (cell: unknown, as: string): T[][] =>
+    reader.cells
+      .map((cells, row) => list({ ...reader, cells: [cells] }).read(cell, `${as}, row ${row + 1}`))
+      .filter((values) => values.length > 0);
+  return { ...list(reader), fallback: [], read };
+}
+
 /**
  * Several lists lined up row by row; a single value goes with every row. A row with none of the lists filled is passed
  * over; a row that is begun but lacks a needed cell is refused.

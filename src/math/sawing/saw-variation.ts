@@ -9,23 +9,18 @@ import { NoAnswer } from "../errors";
  * @checked 4 of 4 printed results and 16 of 16 averages and deviations of boards
  * @range two boards or more, two readings or more on each
  */
-export function sawVariation({
-  boards,
-}: {
-  boards: readonly Readonly<Record<string, number | undefined>>[];
-}): (string | number)[][] {
-  const readingsIn = boards.map((board) => Object.values(board).filter((reading) => reading !== undefined));
-  if (readingsIn.length < 2) throw new NoAnswer(`boards: wanted 2 or more, got ${readingsIn.length}`);
-  const short = readingsIn.findIndex((board) => board.length < 2);
+export function sawVariation({ boardsIn }: { boardsIn: readonly (readonly number[])[] }): (string | number)[][] {
+  if (boardsIn.length < 2) throw new NoAnswer(`boards: wanted 2 or more, got ${boardsIn.length}`);
+  const short = boardsIn.findIndex((readings) => readings.length < 2);
   if (short >= 0)
-    throw new NoAnswer(`readings on board ${short + 1}: wanted 2 or more, got ${readingsIn[short]!.length}`);
-  const all = readingsIn.flat();
-  const within = sum(readingsIn.map(squaresAboutMean)) / (all.length - readingsIn.length);
+    throw new NoAnswer(`readings on board ${short + 1}: wanted 2 or more, got ${boardsIn[short]!.length}`);
+  const all = boardsIn.flat();
+  const within = sum(boardsIn.map(squaresAboutMean)) / (all.length - boardsIn.length);
   return [
     ["figure", "inches"],
     ["mean", mean(all)],
     ["within boards", Math.sqrt(within)],
-    ["between boards", deviation(readingsIn.map(mean))],
+    ["between boards", deviation(boardsIn.map(mean))],
     ["total", deviation(all)],
   ];
 }

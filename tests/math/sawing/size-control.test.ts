@@ -3,15 +3,12 @@ import { sawVariation } from "../../../src/math/sawing/saw-variation";
 import { targetSizeIn } from "../../../src/math/sawing/target-size";
 import { rowsOf } from "../../csv";
 
-const boards = rowsOf("sawing/size-control-readings.csv").map(({ m1, m2, m3, m4 }) => ({
-  m1: Number(m1),
-  m2: Number(m2),
-  m3: Number(m3),
-  m4: Number(m4),
-}));
+const printed = rowsOf("sawing/size-control-readings.csv");
+const readingsOf = ({ m1, m2, m3, m4 }: Record<string, string>) => [m1, m2, m3, m4].map(Number);
+const boardsIn = printed.map(readingsOf);
 
 describe("sawing variation", () => {
-  const figures = Object.fromEntries(sawVariation({ boards }).slice(1)) as Record<string, number>;
+  const figures = Object.fromEntries(sawVariation({ boardsIn }).slice(1)) as Record<string, number>;
 
   it("comes out as printed for the eight boards of EM 8731, pages 21 and 22", () => {
     expect(figures["within boards"]).toBeCloseTo(0.01594, 5);
@@ -28,14 +25,10 @@ describe("sawing variation", () => {
   });
 
   it("has each board's printed average and deviation (Table 3)", () => {
-    for (const row of rowsOf("sawing/size-control-readings.csv")) {
-      const twice = [row, row].map(({ m1, m2, m3, m4 }) => ({
-        a: Number(m1),
-        b: Number(m2),
-        c: Number(m3),
-        d: Number(m4),
-      }));
-      const one = Object.fromEntries(sawVariation({ boards: twice }).slice(1)) as Record<string, number>;
+    expect(printed).toHaveLength(8);
+    for (const row of printed) {
+      const twice = [readingsOf(row), readingsOf(row)];
+      const one = Object.fromEntries(sawVariation({ boardsIn: twice }).slice(1)) as Record<string, number>;
       expect(one["mean"]).toBeCloseTo(Number(row["avg"]), 4);
       expect(Math.abs(one["within boards"]! - Number(row["sd"]))).toBeLessThan(0.0006); // printed to 0.001
       expect(one["between boards"]).toBe(0);
@@ -43,15 +36,8 @@ describe("sawing variation", () => {
   });
 
   it("needs two boards of two readings", () => {
-    expect(() => sawVariation({ boards: [{ a: 1, b: 1.1 }] })).toThrow("boards: wanted 2 or more, got 1");
-    expect(() =>
-      sawVariation({
-        boards: [
-          { a: 1, b: 1.1 },
-          { a: 1, b: undefined },
-        ],
-      }),
-    ).toThrow("board 2: wanted 2 or more");
+    expect(() => sawVariation({ boardsIn: [[1, 1.1]] })).toThrow("boards: wanted 2 or more, got 1");
+    expect(() => sawVariation({ boardsIn: [[1, 1.1], [1]] })).toThrow("board 2: wanted 2 or more");
   });
 });
 
