@@ -101,24 +101,17 @@ function sheetsFor(
       // Without the file's value, so that what is read afterwards can only be the engine's.
       return { row, column, value: null, stored, formula: text, ...(array ? { spill: block } : {}) };
     });
-    return {
-      name,
-      cells: [...values, ...missing, ...calculating],
-      looks: plainLooks(name, xml.rows.at(-1)?.row ?? 0, widest(xml.rows)),
-    };
+    const held = [...values, ...missing, ...calculating];
+    return { name, cells: held, looks: plainLooks(name, held) };
   });
 }
 
-/** A sheet that looks like nothing and is as large as the file's. */
-function plainLooks(name: string, lastRow: number, lastColumn: number): ExcelJS.Worksheet {
+/** A sheet that looks like nothing and is as large as its last cell that holds something. */
+function plainLooks(name: string, cells: readonly FileCell[]): ExcelJS.Worksheet {
   const looks = new ExcelJS.Workbook().addWorksheet(name);
-  // A sheet is as large as its last cell that holds something.
-  looks.getCell(lastRow + 1, lastColumn + 1).value = 0;
+  const last = (of: "row" | "column") => cells.reduce((most, cell) => Math.max(most, cell[of]), 0);
+  looks.getCell(last("row") + 1, last("column") + 1).value = 0;
   return looks;
-}
-
-function widest(rows: Workbook["sheets"][number]["xml"]["rows"]): number {
-  return rows.reduce((most, { cells }) => Math.max(most, cells.at(-1)?.column ?? 0), 0);
 }
 
 function filledBlocks(opened: OpenedWorkbook): Map<string, Block> {

@@ -21,6 +21,8 @@ export interface Calculated {
   /** Formulas of other add-ins, wherever they stand. */
   foreign: Formula[];
   linksOutside: Formula[];
+  /** Formulas that find their cells only while they calculate, so that nobody can say what they lean on. */
+  searching: Formula[];
 }
 
 /** Calculates our formulas and what leans on them; everything else counts as the file shows it. */
@@ -46,6 +48,7 @@ export async function calculateBole(workbook: Workbook, engine: Engine, keepDoub
     doubtful,
     foreign: all.filter(({ stored }) => ofOtherAddIn(stored)),
     linksOutside: all.filter(({ outside }) => outside === "another workbook"),
+    searching: all.filter((formula) => !ours.has(formula) && searches(formula)),
   };
 }
 
@@ -101,6 +104,10 @@ async function functionsUnknownTo(engine: Engine, formulas: readonly Formula[]):
 function saysUnknown(answer: unknown): boolean {
   const { error, message = "" } = (answer ?? {}) as { error?: string; message?: string };
   return error === "#NAME?" && message.startsWith("There is no function");
+}
+
+function searches({ forEngine }: Formula): boolean {
+  return functionsIn(forEngine).some((name) => name === "INDIRECT" || name === "OFFSET");
 }
 
 function functionsIn(formula: string): string[] {

@@ -1,6 +1,10 @@
 import { placeOf } from "../workbook/addresses";
 import type { Held } from "../workbook/read";
+import { Refused } from "./refused";
 import { attribute, cellText, tags, unescaped, type Tag } from "./xml";
+
+const LAST_ROW = 1_048_575;
+const LAST_COLUMN = 16_383;
 
 /** A stretch of a sheet's XML. */
 export interface Stretch {
@@ -72,12 +76,15 @@ function rowFrom(tag: Tag, before: SheetRow | undefined): SheetRow {
   const number = attribute(tag.attributes, "r");
   const { start, end, attributes } = tag;
   const row = number ? Number(number) - 1 : (before?.row ?? -1) + 1;
+  if (!Number.isInteger(row) || row < 0 || row > LAST_ROW) throw new Refused(`it is damaged: it has a row ${number}`);
   return { row, start, end, attributes, alone: tag.kind === "alone", close: end, cells: [] };
 }
 
 function openCell({ start, end, attributes }: Tag, row: SheetRow): OpenCell {
   const address = attribute(attributes, "r");
   const place = address ? placeOf(address) : { row: row.row, column: (row.cells.at(-1)?.column ?? -1) + 1 };
+  if (place.row !== row.row || place.column > LAST_COLUMN)
+    throw new Refused(`it is damaged: its row ${row.row + 1} holds a cell ${address}`);
   return { ...place, start, end, attributes, others: [], childStart: end };
 }
 

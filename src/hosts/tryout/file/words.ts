@@ -1,5 +1,5 @@
 import { addressOf } from "../workbook/addresses";
-import type { Calculated } from "./plan";
+import { agrees, type Calculated } from "./plan";
 
 interface Place {
   sheet: string;
@@ -26,7 +26,7 @@ export function places(cells: readonly Place[]): string {
 }
 
 /** What was not calculated and why, one sentence each. */
-export function whatElse({ unable, foreign, linksOutside }: Calculated): string[] {
+export function whatElse({ results, unable, foreign, linksOutside, searching }: Calculated): string[] {
   const byReason = new Map<string, Place[]>();
   for (const [formula, reason] of unable) byReason.set(reason, [...(byReason.get(reason) ?? []), formula]);
   const kept = [...byReason].map(
@@ -35,6 +35,10 @@ export function whatElse({ unable, foreign, linksOutside }: Calculated): string[
   if (foreign.length > 0) kept.push(`${counted(foreign.length, "formula")} of another add-in kept as found`);
   if (linksOutside.length > 0)
     kept.push(`${counted(linksOutside.length, "link")} to another workbook kept, counted with the values in the file`);
+  if (searching.length > 0 && results.some((result) => !agrees(result)))
+    kept.push(
+      `${counted(searching.length, "formula")} with INDIRECT or OFFSET may be out of date until Excel calculates: ${places(searching)}`,
+    );
   return kept;
 }
 

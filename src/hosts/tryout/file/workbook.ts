@@ -52,6 +52,9 @@ export interface Workbook {
   names: Name[];
 }
 
+/** More than any list of logs that one formula answers. */
+const MOST_CELLS_FILLED = 1_000_000;
+
 const WORKBOOK = /sheet\.main\+xml$|sheet\.macroEnabled\.main\+xml$/i;
 const OTHER_FILES: [RegExp, string][] = [
   [/template/i, "it is a template: make a workbook from it first"],
@@ -61,6 +64,15 @@ const OTHER_FILES: [RegExp, string][] = [
 
 /** Reads what the file calculates: every sheet's cells, tables and names. */
 export function readWorkbookParts(file: Package, at: Date): Workbook {
+  try {
+    return read(file, at);
+  } catch (fault) {
+    if (fault instanceof Refused) throw fault;
+    throw new Refused(`it is damaged: ${fault instanceof Error ? fault.message : String(fault)}`);
+  }
+}
+
+function read(file: Package, at: Date): Workbook {
   const part = workbookPart(file);
   const type = contentTypeOf(file, part) ?? "";
   if (!WORKBOOK.test(type))
@@ -132,6 +144,8 @@ function formulasOf({ name: sheet, xml }: Sheet, tables: Table[], names: Name[],
       if (!stored) return [];
       const ref = type === "array" ? attribute(formula.attributes, "ref") : undefined;
       const block = ref ? blockOf(ref) : { top: row, left: column, bottom: row, right: column };
+      if ((block.bottom - block.top + 1) * (block.right - block.left + 1) > MOST_CELLS_FILLED)
+        throw new Refused(`a formula on its sheet ${sheet} fills ${ref}, more than is calculated here`);
       const plain = asTyped(withoutNames(stored, names, sheets, sheets.indexOf(sheet)));
       const forEngine = expandTables(plain, tables, { sheet, row, column });
       const asked = {

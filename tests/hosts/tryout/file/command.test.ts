@@ -21,6 +21,7 @@ import { cellXml, partsOf, tiny, tinyParts, zipped } from "./tiny";
 const SHARE: Work = { name: "share", does: "Shares.", inPlace: false, make: shared };
 const RECALC: Work = { name: "recalc", does: "Recalculates.", inPlace: true, make: recalculated };
 const NOON = new Date(2026, 2, 1, 12, 0);
+const MEGABYTE = 1024 * 1024;
 const ROOT = join(import.meta.dirname, "../../../..");
 const GOOD = { sheets: { Logs: '<row r="1"><c r="A1"><f>_xldudf_BOLE_BOARDFEET(1,12,2)</f><v>0</v></c></row>' } };
 
@@ -103,6 +104,16 @@ describe("the commands", () => {
   });
 });
 
+describe("paths", () => {
+  it("count from the folder in which the person stands, wherever npm starts the command", async () => {
+    await put("in.xlsx", await tiny(GOOD));
+    vi.stubEnv("INIT_CWD", folder);
+    expect(await command(RECALC, "in.xlsx", "out.xlsx")).toMatchObject({ code: 0 });
+    vi.unstubAllEnvs();
+    expect(readdirSync(folder).sort()).toEqual(["in.xlsx", "out.xlsx"]);
+  });
+});
+
 describe("what is there is not written over", () => {
   it("unless --overwrite is given", async () => {
     const from = await put("in.xlsx", await tiny(GOOD));
@@ -150,9 +161,9 @@ const BAD: [string, () => Promise<Uint8Array | string> | Uint8Array | string, st
   ],
   ["broken XML", () => withSheet((xml) => xml.replace("</row>", "")), "its XML is broken"],
   ["a sheet that ends in the middle", () => withSheet((xml) => xml.slice(0, -30)), "its XML is broken"],
-  ["a bomb", () => bomb(600), "the limit is 512 MB"],
-  ["a small bomb", () => bomb(20), "times its size"],
-  ["a bomb that lies about its size", lyingBomb, "it is damaged or cut short"],
+  ["a bomb", () => bomb(600 * MEGABYTE), "the limit is 512 MB"],
+  ["a small bomb", () => bomb(20 * MEGABYTE), "times its size"],
+  ["a bomb that lies about its size", () => bomb(100), "it is damaged or cut short"],
   [
     "a part whose name leaves the file",
     () => zipped({ ...tinyParts(GOOD), "xl\\a.xml": "<a/>" }),
@@ -162,6 +173,13 @@ const BAD: [string, () => Promise<Uint8Array | string> | Uint8Array | string, st
     "days counted from 1904",
     () => tiny({ ...GOOD, workbook: '<workbookPr date1904="1"/>' }),
     "counts its days from 1904",
+  ],
+  ["a cell outside its row", () => withSheet((xml) => xml.replace('r="A1"', 'r="A2"')), "its row 1 holds a cell A2"],
+  ["a row that is none", () => withSheet((xml) => xml.replace('row r="1"', 'row r="first"')), "it has a row first"],
+  [
+    "a formula that fills a whole sheet",
+    () => withSheet((xml) => xml.replace("<f>", '<f t="array" ref="A1:XFD1048576">')),
+    "more than is calculated here",
   ],
   ["a missing sheet", missingSheet, "its part xl/worksheets/sheet1.xml is missing"],
   ["a template", () => withTypes((xml) => xml.replace("sheet.main", "template.main")), "it is a template"],
@@ -247,18 +265,13 @@ async function flipped(): Promise<Uint8Array> {
   return bytes;
 }
 
-/** A workbook with a part of so many megabytes of noughts. */
-async function bomb(megabytes: number): Promise<Uint8Array> {
+/** A workbook with twenty megabytes of noughts, whose directory says that it unpacks to this many bytes. */
+async function bomb(said: number): Promise<Uint8Array> {
   const zip = new JSZip();
   for (const [name, text] of Object.entries(tinyParts(GOOD))) zip.file(name, text);
-  for (let at = 0; at < megabytes / 20; at++) zip.file(`xl/media/${at}.bin`, new Uint8Array(20 * 1024 * 1024));
-  return zip.generateAsync({ type: "uint8array", compression: "DEFLATE" });
-}
-
-/** The same with a directory that promises a hundred bytes. */
-async function lyingBomb(): Promise<Uint8Array> {
-  const bytes = Buffer.from(await bomb(20));
-  const entry = bytes.lastIndexOf("xl/media/0.bin") - 46;
-  bytes.writeUInt32LE(100, entry + 24);
+  zip.file("xl/media/noughts.bin", new Uint8Array(20 * MEGABYTE));
+  const bytes = Buffer.from(await zip.generateAsync({ type: "uint8array", compression: "DEFLATE" }));
+  const entry = bytes.lastIndexOf("xl/media/noughts.bin") - 46;
+  bytes.writeUInt32LE(said, entry + 24);
   return bytes;
 }

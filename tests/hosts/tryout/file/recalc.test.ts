@@ -190,6 +190,13 @@ describe("recalculating a workbook", () => {
     expect((await partsOf(bytes))[SHEET]).toContain(`<x:c r="C1"><x:f>${DOYLE_192}</x:f><x:v>192</x:v></x:c>`);
   });
 
+  it("says which formulas it cannot follow", async () => {
+    const cells = `${log}<c r="C1"><f>${DOYLE_192}</f><v>0</v></c><c r="D1"><f>INDIRECT("C"&amp;1)</f><v>0</v></c>`;
+    const { parts, summary } = await recalc({ sheets: { Logs: row(cells) } });
+    expect(cellXml(parts[SHEET]!, "D1")).toContain("<v>0</v>");
+    expect(summary).toContain("1 formula with INDIRECT or OFFSET may be out of date until Excel calculates: Logs!D1");
+  });
+
   it("takes text in quotes for text", async () => {
     const cells = `${log}<c r="C1"><f>&quot;BOLE.LOGSCALE(1)&quot;&amp;A1</f><v>x</v></c>`;
     await expect(recalc({ sheets: { Logs: row(cells) } })).rejects.toThrow("it holds no BOLE formula");
