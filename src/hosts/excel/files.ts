@@ -21,6 +21,7 @@ export async function filesBeside(address: string): Promise<Record<string, strin
     "functions.json": await functionsJson(readCatalog(), address),
     "taskpane.html": readFileSync(`${HERE}taskpane/taskpane.html`),
     "taskpane.css": readFileSync(`${HERE}taskpane/taskpane.css`),
+    "pane.css": readFileSync(`${HERE}../pane/pane.css`),
     _headers: HEADERS,
     "help.html": readFileSync(`${HERE}help.html`),
     ...assets("", /\.xlsx$/),

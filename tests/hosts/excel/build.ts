@@ -17,6 +17,8 @@ const INPUTS = [
     "src/cells",
     "src/functions",
     "src/catalog",
+    "src/hosts/registry.ts",
+    "src/hosts/pane",
     "src/hosts/excel",
     "manifest",
     "assets/icons",

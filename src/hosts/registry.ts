@@ -1,4 +1,4 @@
-import * as functions from "../../functions";
+import * as functions from "../functions";
 
 /** A worksheet function as a host calls it: each argument is rows of cells. */
 export type WorksheetFunction = (...ranges: unknown[][][]) => unknown[][];

@@ -1,14 +1,14 @@
+import type { Entry } from "../../catalog/entry";
 import { LEFT_OUT, registry } from "../registry";
 import { shownAnswer } from "./answer-shown";
-import type { Entry } from "../../../catalog/entry";
 import { element } from "./element";
 import { reported } from "./reported";
-import { argumentsOf, formulaOf, literal, typed, type Typed } from "./typed";
-import { cellsAt, chosenAddress, putIntoChosenCell } from "./workbook";
+import type { SheetHost } from "./sheet-host";
+import { argumentsOf, formulaOf, literal, typed, withoutSheet, type Typed } from "./typed";
 
 /** A field for each argument, the answer before it goes anywhere, and the formula into the chosen cell. */
-export function argumentForm(entry: Entry): HTMLElement {
-  const fields = entry.params.map((param, i) => field(entry, param, exampleOf(entry, i)));
+export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
+  const fields = entry.params.map((param, i) => field(entry, param, exampleOf(entry, i), host));
   const answer = element("output", { class: "answer" });
   const parts = () => fields.map(({ input }) => typed(input.value));
   const form = element(
@@ -21,7 +21,7 @@ export function argumentForm(entry: Entry): HTMLElement {
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     void reported(async () => {
-      answer.replaceChildren(element("code", {}, formulaOf(entry.name, parts())), await answerTo(entry, parts()));
+      answer.replaceChildren(element("code", {}, formulaOf(entry.name, parts())), await answerTo(entry, parts(), host));
       return "";
     });
   });
@@ -29,17 +29,11 @@ export function argumentForm(entry: Entry): HTMLElement {
 
   function insertButton(): HTMLElement {
     const button = element("button", { type: "button" }, "Put into the chosen cell");
-    button.addEventListener("click", () => void reported(() => putIntoChosenCell(formulaFrom)));
+    button.addEventListener(
+      "click",
+      () => void reported(() => host.putIntoChosenCell((sheet) => formulaOf(entry.name, withoutSheet(parts(), sheet)))),
+    );
     return button;
-  }
-
-  /** Cells of the sheet that the formula goes to are named without it, as a person would. */
-  function formulaFrom(sheetPrefix: string): string {
-    const local = (part: Typed): Typed =>
-      part.kind === "reference" && sheetPrefix !== "" && part.piece.startsWith(sheetPrefix)
-        ? { ...part, piece: part.piece.slice(sheetPrefix.length) }
-        : part;
-    return formulaOf(entry.name, parts().map(local));
   }
 }
 
@@ -54,6 +48,7 @@ function field(
   entry: Entry,
   param: Entry["params"][number],
   example: string,
+  host: SheetHost,
 ): { row: HTMLElement; input: HTMLInputElement } {
   const id = `${entry.name}-${param.name}`;
   const input = element("input", {
@@ -71,7 +66,7 @@ function field(
   );
   take.addEventListener("click", () =>
     reported(async () => {
-      input.value = await chosenAddress();
+      input.value = await host.chosenAddress();
       return `${param.name} comes from ${input.value}`;
     }),
   );
@@ -86,17 +81,18 @@ function field(
 }
 
 /** The answer to what was typed, by the same function that the cell will call. */
-async function answerTo(entry: Entry, parts: readonly Typed[]): Promise<HTMLElement> {
+async function answerTo(entry: Entry, parts: readonly Typed[], host: SheetHost): Promise<HTMLElement> {
   if (parts.every(({ kind }) => kind === "nothing") && entry.params.some(({ optional }) => !optional))
     return element("p", {}, "Fill in your numbers first.");
   const formula = registry[entry.name];
   if (!formula || parts.some(({ kind }) => kind === "expression"))
     return element("p", {}, "Excel has to work this one out: put it into a cell to see the answer.");
-  const ranges = await Promise.all(parts.map(rangeOf));
+  const ranges = await Promise.all(parts.map((part) => cellsOf(part, host)));
   return shownAnswer(formula(...ranges), entry.returns);
 }
 
-async function rangeOf(part: Typed): Promise<unknown[][]> {
+/** The cells that stand for an argument, as a function takes them. */
+export async function cellsOf(part: Typed, host: SheetHost): Promise<unknown[][]> {
   if (part.kind === "value") return part.cells;
-  return part.kind === "reference" ? cellsAt(part.piece) : LEFT_OUT;
+  return part.kind === "reference" ? host.cellsAt(part.piece) : LEFT_OUT;
 }

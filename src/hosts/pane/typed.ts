@@ -38,6 +38,15 @@ export function formulaOf(name: string, parts: readonly Typed[]): string {
   return `=BOLE.${name}(${pieces.join(", ")})`;
 }
 
+/** Cells of the sheet that the formula goes to are named without it, as a person would. */
+export function withoutSheet(parts: readonly Typed[], sheetPrefix: string): Typed[] {
+  return parts.map((part) =>
+    part.kind === "reference" && sheetPrefix !== "" && part.piece.startsWith(sheetPrefix)
+      ? { ...part, piece: part.piece.slice(sheetPrefix.length) }
+      : part,
+  );
+}
+
 /** The arguments of an example as they stand in it: `=BOLE.X(20, "a, b")` has two. */
 export function argumentsOf(formula: string): string[] {
   const inside = formula.slice(formula.indexOf("(") + 1, formula.lastIndexOf(")"));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { argumentsOf, formulaOf, typed } from "../../../src/hosts/excel/taskpane/typed";
+import { argumentsOf, formulaOf, typed } from "../../../src/hosts/pane/typed";
 
 describe("what a person types for an argument", () => {
   it.each([

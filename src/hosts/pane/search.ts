@@ -1,4 +1,4 @@
-import type { Entry } from "../../../catalog/entry";
+import type { Entry } from "../../catalog/entry";
 
 /** Words that stand in every question and tell nothing. */
 const FILLER = new Set(

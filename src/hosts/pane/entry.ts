@@ -1,31 +1,35 @@
-import type { Entry } from "../../../catalog/entry";
+import type { Entry } from "../../catalog/entry";
 import { shownAnswer } from "./answer-shown";
 import { element } from "./element";
 import { argumentForm } from "./form";
 import { reported } from "./reported";
+import type { SheetHost } from "./sheet-host";
 import { arrayConstant } from "./typed";
-import { putIntoChosenCell } from "./workbook";
 
 /** One function: its name and summary; opened, everything a person needs to trust and use it. */
-export function shownEntry(entry: Entry): HTMLElement {
+export function shownEntry(entry: Entry, host: SheetHost): HTMLElement {
   const heading = element("h3", {}, entry.name);
   const details = element(
     "details",
     { class: "entry" },
     element("summary", {}, heading, element("span", {}, entry.summary)),
   );
-  details.addEventListener("toggle", () => details.append(...insideOf(entry)), { once: true });
+  details.addEventListener("toggle", () => details.append(...insideOf(entry, host)), { once: true });
   return details;
 }
 
-function insideOf(entry: Entry): HTMLElement[] {
+function insideOf(entry: Entry, host: SheetHost): HTMLElement[] {
   return [
     ...entry.cautions.map((text) => element("p", { class: "caution" }, element("strong", {}, "Caution: "), text)),
     ...entry.remarks.map((text) => element("p", {}, text)),
     element("p", {}, element("strong", {}, "Answers: "), entry.returns),
-    ...(entry.params.length > 0 ? [element("h4", {}, "Your numbers"), argumentForm(entry)] : []),
+    ...(entry.params.length > 0 ? [element("h4", {}, "Your numbers"), argumentForm(entry, host)] : []),
     element("h4", {}, "Examples"),
-    element("ul", { class: "examples" }, ...entry.examples.map((example) => shownExample(example, entry.returns))),
+    element(
+      "ul",
+      { class: "examples" },
+      ...entry.examples.map((example) => shownExample(example, entry.returns, host)),
+    ),
     element("h4", {}, "Where it comes from"),
     element("p", {}, `Grade: ${entry.grade}`),
     ...entry.formulas.flatMap(shownFormula),
@@ -33,13 +37,13 @@ function insideOf(entry: Entry): HTMLElement[] {
 }
 
 /** An example with what it gives; one that answers can be put into the sheet. */
-function shownExample({ formula, result }: Entry["examples"][number], returns: string): HTMLElement {
+function shownExample({ formula, result }: Entry["examples"][number], returns: string, host: SheetHost): HTMLElement {
   const line = element("li", {}, element("code", {}, formula), " gives ");
   line.append(result.startsWith("{") ? shownAnswer(arrayConstant(result), returns) : result);
   if (result.startsWith("#")) return line;
   const label = `Put into the chosen cell: ${formula}`;
   const button = element("button", { type: "button", "aria-label": label }, "Put into the chosen cell");
-  button.addEventListener("click", () => reported(() => putIntoChosenCell(() => formula)));
+  button.addEventListener("click", () => reported(() => host.putIntoChosenCell(() => formula)));
   line.append(button);
   return line;
 }

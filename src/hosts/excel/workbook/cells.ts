@@ -1,4 +1,5 @@
-/** All that the pane does in the workbook. Each says in one line what went wrong, in words for a person. */
+import { Refusal } from "../../pane/sheet-host";
+import { inWorkbook } from "./in-workbook";
 
 /** Puts a formula into the chosen cell if that is empty, and answers where it went. */
 export function putIntoChosenCell(formulaAt: (sheetPrefix: string) => string): Promise<string> {
@@ -46,31 +47,4 @@ function sheetPrefixOf(address: string): string {
 function sheetNameOf(prefix: string): string {
   const name = prefix.slice(0, -1);
   return name.startsWith("'") ? name.slice(1, -1).replaceAll("''", "'") : name;
-}
-
-/** A reason of ours, ready to be read by a person. */
-class Refusal extends Error {}
-
-async function inWorkbook<Result>(work: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
-  if (typeof Excel === "undefined") throw new Refusal("This page is not open inside Excel. Open it from the Home tab");
-  try {
-    return await Excel.run(work);
-  } catch (thrown) {
-    if (thrown instanceof Refusal) throw thrown;
-    throw new Refusal(reasonFor(thrown));
-  }
-}
-
-/** Excel's commonest refusals in plain words, any other in its own. */
-const REASONS: Readonly<Record<string, string>> = {
-  InvalidOperationInCellEditMode: "A cell is still being typed in. Press Enter or Esc there, then try again",
-  InvalidSelection: "Choose one cell of a sheet first",
-  AccessDenied: "This sheet is protected. Unprotect it or choose another",
-  ItemNotFound: "There is no such sheet in this workbook",
-  InvalidArgument: "Excel knows no such cells or does not take this formula",
-};
-
-function reasonFor(thrown: unknown): string {
-  const code = typeof thrown === "object" && thrown !== null && "code" in thrown ? String(thrown.code) : "";
-  return REASONS[code] ?? `Excel refused: ${thrown instanceof Error ? thrown.message : String(thrown)}`;
 }

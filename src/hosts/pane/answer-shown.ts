@@ -1,4 +1,4 @@
-import type { CellError } from "../../../cells/error";
+import type { CellError } from "../../cells/error";
 import { element } from "./element";
 
 /** Rows of a long table that the pane shows; the sheet will hold them all. */
@@ -7,16 +7,19 @@ const ROWS_SHOWN = 12;
 /** An answer as the pane shows it before it goes into a cell: one line, or the head of a table. */
 export function shownAnswer(answer: unknown[][], returns: string): HTMLElement {
   if (answer.length === 1 && answer[0]?.length === 1) return shownLine(answer[0][0], returns);
-  const rows = answer
-    .slice(0, ROWS_SHOWN)
-    .map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, text(cell)))));
-  const table = element(
-    "div",
-    { class: "table", tabindex: "0", role: "group", "aria-label": "Answer" },
-    element("table", {}, ...rows),
-  );
-  const more = answer.length - rows.length;
+  const table = shownTable(answer.slice(0, ROWS_SHOWN), "Answer");
+  const more = answer.length - ROWS_SHOWN;
   return element("div", {}, table, ...(more > 0 ? [element("p", {}, `and ${more} more rows`)] : []));
+}
+
+/** Rows of cells, the first of them headings, in a frame that can be scrolled. */
+export function shownTable(rows: readonly unknown[][], name: string): HTMLElement {
+  const lines = rows.map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, text(cell)))));
+  return element(
+    "div",
+    { class: "table", tabindex: "0", role: "group", "aria-label": name },
+    element("table", {}, ...lines),
+  );
 }
 
 function shownLine(cell: unknown, returns: string): HTMLElement {

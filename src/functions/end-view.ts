@@ -1,0 +1,21 @@
+import { table } from "../cells/spread";
+import { endViewSvg } from "../math/sawing/end-view";
+import { planCut } from "../math/sawing/plan-cut";
+import { cutRequest } from "./sawing-readers";
+
+/**
+ * The end of the log with the boards of the plan that CUTPLAN answers for the same cells: SVG text in a single cell.
+ * It is no worksheet function; the hosts show the picture beside the sheet.
+ */
+export function endView(
+  diameter: unknown[][],
+  length: unknown[][],
+  products: unknown[][],
+  kerf: unknown[][],
+  pattern?: unknown[][],
+  settings?: unknown[][],
+): unknown[][] {
+  return table(cutRequest(diameter, length, products, kerf, pattern, settings), (request) => [
+    [endViewSvg(planCut(request))],
+  ]);
+}

@@ -1,0 +1,15 @@
+import type { SheetHost } from "../../pane/sheet-host";
+import { cellsAt, chosenAddress, putIntoChosenCell } from "./cells";
+import { copyWithoutBole } from "./copy";
+import { placePicture } from "./picture";
+import { addReadySheet } from "./ready-sheet";
+
+/** The workbook that Excel has open. */
+export const EXCEL_HOST: SheetHost = {
+  putIntoChosenCell,
+  chosenAddress,
+  cellsAt,
+  addReadySheet,
+  placePicture,
+  copyWithoutBole,
+};

@@ -1,0 +1,103 @@
+import { blocksOf, type Block } from "../../../catalog/ready/blocks";
+import { columnLetters } from "../../../catalog/ready/cell-address";
+import { freeSheetName, freeTableName } from "../../../catalog/ready/free-name";
+import { laidOut, type LaidOut } from "../../../catalog/ready/laid-out";
+import { LOOKS, type Appearance } from "../../../catalog/ready/looks";
+import type { ReadySheet } from "../../../catalog/ready/ready-sheet";
+import { addChoices } from "./choices";
+import { inWorkbook, mustSupport } from "./in-workbook";
+
+/** Points of a line of text, and of a character of a column's width (Excel's usual font). */
+const LINE_HEIGHT = 15;
+const CHARACTER_WIDTH = 5.4;
+const NOTE_LINES = 3;
+
+/** Adds a ready sheet to the workbook, under a name that is free, and shows it. */
+export function addReadySheet(definition: ReadySheet): Promise<string> {
+  return inWorkbook(async (context) => {
+    mustSupport("1.8", "ready sheets");
+    const drawn = laidOut(definition, await freeNames(definition, context), "table");
+    const sheet = context.workbook.worksheets.add(drawn.name);
+    try {
+      await draw(drawn, sheet, context);
+    } catch (refused) {
+      // Half a sheet helps nobody.
+      sheet.delete();
+      await context.sync();
+      throw refused;
+    }
+    return `Added the sheet ${drawn.name}. Its example rows are invented: type over them`;
+  });
+}
+
+async function freeNames(definition: ReadySheet, context: Excel.RequestContext) {
+  const { worksheets, tables, names } = context.workbook;
+  for (const collection of [worksheets, tables, names]) collection.load("items/name");
+  await context.sync();
+  const sheetNames = worksheets.items.map(({ name }) => name);
+  const takenByCells = [...tables.items, ...names.items].map(({ name }) => name);
+  return {
+    sheet: freeSheetName(definition.title, sheetNames),
+    table: freeTableName(definition.table, takenByCells),
+  };
+}
+
+async function draw(drawn: LaidOut, sheet: Excel.Worksheet, context: Excel.RequestContext): Promise<void> {
+  const blocks = blocksOf(drawn);
+  // What a formula points at comes first: entries, then the table itself, then formulas.
+  for (const block of blocks.filter(({ isFormula }) => !isFormula)) fill(block, sheet);
+  addTable(drawn, sheet);
+  await context.sync();
+  for (const block of blocks.filter(({ isFormula }) => isFormula)) fill(block, sheet);
+  layOut(drawn, sheet);
+  await addChoices(context, sheet, drawn.choices);
+  sheet.activate();
+  await context.sync();
+}
+
+function fill({ row, column, contents, isFormula, format, look }: Block, sheet: Excel.Worksheet): void {
+  const range = sheet.getRangeByIndexes(row - 1, column - 1, contents.length, 1);
+  const cells = contents.map((content) => [content]);
+  // The format comes first: text must be text before 5/4 gets there.
+  if (format !== undefined) range.numberFormat = contents.map(() => [format]);
+  if (isFormula) range.formulas = cells;
+  else range.values = cells;
+  dress(range, LOOKS[look]);
+}
+
+function dress({ format }: Excel.Range, { bold, size, ink, fill, wrap, edge }: Appearance): void {
+  format.verticalAlignment = "Top";
+  if (bold) format.font.bold = true;
+  if (size) format.font.size = size;
+  if (ink) format.font.color = ink;
+  if (fill) format.fill.color = fill;
+  if (wrap) format.wrapText = true;
+  if (edge)
+    for (const side of ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal"] as const)
+      format.borders.getItem(side).color = edge;
+}
+
+function addTable({ table }: LaidOut, sheet: Excel.Worksheet): void {
+  const last = columnLetters(table.columns.length);
+  const added = sheet.tables.add(`A${table.headerRow}:${last}${table.lastRow}`, true);
+  added.name = table.name;
+  added.style = "TableStyleLight1";
+  added.showBandedRows = false;
+  added.showFilterButton = false;
+}
+
+function layOut({ across, table, widths, frozenRows }: LaidOut, sheet: Excel.Worksheet): void {
+  const lastColumn = columnLetters(table.columns.length);
+  widths.forEach((characters, i) => {
+    const letters = columnLetters(i + 1);
+    sheet.getRange(`${letters}:${letters}`).format.columnWidth = (characters + 1) * CHARACTER_WIDTH;
+  });
+  for (const { row, lines } of across) {
+    const range = sheet.getRange(`A${row}:${lastColumn}${row}`);
+    range.merge();
+    range.format.rowHeight = lines * LINE_HEIGHT;
+  }
+  sheet.getRange(`${table.headerRow - 1}:${table.headerRow - 1}`).format.rowHeight = NOTE_LINES * LINE_HEIGHT;
+  sheet.getRange(`${table.headerRow}:${table.headerRow}`).format.rowHeight = 2 * LINE_HEIGHT;
+  if (frozenRows > 0) sheet.freezePanes.freezeRows(frozenRows);
+}

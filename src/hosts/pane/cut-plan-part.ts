@@ -1,0 +1,144 @@
+import { endView } from "../../functions/end-view";
+import { registry } from "../registry";
+import { shownAnswer, shownTable } from "./answer-shown";
+import { cutArguments, cutPlanFormula, type AskedOfLog } from "./cut-request";
+import { shownDrawing } from "./drawing";
+import { element } from "./element";
+import { cellsOf } from "./form";
+import { LOG_FIELDS, PATTERNS, SETTING_FIELDS, type CutField } from "./cut-fields";
+import { reported } from "./reported";
+import type { SheetHost } from "./sheet-host";
+import { withoutSheet } from "./typed";
+
+/** A log and what is wanted of it; the plan, the settings of the saw head and the end of the log beside them. */
+export function cutPlanPart(host: SheetHost): HTMLElement {
+  const log = LOG_FIELDS.map(field);
+  const settings = SETTING_FIELDS.map(field);
+  const pattern = patternField();
+  const more = element("details", {}, element("summary", {}, "More about the log and the mill"), ...rowsOf(settings));
+  const plan = element("div", { class: "plan" });
+  const form = element(
+    "form",
+    { "aria-label": "A log to cut" },
+    ...rowsOf(log),
+    pattern.row,
+    more,
+    element("div", { class: "buttons" }, element("button", { type: "submit" }, "Show the plan")),
+  );
+  pattern.select.addEventListener("change", () => {
+    if (pattern.select.value === "cant") more.open = true;
+  });
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    void reported(async () => {
+      plan.replaceChildren();
+      const asked = cutArguments(given());
+      const { line, shown } = await planned(asked, host);
+      plan.replaceChildren(...shown);
+      return line;
+    });
+  });
+  return element(
+    "section",
+    { "aria-label": "Cut plan" },
+    element("h2", {}, "Plan the cuts of one log"),
+    element(
+      "p",
+      { class: "caution" },
+      element("strong", {}, "Caution: "),
+      "check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.",
+    ),
+    form,
+    plan,
+  );
+
+  function given(): AskedOfLog {
+    const [diameter = "", length = "", thicknesses = "", kerf = ""] = log.map(({ input }) => input.value);
+    const named = settings.map(({ name, input }) => [name, input.value]);
+    return { diameter, length, thicknesses, kerf, pattern: pattern.select.value, settings: Object.fromEntries(named) };
+  }
+}
+
+/** The plan as the pane shows it, and what is to be said of it in a line. */
+async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost) {
+  const cells = await Promise.all(asked.map((part) => cellsOf(part, host)));
+  const answer = registry["CUTPLAN"]!(...cells);
+  const total = answer.find(([pass]) => pass === "total");
+  if (!total) return { line: "No plan: see why above", shown: [shownAnswer(answer, "")] };
+  const [diameter = [], length = [], products = [], kerf = [], pattern, settings] = cells;
+  const svg = endView(diameter, length, products, kerf, pattern, settings)[0]?.[0];
+  const passes = answer.slice(1, answer.indexOf(total));
+  const line = `${shortNumber(total[5])} board feet in ${passes.length} passes`;
+  return {
+    line,
+    shown: [
+      element("h3", {}, line),
+      ...answer.slice(answer.indexOf(total) + 1).map(remark),
+      element("h4", {}, "Settings of the saw head"),
+      shownTable(
+        [answer[0]!, ...passes].map((row) => row.slice(0, COLUMNS_SHOWN)),
+        "Settings of the saw head",
+      ),
+      element("h4", {}, "End of the log"),
+      ...(typeof svg === "string" ? [shownDrawing(svg)] : []),
+      buttons(asked, typeof svg === "string" ? svg : undefined, line, host),
+    ],
+  };
+}
+
+/** Pass, blade height, thickness, width, length, board feet; the rest stands in the sheet. */
+const COLUMNS_SHOWN = 6;
+
+function remark([what, figure, , , , , , , , note]: unknown[]): HTMLElement {
+  const text = figure === "" ? `${String(note)}.` : `${shortNumber(figure)}: ${String(note)}.`;
+  return element("p", what === "warning" ? { class: "caution" } : {}, element("strong", {}, `${String(what)}: `), text);
+}
+
+function shortNumber(value: unknown): string {
+  return Number(value).toLocaleString("en-US", { maximumFractionDigits: 2 });
+}
+
+function buttons(asked: ReturnType<typeof cutArguments>, svg: string | undefined, about: string, host: SheetHost) {
+  const insert = element("button", { type: "button" }, "Put the formula into the chosen cell");
+  insert.addEventListener("click", () => {
+    const formula = (sheet: string) => cutPlanFormula(withoutSheet(asked, sheet));
+    void reported(() => host.putIntoChosenCell(formula));
+  });
+  const place = element("button", { type: "button" }, "Place the picture on the sheet");
+  place.addEventListener("click", () => void reported(() => host.placePicture!(svg!, `End of the log: ${about}`)));
+  const canPlace = host.placePicture && svg !== undefined;
+  return element("div", { class: "buttons" }, insert, ...(canPlace ? [place] : []));
+}
+
+function rowsOf(fields: readonly { row: HTMLElement }[]): HTMLElement[] {
+  return fields.map(({ row }) => row);
+}
+
+function field({ name, label, example, note }: CutField): { name: string; row: HTMLElement; input: HTMLInputElement } {
+  const id = `cut-${name.replaceAll(" ", "-")}`;
+  const input = element("input", {
+    id,
+    type: "text",
+    autocomplete: "off",
+    spellcheck: "false",
+    placeholder: `such as ${example}`,
+    "aria-describedby": `${id}-text`,
+  });
+  const row = element(
+    "div",
+    { class: "field" },
+    element("label", { for: id }, label),
+    input,
+    element("p", { id: `${id}-text` }, note),
+  );
+  return { name, row, input };
+}
+
+function patternField(): { row: HTMLElement; select: HTMLSelectElement } {
+  const options = Object.entries(PATTERNS).map(([value, text]) => element("option", { value }, text));
+  const select = element("select", { id: "cut-pattern" }, ...options);
+  return {
+    select,
+    row: element("div", { class: "field" }, element("label", { for: "cut-pattern" }, "Pattern"), select),
+  };
+}

@@ -1,0 +1,58 @@
+import { TOPICS, type Entry } from "../../catalog/entry";
+import { element } from "./element";
+import { shownEntry } from "./entry";
+import { found } from "./search";
+import type { SheetHost } from "./sheet-host";
+
+/** Every function by the step of the job, and a search box that finds one by what a person wants to know. */
+export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLElement {
+  const search = element("input", {
+    id: "search",
+    type: "search",
+    autocomplete: "off",
+    spellcheck: "false",
+    placeholder: "how heavy, does it fit, rpm",
+  });
+  const count = element("p", { id: "found", role: "status" });
+  const list = element("div", { id: "list" });
+  const refresh = () => {
+    const question = search.value.trim();
+    const entries = question === "" ? [] : found(question, catalog);
+    count.textContent = question === "" ? "" : counted(entries.length);
+    if (question === "") list.replaceChildren(...steps(catalog, host));
+    else
+      list.replaceChildren(
+        ...(entries.length > 0 ? [element("h2", {}, "Found")] : []),
+        ...entries.map((entry) => shownEntry(entry, host)),
+      );
+  };
+  search.addEventListener("input", refresh);
+  refresh();
+  return element(
+    "section",
+    { "aria-label": "Formulas" },
+    element("label", { for: "search" }, "What do you want to know?"),
+    search,
+    count,
+    list,
+  );
+}
+
+function counted(entries: number): string {
+  if (entries === 0) return "Nothing found. Try one plain word: weight, kerf, dry, price.";
+  return `${entries} found, the likeliest first`;
+}
+
+function steps(catalog: readonly Entry[], host: SheetHost): HTMLElement[] {
+  return Object.entries(TOPICS)
+    .map(([topic, title]) => ({ title, entries: catalog.filter((entry) => entry.topic === topic) }))
+    .filter(({ entries }) => entries.length > 0)
+    .map(({ title, entries }) =>
+      element(
+        "details",
+        { class: "step" },
+        element("summary", {}, element("h2", {}, title), element("span", {}, `(${entries.length})`)),
+        ...entries.map((entry) => shownEntry(entry, host)),
+      ),
+    );
+}

@@ -1,0 +1,22 @@
+import type { ReadySheet } from "../../catalog/ready/ready-sheet";
+
+/**
+ * The spreadsheet beside the pane, as far as the pane reaches into it. What changes something answers in a line what was
+ * done, and throws a reason for a person when it could not be done.
+ */
+export interface SheetHost {
+  /** Puts a formula into the chosen cell if that is empty. `Logs!` is the prefix of cells of its sheet. */
+  putIntoChosenCell(formulaAt: (sheetPrefix: string) => string): Promise<string>;
+  /** The address of the chosen cells, with their sheet. */
+  chosenAddress(): Promise<string>;
+  /** What the cells at an address hold. Without a sheet the one in front is meant. */
+  cellsAt(address: string): Promise<unknown[][]>;
+  addReadySheet(sheet: ReadySheet): Promise<string>;
+  /** Left out where a sheet cannot show pictures. */
+  placePicture?(svg: string, about: string): Promise<string>;
+  /** Copies of the sheets with values in place of our formulas. Left out where there is nothing to hand on. */
+  copyWithoutBole?(): Promise<string>;
+}
+
+/** A reason of ours, ready to be read by a person. */
+export class Refusal extends Error {}

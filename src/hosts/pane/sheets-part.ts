@@ -1,0 +1,50 @@
+import { READY_SHEETS } from "../../catalog/ready";
+import type { ReadySheet } from "../../catalog/ready/ready-sheet";
+import { element } from "./element";
+import { reported } from "./reported";
+import type { SheetHost } from "./sheet-host";
+
+/** Sheets to add to the workbook, and the workbook to hand on. */
+export function sheetsPart(host: SheetHost): HTMLElement {
+  return element(
+    "section",
+    { "aria-label": "Sheets" },
+    element("h2", {}, "Ready sheets"),
+    element(
+      "p",
+      {},
+      "Each goes into this workbook as a new sheet, with its formulas. Nothing that is there is touched.",
+    ),
+    element("ul", { class: "sheets" }, ...READY_SHEETS.map((sheet) => shownSheet(sheet, host))),
+    ...(host.copyWithoutBole ? handingOn(host.copyWithoutBole) : []),
+  );
+}
+
+function shownSheet(sheet: ReadySheet, host: SheetHost): HTMLElement {
+  const add = element("button", { type: "button", "aria-label": `Add the sheet ${sheet.title}` }, "Add the sheet");
+  add.addEventListener("click", () => void whileBusy(add, () => host.addReadySheet(sheet)));
+  return element("li", {}, element("h3", {}, sheet.title), element("p", {}, sheet.lead), add);
+}
+
+function handingOn(copy: () => Promise<string>): HTMLElement[] {
+  const button = element("button", { type: "button" }, "Copy for someone without the add-in");
+  button.addEventListener("click", () => void whileBusy(button, copy));
+  return [
+    element("h2", {}, "Handing it on"),
+    element(
+      "p",
+      {},
+      "Without Bole a workbook shows #NAME? once it is calculated anew. This makes copies of its sheets with values in " +
+        "place of Bole's formulas, the formulas kept as notes. Your own sheets stay as they are.",
+    ),
+    button,
+  ];
+}
+
+/** A second click before the first is done would do it twice. */
+async function whileBusy(button: HTMLButtonElement, work: () => Promise<string>): Promise<void> {
+  if (button.getAttribute("aria-disabled") === "true") return;
+  button.setAttribute("aria-disabled", "true");
+  await reported(work);
+  button.removeAttribute("aria-disabled");
+}
