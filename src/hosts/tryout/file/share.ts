@@ -78,7 +78,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
   const sentences = [
     ...changedSentences(calculated),
     columns.length > 0 &&
-      `the formula that fills new rows was taken out of ${counted(columns.length, "table column")} (${few(columns)})`,
+      `the formula for new rows or totals was taken out of ${counted(columns.length, "table column")} (${few(columns)})`,
     renamedSpills > 0 &&
       `${counted(renamedSpills, "formula")} that pointed at a spilled answer (with #) now names its cells`,
     crowded.length > 0 && `no note on cells that people discuss in a thread: ${crowded.map(formulaLine).join("; ")}`,

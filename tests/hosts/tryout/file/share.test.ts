@@ -119,7 +119,7 @@ describe("a yard's workbook, shared", () => {
     const lines = await aboutSheet(bytes);
     expect(lines).toContain("Values taken 2026-03-01, 14:05");
     expect(lines).toContain("Logs 4");
-    expect(lines).toContain("The formula that fills new rows was taken out of 1 table column (Log[Feet]).");
+    expect(lines).toContain("The formula for new rows or totals was taken out of 1 table column (Log[Feet]).");
     expect(summary).toContain(
       "4 cells on 1 sheet became values, taken 2026-03-01, 14:05, their formulas kept as notes",
     );
@@ -180,6 +180,7 @@ describe("the sample workbook, shared", () => {
 });
 
 describe("a workbook that LibreOffice wrote, with a chart, shared", () => {
+  // Three invented logs, scaled by Doyle, their sum and a bar chart, saved as .xlsx by LibreOffice.
   const path = join(import.meta.dirname, "made-by-libreoffice.xlsx");
 
   it("differs in these parts and in no other", async () => {
@@ -225,6 +226,47 @@ describe("sharing", () => {
     expect(parts["xl/workbook.xml"]).toContain(">'Cut plan'!$A$1:$A$2</definedName>");
     expect(parts["xl/comments1.xml"]).toContain("Formula: =BOLE.FRACTION({8.5;2})\nIts answer fills A1:A2.");
     expect(summary).toContain("4 formulas that pointed at a spilled answer (with #)");
+  });
+
+  it("gives each cell of a formula that was copied down its own note", async () => {
+    const first = '<f t="shared" ref="C1:C2" si="0">_xldudf_BOLE_LOGSCALE(A1,B$1,"Doyle")</f><v>192</v>';
+    const rows = [
+      row(`<c r="A1"><v>20</v></c><c r="B1"><v>12</v></c><c r="C1">${first}</c>`),
+      row('<c r="A2"><v>24</v></c><c r="C2"><f t="shared" si="0"/><v>300</v></c>', 2),
+    ];
+    const { parts } = await shareTiny({ sheets: { Logs: rows.join("") } });
+    expect(cellXml(parts[SHEET]!, "C1")).toBe('<c r="C1"><v>192</v></c>');
+    expect(cellXml(parts[SHEET]!, "C2")).toBe('<c r="C2"><v>300</v></c>');
+    expect(parts["xl/comments1.xml"]).toContain("=BOLE.LOGSCALE(A1,B$1,&quot;Doyle&quot;)");
+    expect(parts["xl/comments1.xml"]).toContain("=BOLE.LOGSCALE(A2,B$1,&quot;Doyle&quot;)");
+  });
+
+  it("takes our functions out of a table's totals and leaves the spreadsheet's own", async () => {
+    const columns = (own: string) =>
+      `<tableColumn id="1" name="Feet"${own}</tableColumn><tableColumn id="2" name="Paid" totalsRowFunction="sum"/>`;
+    const table = (own: string) =>
+      `<table ${MAIN} id="1" name="T" displayName="T" ref="A1:B3" totalsRowCount="1"><tableColumns count="2">${columns(own)}</tableColumns></table>`;
+    const ours = "_xldudf_BOLE_BOARDFEET(SUM(T[Feet]),12,1)";
+    const { parts, summary } = await shareTiny({
+      sheets: {
+        Logs: [
+          row('<c r="A1" t="inlineStr"><is><t>Feet</t></is></c><c r="B1" t="inlineStr"><is><t>Paid</t></is></c>'),
+          row('<c r="A2"><v>2</v></c><c r="B2"><v>5</v></c>', 2),
+          row(`<c r="A3"><f>${ours}</f><v>2</v></c><c r="B3"><f>SUBTOTAL(109,T[Paid])</f><v>5</v></c>`, 3),
+        ].join(""),
+      },
+      after: '<tableParts count="1"><tablePart r:id="rId1"/></tableParts>',
+      parts: {
+        "xl/tables/table1.xml": table(` totalsRowFunction="custom"><totalsRowFormula>${ours}</totalsRowFormula>`),
+      },
+      sheetRelations: [["table", "../tables/table1.xml"]],
+      types: override("xl/tables/table1.xml", "application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml"),
+    });
+    expect(parts["xl/tables/table1.xml"]).toBe(table(">"));
+    expect(cellXml(parts[SHEET]!, "A3")).toBe('<c r="A3"><v>2</v></c>');
+    expect(cellXml(parts[SHEET]!, "B3")).toBe('<c r="B3"><f>SUBTOTAL(109,T[Paid])</f><v>5</v></c>');
+    expect(parts[SHEET]).toMatch(/<\/sheetData><legacyDrawing [^>]*\/><tableParts /);
+    expect(summary).toContain("1 table column (T[Feet])");
   });
 
   it("freezes cells that ask Bole through a name, and says that the name itself no longer answers", async () => {
