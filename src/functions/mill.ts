@@ -45,7 +45,7 @@ import { tubeSagIn, tubeWeightLb } from "../math/mill/tube";
  * @param rpm Speed of the driving pulley, turns per minute.
  * @param driver Diameter of the driving pulley. A bare number is inches; 150 mm works too.
  * @param driven Diameter of the driven pulley. A bare number is inches.
- * @param [slip] Slip of the belt in percent: 2 or 2%; write one percent as 1%. None when left out.
+ * @param [slip] Slip of the belt in percent, up to 20: 2 or 2%; one percent is 1%, not 1. None when left out.
  * @returns Turns per minute
  * @example =BOLE.PULLEYRPM(1160, 12.4, 21.1) gives 682
  * @example =BOLE.PULLEYRPM(1750, 6, 12, "2%") gives 857.5
@@ -76,7 +76,7 @@ export function PULLEYRPM(rpm: unknown[][], driver: unknown[][], driven: unknown
  * @param rpm Speed of the driving pulley, turns per minute.
  * @param driver Diameter of the driving pulley. A bare number is inches; 150 mm works too.
  * @param wanted Speed wanted of the driven pulley, turns per minute.
- * @param [slip] Slip of the belt in percent: 2 or 2%; write one percent as 1%. None when left out.
+ * @param [slip] Slip of the belt in percent, up to 20: 2 or 2%; one percent is 1%, not 1. None when left out.
  * @returns Inches
  * @example =BOLE.PULLEYSIZE(200, 60, 300) gives 40
  * @example =BOLE.PULLEYSIZE(1750, 6, 500, 100) gives #N/A
@@ -111,7 +111,7 @@ export function PULLEYSIZE(
  * @param rpm Speed of the first driving pulley, turns per minute.
  * @param drivers Diameters of the driving pulleys, a list. Bare numbers are inches.
  * @param drivens Diameters of the driven pulleys, a list as long. Bare numbers are inches.
- * @param [slip] Slip of each belt in percent: 2 or 2%; write one percent as 1%. None when left out.
+ * @param [slip] Slip of each belt in percent, up to 20: 2 or 2%; one percent is 1%, not 1. None when left out.
  * @returns Turns per minute
  * @example =BOLE.PULLEYTRAIN(150, {750;900}, {450;150}) gives 1500
  * @example =BOLE.PULLEYTRAIN(150, {750;900}, {450;150}, "2%") gives 1440.6
@@ -148,7 +148,7 @@ export function PULLEYTRAIN(
  * @param hertz Frequency that the drive puts out.
  * @param poles Poles of the motor: 2, 4, 6 or 8.
  * @param [nameplate] Speed on the nameplate, turns per minute.
- * @param [base] Frequency on the nameplate; 60 when left out.
+ * @param [base] Frequency on the nameplate; 60 when left out, so give 50 for a motor made for 50.
  * @returns Turns per minute
  * @example =BOLE.MOTORRPM(40, 4) gives 1200
  * @example =BOLE.MOTORRPM(40, 4, 1750) gives 1150
@@ -229,7 +229,7 @@ export function RIMRPM(diameter: unknown[][], speed: unknown[][]): unknown[][] {
  * @param driven Pulley on the wheel's shaft. A bare number is inches.
  * @param poles Poles of the motor: 2, 4, 6 or 8.
  * @param [nameplate] Speed on the nameplate, turns per minute; no slip when left out.
- * @param [base] Frequency on the nameplate; 60 when left out.
+ * @param [base] Frequency on the nameplate; 60 when left out, so give 50 for a motor made for 50.
  * @returns Hertz
  * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 4, 1750) gives 54.72
  * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 5) gives #N/A
@@ -518,7 +518,7 @@ export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unkno
  * @param diameter Outside diameter of the thread. A bare number is inches.
  * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
  * @param [starts] Threads side by side; 1 when left out.
- * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice).
+ * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
  * @param [direction] up, when left out, or down.
  * @returns Pound-force inches
  * @example =BOLE.SCREWTORQUE(10000, 2.25, 0.5, 1, 0.2) gives 2841
@@ -561,7 +561,7 @@ export function SCREWTORQUE(
  * @param diameter Outside diameter of the thread. A bare number is inches.
  * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
  * @param [starts] Threads side by side; 1 when left out.
- * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice).
+ * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
  * @returns Horsepower
  * @example =BOLE.SCREWPOWER(1000, 60, 1, 0.2) gives 0.478
  * @example =BOLE.SCREWPOWER(1000, 60, 1, 1) gives #N/A
@@ -601,7 +601,7 @@ export function SCREWPOWER(
  * @param diameter Outside diameter of the thread. A bare number is inches.
  * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
  * @param [starts] Threads side by side; 1 when left out.
- * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice).
+ * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
  * @returns TRUE or FALSE
  * @example =BOLE.SCREWHOLDS(1, 0.2) gives TRUE
  * @example =BOLE.SCREWHOLDS(1, 0.2, 4) gives FALSE
@@ -695,7 +695,7 @@ export function BANDSTRESS(strain: unknown[][], width: unknown[][], thickness: u
  * @customfunction BANDSTRETCH
  * @param stress Stress in the band. A bare number is psi; 100 MPa works too.
  * @param gauge Length the gauge is clamped on. A bare number is inches.
- * @param [modulus] Stiffness of the steel; 30,000,000 psi when left out.
+ * @param [modulus] Stiffness of the steel. A bare number is psi; 30,000,000 when left out.
  * @returns Inches
  * @example =BOLE.BANDSTRETCH(6000, 5) gives 0.001
  * @example =BOLE.BANDSTRETCH(6000, "5,0") gives #VALUE!
@@ -718,14 +718,14 @@ export function BANDSTRETCH(stress: unknown[][], gauge: unknown[][], modulus?: u
 /**
  * Stress at the face of a band from bending round its wheel.
  *
- * It comes and goes twice in each turn of the band, which is what cracks it. The rule of a wheel 1,000 times as thick
- * as the band (from memory) makes it 30,000 psi. A wide thin band may carry a tenth more (from memory). A crack over a
+ * It comes and goes twice in each turn of the band, which is what cracks it. The rule of a wheel of 1,000
+ * thicknesses of band (from memory) makes it 30,000 psi. A wide thin band may carry a tenth more (from memory). A crack over a
  * tenth of the width takes a band out of service (29 CFR 1910.265(e)(2)(i), seen in a copy).
  *
  * @customfunction BANDBENDING
  * @param thickness Thickness of the band. A bare number is inches; 1.1 mm works too.
  * @param wheel Diameter of the smaller wheel. A bare number is inches; 900 mm works too.
- * @param [modulus] Stiffness of the steel; 30,000,000 psi when left out.
+ * @param [modulus] Stiffness of the steel. A bare number is psi; 30,000,000 when left out.
  * @returns psi
  * @example =BOLE.BANDBENDING(0.042, 36) gives 34959
  * @example =BOLE.BANDBENDING(0.042, "large") gives #VALUE!
@@ -748,8 +748,9 @@ export function BANDBENDING(thickness: unknown[][], wheel: unknown[][], modulus?
 /**
  * Stress that its own speed puts in a steel band.
  *
- * On wheels pushed apart by a weight or a ram the pull stays the same and the grip on the wheel grows less by this
- * much; on wheels locked by a screw this stress comes on top.
+ * On wheels pushed apart by a weight or a ram that follows, this stress comes on top of that of the pull, and the grip
+ * on the wheel stays. On wheels locked at their distance by a screw the stress stays, and this much of it no longer
+ * grips the wheel.
  *
  * @customfunction BANDCENTRIFUGAL
  * @param speed Speed of the band. A bare number is feet per minute; 25 m/s works too.
@@ -773,7 +774,7 @@ export function BANDCENTRIFUGAL(speed: unknown[][]): unknown[][] {
  * @customfunction BANDHEATING
  * @param degrees Degrees Fahrenheit by which the band warms; minus when it cools. A Celsius degree is 1.8 of them.
  * @param [growth] Growth of the steel per degree Fahrenheit; 0.0000065 when left out.
- * @param [modulus] Stiffness of the steel; 30,000,000 psi when left out.
+ * @param [modulus] Stiffness of the steel. A bare number is psi; 30,000,000 when left out.
  * @returns psi
  * @example =BOLE.BANDHEATING(70) gives 13650
  * @example =BOLE.BANDHEATING(-70) gives -13650

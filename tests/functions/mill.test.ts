@@ -41,7 +41,8 @@ describe("the mill's functions in a sheet", () => {
     expect(slipping(2)).toEqual([[857.5]]);
     expect(slipping("2%")).toEqual([[857.5]]);
     expect(slipping(0.02)).toEqual([[857.5]]);
-    expect(slipping(1)).toEqual([[refused("#N/A", /one percent is written 1%/)]]);
+    expect(slipping("0.5%")[0]![0]).toBeCloseTo(870.625, 9);
+    for (const slip of [1, 0.5, 0.25]) expect(slipping(slip)).toEqual([[refused("#N/A", /one percent is written 1%/)]]);
   });
 
   it("take a train of pulleys as two lists, with the slip of each belt", () => {
@@ -69,6 +70,16 @@ describe("the mill's functions in a sheet", () => {
 
   it("tell a screw that holds from one that does not, in TRUE and FALSE", () => {
     expect(mill.SCREWHOLDS(column(1, 1), one(0.2), column(1, 4))).toEqual([[true], [false]]);
+  });
+
+  it("never set a wheel too fast by half a percent of slip read as half of the speed", () => {
+    expect(mill.PULLEYSIZE(one(1750), one(6), one(500), one(0.5))).toEqual([[refused("#N/A", /belt slip/)]]);
+    expect(mill.PULLEYTRAIN(one(1750), one(6), one(12), one(0.5))).toEqual([[refused("#N/A", /belt slip/)]]);
+  });
+
+  it("never call a head safe by a friction of 15 meant as percent", () => {
+    expect(mill.SCREWHOLDS(one(1), one(0.2), one(4), one(15))).toEqual([[refused("#N/A", /0\.15 or 15%/)]]);
+    expect(mill.SCREWHOLDS(one(1), one(0.2), one(4), one("15%"))).toEqual([[false]]);
   });
 
   it("say what stops a screw, a motor, a ram, a tube and a chain, with the limit", () => {

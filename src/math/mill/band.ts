@@ -1,4 +1,4 @@
-import { mustBeAbove } from "../errors";
+import { mustBeAbove, mustBeBetween } from "../errors";
 import { GRAVITY_FT_PER_S2, IN2_PER_FT2, SECONDS_PER_MIN } from "../units";
 import { BLADE_MODULUS_PSI, STEEL_GROWTH_PER_F, STEEL_LB_PER_FT3 } from "./steel";
 
@@ -45,15 +45,21 @@ export function bandStretchIn({ stressPsi, gaugeIn, modulusPsi = BLADE_MODULUS_P
  *
  * @formula s = E t / (D + t)
  * @source plain geometry: strain of the face is half the thickness over the radius of the middle of the band
+ * @range a band up to a hundredth of the wheel, where it bends at 300,000 psi: no blade steel stands that (from memory)
  * @checked no published answer was seen; two from memory, by the short form
  */
 export function bandBendingPsi({ thicknessIn, wheelIn, modulusPsi = BLADE_MODULUS_PSI }: BandBending): number {
   mustBeAbove(0, wheelIn, "wheel diameter (in)");
+  mustBeBetween(0, wheelIn / LEAST_WHEEL_IN_BANDS, thicknessIn, "band thickness (in), for this wheel");
   return (modulusPsi * thicknessIn) / (wheelIn + thicknessIn);
 }
 
 /**
- * Stress that a steel band's own speed puts in it as it rounds the wheel.
+ * Stress that a steel band needs to be turned round its wheel at its speed.
+ *
+ * By the momentum that the wheel turns round, the two strands pull twice this more than the axle is pushed out. A push
+ * that stays the same therefore leaves the grip as it was and strains the band by this much more; wheels that stay at
+ * their distance leave the strain as it was and lose this much of the grip.
  *
  * @formula s = w v^2 / g, w = 490 lb/ft3, v in feet per second, s in lb/ft2
  * @source Singer, Problem 139
@@ -78,6 +84,9 @@ export function bandHeatingPsi({
 }: BandHeating): number {
   return modulusPsi * growthPerF * degreesF;
 }
+
+/** A smaller wheel bends the band past what steel springs back from: the sizes stand in each other's cells. */
+const LEAST_WHEEL_IN_BANDS = 100;
 
 interface Band {
   widthIn: number;

@@ -16,8 +16,10 @@ export const USUAL_THREAD_FRICTION = 0.15;
  *
  * @formula travel = turns * starts * pitch
  * @source plain geometry
+ * @range 1 to 20 starts
  */
 export function screwRiseIn({ turns, pitchIn, starts = 1 }: ScrewRise): number {
+  mustBeBetween(1, MOST_STARTS, starts, "thread starts");
   return turns * starts * pitchIn;
 }
 
@@ -29,12 +31,12 @@ export function screwRiseIn({ turns, pitchIn, starts = 1 }: ScrewRise): number {
  * @source Mott 4e, Example 17-1, p 703
  * @source Bhandari, Examples 6.4 and 6.6
  * @source common practice, no source: friction 0.15 for a greased steel screw when none is given
- * @range a pitch under the diameter; up only while mu tan l is under 1, or the screw locks
+ * @range a pitch under the diameter; friction up to 1; up only while mu tan l is under 1, or the screw locks
  * @checked 6 of 6 printed examples, the collars of 4 added as their books do; Mott prints 1,809 for inputs that give 1,814
  */
 export function screwTorqueLbfIn({ loadLb, direction = "up", friction, ...thread }: ScrewTorque): number {
   const { meanIn, slope } = threadShape(thread);
-  const mu = friction ?? USUAL_THREAD_FRICTION;
+  const mu = frictionOf(friction);
   if (direction === "down") return (((loadLb * meanIn) / 2) * (mu - slope)) / (1 + mu * slope);
   if (mu * slope >= 1)
     throw new NoAnswer(
@@ -63,10 +65,10 @@ export function screwPowerHp({ loadLb, riseInPerMin, ...thread }: ScrewPower): n
  * @formula holds when mu > tan l = starts * pitch / (pi dm)
  * @source Mott 4e, Example 17-1, p 703
  * @source common practice, no source: friction 0.15 for a greased steel screw when none is given
- * @range a pitch under the diameter
+ * @range a pitch under the diameter; friction up to 1
  */
-export function screwHolds({ friction = USUAL_THREAD_FRICTION, ...thread }: Thread): boolean {
-  return friction > threadShape(thread).slope;
+export function screwHolds({ friction, ...thread }: Thread): boolean {
+  return frictionOf(friction) > threadShape(thread).slope;
 }
 
 /** Mean diameter of a square thread, half a pitch deep, and the slope of its helix there, tan of the lead angle. */
@@ -92,6 +94,17 @@ interface ScrewTorque extends Thread {
 interface ScrewPower extends Thread {
   loadLb: number;
   riseInPerMin: number;
+}
+
+/** Dry steel on steel sticks less than this; 15 is a percent typed without its sign, and would hold any head up. */
+const MOST_FRICTION = 1;
+
+function frictionOf(friction = USUAL_THREAD_FRICTION): number {
+  if (!(friction > 0 && friction <= MOST_FRICTION))
+    throw new NoAnswer(
+      `thread friction: wanted more than 0, up to ${MOST_FRICTION}, got ${friction}; 15 percent is 0.15 or 15%`,
+    );
+  return friction;
 }
 
 /** More threads side by side than any lift screw has; a larger number is a pitch in the wrong cell. */

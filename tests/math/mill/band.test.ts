@@ -56,6 +56,12 @@ describe("a band", () => {
     expect(bandHeatingPsi({ degreesF: 1, growthPerF: 7.2e-6 })).toBeCloseTo(216, 9);
   });
 
+  it("goes on no wheel under a hundred of its thicknesses, which would bend it past what steel stands", () => {
+    expect(bandBendingPsi({ thicknessIn: 0.36, wheelIn: 36 })).toBeCloseTo(300_000 / 1.01, 6);
+    expect(() => bandBendingPsi({ thicknessIn: 0.361, wheelIn: 36 })).toThrow("wanted 0 to 0.36, got 0.361");
+    expect(() => bandBendingPsi({ thicknessIn: 36, wheelIn: 0.042 })).toThrow("band thickness (in), for this wheel");
+  });
+
   it("has no stress without width or thickness, on no wheel, of no stiffness", () => {
     expect(() => bandStressPsi({ strainLbf: 2500, widthIn: 0, thicknessIn: 0.045 })).toThrow("band width (in)");
     expect(() => bandStressPsi({ strainLbf: 2500, widthIn: 1.5, thicknessIn: 0 })).toThrow("band thickness (in)");

@@ -21,7 +21,7 @@ function expectSame(answer: number, wanted: number): void {
 describe("there and back comes to where it began", () => {
   it("for the size of a pulley and the speed it gives", () => {
     fc.assert(
-      fc.property(rpm, size, rpm, from(0, 99), (motor, driverIn, wantedRpm, slipPercent) => {
+      fc.property(rpm, size, rpm, from(0, 20), (motor, driverIn, wantedRpm, slipPercent) => {
         const drivenIn = pulleySizeIn({ rpm: motor, driverIn, wantedRpm, slipPercent });
         expectSame(pulleyRpm({ rpm: motor, driverIn, drivenIn, slipPercent }), wantedRpm);
       }),

@@ -18,15 +18,14 @@ describe("pulleys", () => {
     const at = (slipPercent: number) => pulleyRpm({ rpm: 1750, driverIn: 6, drivenIn: 12, slipPercent });
     expect(at(0)).toBe(875);
     expect(at(2)).toBeLessThan(at(1));
-    expect(at(99.9)).toBeGreaterThan(0);
+    expect(at(20)).toBeCloseTo(700, 9);
   });
 
-  it("have no answer for a belt that slips by all of it, nor by less than nothing, and say how to write one percent", () => {
+  it("have no answer for a belt that slips by more than a fifth, nor by less than nothing, and say how to write one percent", () => {
     const slipping = (slipPercent: number) => () => pulleyRpm({ rpm: 1750, driverIn: 6, drivenIn: 12, slipPercent });
-    expect(slipping(100)).toThrow(
-      "belt slip (%): wanted 0 or more and less than 100, got 100; one percent is written 1%",
-    );
-    expect(slipping(-0.1)).toThrow("0 or more and less than 100");
+    expect(slipping(100)).toThrow("belt slip (%): wanted 0 to 20, got 100; one percent is written 1%");
+    expect(slipping(20.1)).toThrow("wanted 0 to 20, got 20.1");
+    expect(slipping(-0.1)).toThrow("wanted 0 to 20, got -0.1");
     expect(() => pulleySizeIn({ rpm: 1750, driverIn: 6, wantedRpm: 500, slipPercent: 100 })).toThrow("belt slip");
   });
 

@@ -66,6 +66,21 @@ describe("a lift screw", () => {
     expect(screwTorqueLbfIn({ ...screw, friction: limit * 1.001, direction: "down" })).toBeLessThan(0);
   });
 
+  it("takes no friction above 1, which is a percent without its sign: 15 would hold any head up", () => {
+    const screw = { diameterIn: 1, pitchIn: 0.2 };
+    expect(screwHolds({ ...screw, friction: 1 })).toBe(true);
+    for (const friction of [1.01, 15, 0])
+      for (const ask of [screwHolds, (given: typeof screw) => screwTorqueLbfIn({ loadLb: 1000, ...given })])
+        expect(() => ask({ ...screw, friction } as typeof screw)).toThrow(
+          `thread friction: wanted more than 0, up to 1, got ${friction}; 15 percent is 0.15 or 15%`,
+        );
+  });
+
+  it("has 1 to 20 starts when its rise is asked, too", () => {
+    expect(screwRiseIn({ turns: 1, pitchIn: 0.25, starts: 20 })).toBe(5);
+    expect(() => screwRiseIn({ turns: 1, pitchIn: 0.25, starts: 21 })).toThrow("thread starts: wanted 1 to 20, got 21");
+  });
+
   it("has no thread as coarse as its own diameter, and no half start", () => {
     expect(() => screwHolds({ diameterIn: 1, pitchIn: 1 })).toThrow(
       "screw pitch (in): wanted less than the diameter, 1, got 1",

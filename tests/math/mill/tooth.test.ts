@@ -18,6 +18,18 @@ describe("a tooth", () => {
     expect(gulletFillShare({ biteIn: 0.007, depthIn: 24, pitchIn: 0.875, gulletIn: 0.25 })).toBeCloseTo(1.344, 12);
   });
 
+  it("bites less than its pitch and is fed slower than the band, or the two stand in each other's cells", () => {
+    const { feedFpm, speedFpm } = { feedFpm: 40, speedFpm: 5000 };
+    expect(toothBiteIn({ feedFpm: 4999, speedFpm, pitchIn: 0.875 })).toBeLessThan(0.875);
+    expect(() => toothBiteIn({ feedFpm: speedFpm, speedFpm: feedFpm, pitchIn: 0.875 })).toThrow(
+      "feed (ft/min), which is slower than the band: wanted less than 40, got 5000",
+    );
+    expect(() => feedForBiteFpm({ biteIn: 0.875, speedFpm, pitchIn: 0.007 })).toThrow(
+      "bite (in), which is less than from tooth to tooth: wanted less than 0.007, got 0.875",
+    );
+    expect(() => gulletFillShare({ biteIn: 24, depthIn: 0.007, pitchIn: 0.875, gulletIn: 0.25 })).toThrow("bite (in)");
+  });
+
   it("has no answer on a standing band, without pitch or without gullet", () => {
     expect(() => toothBiteIn({ feedFpm: 40, speedFpm: 0, pitchIn: 0.875 })).toThrow("band speed (ft/min)");
     expect(() => feedForBiteFpm({ biteIn: 0.007, speedFpm: 5000, pitchIn: 0 })).toThrow("tooth pitch (in)");
