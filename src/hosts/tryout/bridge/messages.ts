@@ -38,13 +38,13 @@ export class Messages {
 
   /** Keeps the errors of one function's answer. */
   keep(place: Place, answer: readonly (readonly unknown[])[]): void {
+    const errors = errorsIn(answer);
+    if (errors.length === 0 && this.heard.size === 0) return;
     const key = keyOf(place);
-    let entry = this.heard.get(key);
-    if (!entry || entry.run !== this.run) this.heard.set(key, (entry = { run: this.run, said: [] }));
-    const single = answer.length === 1 && answer[0]?.length === 1;
-    for (const [row, cells] of answer.entries())
-      for (const [column, cell] of cells.entries())
-        if (isBoleError(cell)) entry.said.push({ ...cell, row, column, single });
+    const before = this.heard.get(key);
+    if (before?.run === this.run) before.said.push(...errors);
+    else if (errors.length > 0) this.heard.set(key, { run: this.run, said: errors });
+    else if (before) this.heard.delete(key);
   }
 
   /**
@@ -59,6 +59,19 @@ export class Messages {
     const here = said.find((one) => !one.single && one.row === down && one.column === right);
     return (here ?? said.find((one) => one.single) ?? said[0])?.message;
   }
+}
+
+function errorsIn(answer: readonly (readonly unknown[])[]): Said[] {
+  const single = answer.length === 1 && answer[0]?.length === 1;
+  const errors: Said[] = [];
+  for (let row = 0; row < answer.length; row++) {
+    const cells = answer[row] ?? [];
+    for (let column = 0; column < cells.length; column++) {
+      const cell = cells[column];
+      if (isBoleError(cell)) errors.push({ ...cell, row, column, single });
+    }
+  }
+  return errors;
 }
 
 export function isBoleError(cell: unknown): cell is BoleError {
