@@ -9,9 +9,7 @@ export default tseslint.config(
     files: ["src/hosts/excel/**/*.ts"],
     plugins: { "office-addins": officeAddins },
     languageOptions: { parserOptions: { project: true } },
-    rules: Object.fromEntries(
-      Object.keys(officeAddins.rules).map((rule) => [`office-addins/${rule}`, "error"]),
-    ),
+    rules: Object.fromEntries(Object.keys(officeAddins.rules).map((rule) => [`office-addins/${rule}`, "error"])),
   },
   {
     rules: {

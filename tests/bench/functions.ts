@@ -15,7 +15,12 @@ const { first: spilled, second: bare } = sideBySide(
   () => LOGSCALE(diameters, lengths, rule),
   () =>
     diameters.map(([diameterIn], i) => [
-      logScaleBoardFeet({ diameterIn: diameterIn!, lengthFt: lengths[i]![0]!, rule: "International 1/4", rounding: "none" }),
+      logScaleBoardFeet({
+        diameterIn: diameterIn!,
+        lengthFt: lengths[i]![0]!,
+        rule: "International 1/4",
+        rounding: "none",
+      }),
     ]),
 );
 console.log(

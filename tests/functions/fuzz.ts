@@ -14,7 +14,10 @@ for (const entry of readCatalog().filter(({ name }) => wanted.length === 0 || wa
     fc.property(hostileCalls(entry), (given) => {
       const fault = faultOf(entry, given);
       if (fault) throw new Error(fault);
-      slowest = Math.max(slowest, quickestOfThree(() => faultOf(entry, given), slowest));
+      slowest = Math.max(
+        slowest,
+        quickestOfThree(() => faultOf(entry, given), slowest),
+      );
     }),
     { seed: SEED, numRuns: CALLS },
   );
