@@ -61,6 +61,8 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
 
 /** The plan as the pane shows it, and what is to be said of it in a line. */
 async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost) {
+  if (asked.every(({ kind }) => kind === "nothing"))
+    return { line: "Nothing to plan yet", shown: [element("p", {}, "Fill in the log and what you want of it first.")] };
   const cells = await Promise.all(asked.map((part) => cellsOf(part, host)));
   const answer = registry["CUTPLAN"]!(...cells);
   const total = answer.find(([pass]) => pass === "total");

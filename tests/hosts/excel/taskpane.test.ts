@@ -1,5 +1,3 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
@@ -7,12 +5,8 @@ import catalog from "../../../src/catalog/catalog.json";
 import { openBrowser } from "../../browser";
 import { visit, type Visit } from "./browser-page";
 import { builtFolder, TEST_ADDRESS } from "./build";
-import { cells, choose, standIn } from "./stand-in";
-
-/** The narrowest a task pane gets. */
-const NARROW = { width: 320, height: 700 };
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+import { axeComplaints, NARROW, widthNeeded } from "./pane-page";
+import { choose, contents, plainCells, standIn } from "./stand-in";
 
 let browser: Browser;
 let folder: string;
@@ -30,8 +24,14 @@ afterAll(() => browser.close());
 
 beforeEach(async () => {
   await page.reload();
-  await standIn(page, { name: "Logs", chosen: "D2", cells: { A2: 20, B2: 12, A3: "a board", B3: 0.125 } });
+  await standIn(page, LOGS);
 });
+
+const LOGS = {
+  active: "Logs",
+  chosen: "D2",
+  sheets: { Logs: { cells: plainCells({ A2: 20, B2: 12, A3: "a board", B3: 0.125 }) } },
+};
 
 /** Finds a function by its name and opens it. */
 async function open(name: string) {
@@ -44,7 +44,6 @@ async function open(name: string) {
 
 const said = () => page.locator("#said").textContent();
 const namesListed = () => page.locator("details.entry > summary h3").allTextContents();
-const widthNeeded = () => page.evaluate(() => document.documentElement.scrollWidth);
 
 describe("the list", () => {
   it("holds every function once, by the step of the job", async () => {
@@ -93,10 +92,10 @@ describe("a function opened", () => {
   });
 
   it("fits into 320 pixels without scrolling sideways, whichever it is", async () => {
-    expect(await widthNeeded()).toBe(NARROW.width);
+    expect(await widthNeeded(page)).toBe(NARROW.width);
     await page.evaluate(() => document.querySelectorAll("details").forEach((details) => (details.open = true)));
     await expect.poll(() => page.locator("details.entry form").count()).toBeGreaterThan(50);
-    expect(await widthNeeded()).toBe(NARROW.width);
+    expect(await widthNeeded(page)).toBe(NARROW.width);
   });
 });
 
@@ -108,26 +107,26 @@ describe("an example put into the sheet", () => {
   it("goes into the chosen cell, and the pane says where", async () => {
     await putExample();
     await expect.poll(said).toBe(`Logs!D2 now holds ${FORMULA}`);
-    expect((await cells(page))["D2"]).toBe(FORMULA);
+    expect((await contents(page, "Logs"))["D2"]).toBe(FORMULA);
   });
 
   it("never writes over what is there", async () => {
     await choose(page, "A2");
     await putExample();
     await expect.poll(said).toBe("Not done. Logs!A2 already holds 20. Choose an empty cell.");
-    expect((await cells(page))["A2"]).toBe(20);
+    expect((await contents(page, "Logs"))["A2"]).toBe(20);
   });
 
   it.each([
     ["InvalidOperationInCellEditMode", /still being typed in\. Press Enter or Esc/],
-    ["AccessDenied", /sheet is protected/],
+    ["AccessDenied", /protected/],
     ["InvalidSelection", /Choose one cell/],
     ["SomethingNew", /Excel refused: refused/],
   ])("says why it could not when Excel answers %s", async (refuses, reason) => {
-    await standIn(page, { name: "Logs", chosen: "D2", cells: {}, refuses });
+    await standIn(page, { ...LOGS, sheets: { Logs: { cells: {} } }, refuses });
     await putExample();
     await expect.poll(said).toMatch(reason);
-    expect(await cells(page)).toEqual({});
+    expect(await contents(page, "Logs")).toEqual({});
   });
 
   it("says so outside Excel", async () => {
@@ -229,12 +228,3 @@ describe("the page", () => {
     expect(visited.strayRequests).toEqual([]);
   });
 });
-
-/** What the accessibility checker finds wrong with the page as it stands: contrast, names, roles, order. */
-async function axeComplaints(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  const { violations } = (await page.evaluate("axe.run()")) as {
-    violations: { id: string; nodes: { html: string }[] }[];
-  };
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-}
