@@ -167,9 +167,9 @@ export function SAWTIME(cuts: unknown[][], length: unknown[][], feed: unknown[][
  * @customfunction TARGETSIZE
  * @param finished Size wanted, dry and planed. A bare number is inches.
  * @param [planing] Taken off by planing, both faces together. A bare number is inches; none when left out.
- * @param [shrinkage] Shrinkage from green to dry across that size, in percent; none when left out.
+ * @param [shrinkage] Shrinkage from green to dry across that size, in percent, up to 20; half a percent is 0.5%. None when left out.
  * @param [variation] Standard deviation of sawn size. A bare number is inches; none when left out.
- * @param [undersize] Percent of boards that may come out under, 0 to 15; 0 when left out.
+ * @param [undersize] Percent of boards that may come out under, up to 15; half a percent is 0.5%. None when left out.
  * @returns Inches
  * @example =BOLE.TARGETSIZE(1.56, 0.06) gives 1.62
  * @example =BOLE.TARGETSIZE(1, 0.1875, 8, 0.02, "5%") gives 1.3238

@@ -1,4 +1,5 @@
 import { mustBeAbove, NoAnswer } from "../errors";
+import { mustBeKerf } from "../sawing/kerf";
 import { FTLBF_PER_MIN_PER_HP, IN_PER_FT, W_PER_ELECTRIC_HP } from "../units";
 
 /**
@@ -8,8 +9,10 @@ import { FTLBF_PER_MIN_PER_HP, IN_PER_FT, W_PER_ELECTRIC_HP } from "../units";
  *
  * @formula hp = U k h f / 396,000; U in lbf in per in3 (psi), kerf k and depth h in inches, feed f in inches per minute
  * @source plain arithmetic: energy of the wood removed in a minute
+ * @range kerf 0 to 1 in
  */
 export function sawPowerHp({ kerfIn, depthIn, feedFpm, energyPsi }: SawPower): number {
+  mustBeKerf(kerfIn);
   const woodRemovedIn3PerMin = kerfIn * depthIn * feedFpm * IN_PER_FT;
   return (energyPsi * woodRemovedIn3PerMin) / (FTLBF_PER_MIN_PER_HP * IN_PER_FT);
 }

@@ -1,11 +1,11 @@
-import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
+import { mustBeAbove, mustBeAtLeast, NoAnswer } from "../errors";
 import { IN_PER_FT } from "../units";
 import { widestIn, type BoardWidth, type CutJob, type Log, type Pattern, type Sweep } from "./cut-job";
+import { mustBeLog, mustSuit } from "./cut-limits";
 import { warningsAbout } from "./cut-warnings";
-import { inchesText } from "./inches-text";
+import { mustBeKerf } from "./kerf";
 import { productsOf, type ProductRow } from "./products";
 import { NEAR_IN, nearestSteps } from "./scale-steps";
-import { STATION_IN } from "./swept-width";
 import { mustBeBounded } from "./work";
 
 /** What may be said about a log, a mill and the boards wanted, by the names of the sheet; inches where not said. */
@@ -77,16 +77,14 @@ export function cutJob({
     taperInPerIn: (settings.taper ?? USUAL_TAPER_IN) / TAPER_SPAN_IN,
     lengthIn: lengthFt * IN_PER_FT,
   };
-  mustBeAbove(0, diameterIn, "diameter (in)");
-  mustBeAbove(0, log.smallAcrossIn, "small end across (in)");
-  mustBeAtLeast(0, log.taperInPerIn, "taper (in)");
-  mustBeAbove(0, lengthFt, "length (ft)");
-  mustBeAtLeast(0, kerfIn, "kerf (in)");
+  mustBeLog(diameterIn, lengthFt, settings);
+  mustBeKerf(kerfIn);
   mustBeAbove(0, stepIn, "scale step (in)");
   const byValue = settings.objective === "value";
   const trimIn = settings.trim ?? 0;
   const kerfSteps = nearestSteps(kerfIn, stepIn);
   const ripKerfIn = settings["rip kerf"] ?? kerfIn;
+  mustBeKerf(ripKerfIn, "rip kerf");
   const allowanceIn = settings["width allowance"] ?? 0;
   const greenWidth = (nominalIn: number): BoardWidth => ({
     nominalIn,
@@ -124,7 +122,7 @@ export function cutJob({
   };
   mustSuit(job);
   mustBeBounded(job);
-  return { ...job, warnings: warningsAbout(job, { kerfIn, ripKerfIn, products }) };
+  return { ...job, warnings: warningsAbout(job, { kerfIn, ripKerfIn, products, settings }) };
 }
 
 /** Random widths by the step, or the widths listed; none wider than the log. */
@@ -158,32 +156,4 @@ function multiples(step: number, least: number, most: number, what: string): num
       `${what} to choose from: wanted up to ${MOST_CHOICES}, got ${last - first + 1}; take a larger step`,
     );
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * step);
-}
-
-function mustSuit(job: CutJob): void {
-  mustBeAtLeast(0, job.wane, "wane (share of the thickness)");
-  mustBeBelow(0.5, job.wane, "wane (share of the thickness)");
-  mustBeBetween(0, 89, job.ringAngleDegrees, "ring angle (degrees)");
-  mustBeAtLeast(0, job.heartIn, "heart (in)");
-  mustBeAtLeast(0, job.passCost, "pass cost");
-  mustBeAtLeast(0, job.bedSteps, "bed clearance (scale steps)");
-  if (job.pattern === "cant" && job.cantWidths.length === 0)
-    throw new NoAnswer("cant widths: a cant needs the widths to try, such as 4, 6, 8, among the settings");
-  if (job.sweep) mustSuitSweep(job, job.sweep);
-}
-
-/** A bowed log is planned live with its ends level only, station by station. */
-function mustSuitSweep(job: CutJob, sweep: Sweep): void {
-  mustBeBetween(0, job.log.lengthIn / 4, sweep.riseIn, "sweep (in)");
-  if (job.pattern === "slab") return;
-  if (job.pattern !== "live" || job.lies !== "split")
-    throw new NoAnswer(
-      "sweep: is planned for live sawing of a log that lies split; leave the sweep out for other patterns",
-    );
-  const sizes = [job.log.lengthIn, job.trimIn, ...job.lengthsFt.map((length) => length * IN_PER_FT)];
-  const odd = sizes.find((size) => Math.abs(size / STATION_IN - Math.round(size / STATION_IN)) > NEAR_IN);
-  if (odd !== undefined)
-    throw new NoAnswer(
-      `sweep: wanted log length, board lengths and trim in whole ${STATION_IN} in steps, got ${inchesText(odd)} in`,
-    );
 }

@@ -1,13 +1,20 @@
 import type { CutJob } from "./cut-job";
+import type { CutSettings } from "./cut-request";
 import { inchesText } from "./inches-text";
 import { greenSizeIn, type ProductRow } from "./products";
 import { NEAR_IN, nearestSteps } from "./scale-steps";
+import { unusedSettings } from "./unused-settings";
+
+/** What was asked, before it was rounded to the scale. */
+interface Asked {
+  kerfIn: number;
+  ripKerfIn: number;
+  products: readonly ProductRow[];
+  settings: Partial<CutSettings>;
+}
 
 /** Sizes that were rounded to the scale, and inputs that the pattern does not use. */
-export function warningsAbout(
-  job: CutJob,
-  { kerfIn, ripKerfIn, products }: { kerfIn: number; ripKerfIn: number; products: readonly ProductRow[] },
-): string[] {
+export function warningsAbout(job: CutJob, { kerfIn, ripKerfIn, products, settings }: Asked): string[] {
   const warnings: string[] = [];
   const check = (what: string, givenIn: number) => {
     const takenIn = nearestSteps(givenIn, job.stepIn) * job.stepIn;
@@ -20,7 +27,10 @@ export function warningsAbout(
   check("kerf", kerfIn);
   if (job.rip && ripKerfIn !== kerfIn) check("rip kerf", ripKerfIn);
   for (const greenIn of new Set(products.map(greenSizeIn))) check("green size", greenIn);
-  if (job.pattern === "slab" && job.sweep) warnings.push("sweep is not reckoned with for live-edge slabs");
+  const unused: string[] = unusedSettings(job.pattern, settings);
+  if (!job.byValue && products.some(({ price }) => price !== undefined))
+    unused.push("prices (the objective is board feet)");
+  if (unused.length > 0) warnings.push(`not used for this plan, pattern ${job.pattern}: ${unused.join(", ")}`);
   if (job.lies === "flat" && (job.pattern === "cant" || job.pattern === "quarter"))
     warnings.push(`a ${job.pattern} is planned with the small end shimmed up until the pith is level (log lies split)`);
   if (job.pattern === "quarter" && job.log.smallAcrossIn !== job.log.smallUpIn)

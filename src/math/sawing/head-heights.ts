@@ -1,4 +1,5 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
+import { mustBeKerf } from "./kerf";
 
 /** A longer list than any log needs is a slip of the keyboard. */
 const MOST_BOARDS = 1000;
@@ -12,7 +13,7 @@ const SLACK_IN = 1e-9;
  *
  * @formula h(n) = start - n * (t + k), while h(n) >= bed
  * @source plain arithmetic
- * @range thickness above 0, kerf from 0, 1 to 1000 boards
+ * @range thickness above 0, kerf 0 to 1 in, 1 to 1000 boards
  */
 export function headHeights({
   startIn,
@@ -29,7 +30,7 @@ export function headHeights({
 }): (string | number | undefined)[][] {
   mustBeAtLeast(bedIn, startIn, "opening cut above the lowest setting (in)");
   mustBeAbove(0, thicknessIn, "thickness (in)");
-  mustBeAtLeast(0, kerfIn, "kerf (in)");
+  mustBeKerf(kerfIn);
   mustBeBetween(1, MOST_BOARDS, count, "boards");
   const dropIn = thicknessIn + kerfIn;
   const boards = Math.min(count, Math.floor((startIn - bedIn + SLACK_IN) / dropIn));

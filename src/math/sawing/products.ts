@@ -1,4 +1,4 @@
-import { mustBeAbove, mustBeAtLeast, NoAnswer } from "../errors";
+import { mustBeAbove, mustBeAtLeast, mustBeBetween, NoAnswer } from "../errors";
 import type { PriceStep, Product } from "./cut-job";
 import { inchesText, quartersText } from "./inches-text";
 import { nearestSteps } from "./scale-steps";
@@ -17,9 +17,13 @@ const USUAL_OVERSIZE_IN = 1 / 8;
 /** Thinner stock is tallied as an inch, as the trade does. */
 const LEAST_TALLY_IN = 1;
 
+/** More rows than any mill sorts by are a whole column of something else. */
+const MOST_ROWS = 200;
+
 /** The products of a list: one for each thickness and green size. Without prices a board foot counts 1. */
 export function productsOf(rows: readonly ProductRow[], stepIn: number, byValue: boolean): Product[] {
   if (rows.length === 0) throw new NoAnswer("products: wanted one thickness or more, got none");
+  mustBeBetween(1, MOST_ROWS, rows.length, "rows of products");
   const sizes = new Map<string, ProductRow[]>();
   for (const row of rows) {
     const key = `${row.thickness} ${greenSizeIn(row)}`;

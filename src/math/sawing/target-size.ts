@@ -9,7 +9,7 @@ import { UNDERSIZE_FACTORS } from "./undersize-factor.table";
  * @source EM 8731, p. 12 (finished + planing, + variation) and p. 16, Table 2 (Z, in a straight line between its rows)
  * @source from memory, dividing by 1 - shrinkage: the sheet adds the shrinkage in inches
  * @checked 9 of 9 printed factors, and the printed critical size (1.620)
- * @range shrinkage from 0 to under 100 %, undersize 0 to 15 %
+ * @range shrinkage 0 to 20 %, undersize 0 to 15 %
  */
 export function targetSizeIn({
   finishedIn,
@@ -32,15 +32,19 @@ export function targetSizeIn({
   return criticalIn + undersizeFactor(undersizePercent) * variationIn;
 }
 
-/** No wood shrinks by half across the grain; more is a slip of the keyboard. */
-const MOST_SHRINKAGE_PERCENT = 50;
+/** No wood shrinks by more across the grain (from memory); a bare 0.5 is a half, and half a percent is written 0.5%. */
+const MOST_SHRINKAGE_PERCENT = 20;
+
+/** What the factor for none really leaves. */
+const NONE_PERCENT = 0.1;
 
 /** Z for a share of undersize boards. A straight line between the table's rows errs on the thick side. */
 function undersizeFactor(percent: number): number {
   mustBeBetween(0, 15, percent, "undersize allowed (%)");
+  if (percent <= NONE_PERCENT) return UNDERSIZE_FACTORS[0]![1];
   const above = UNDERSIZE_FACTORS.findIndex(([undersize]) => undersize >= percent);
   const [highPercent, highZ] = UNDERSIZE_FACTORS[above]!;
-  const [lowPercent, lowZ] = UNDERSIZE_FACTORS[Math.max(0, above - 1)]!;
-  if (highPercent === lowPercent) return highZ;
+  const [rowPercent, lowZ] = UNDERSIZE_FACTORS[above - 1]!;
+  const lowPercent = Math.max(NONE_PERCENT, rowPercent);
   return lowZ + ((highZ - lowZ) * (percent - lowPercent)) / (highPercent - lowPercent);
 }

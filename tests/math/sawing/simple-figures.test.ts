@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { sawPowerHp } from "../../../src/math/mill/power";
 import { cutWidthIn } from "../../../src/math/sawing/cut-width";
 import { headHeights } from "../../../src/math/sawing/head-heights";
 import { kerfLossShare } from "../../../src/math/sawing/kerf-loss";
 import { pieceCount } from "../../../src/math/sawing/piece-count";
+import { cutYield } from "../../../src/math/sawing/plan-cut";
 import { lumberRecovery } from "../../../src/math/sawing/recovery";
 import { sawMinutes } from "../../../src/math/sawing/saw-time";
 import { biggestLogIn, throatFitIn } from "../../../src/math/sawing/throat-fit";
@@ -17,8 +19,27 @@ describe("kerf loss", () => {
   });
 
   it("refuses a kerf below 0 and a board of no thickness", () => {
-    expect(() => kerfLossShare({ thicknessIn: 1, kerfIn: -0.01 })).toThrow("kerf (in): wanted 0 or more");
+    expect(() => kerfLossShare({ thicknessIn: 1, kerfIn: -0.01 })).toThrow("kerf (in): wanted 0 to 1, got -0.01");
     expect(() => kerfLossShare({ thicknessIn: 0, kerfIn: 0.1 })).toThrow("thickness (in): wanted more than 0");
+  });
+});
+
+describe("a kerf over an inch", () => {
+  it("is millimetres without their name, or a board in the kerf's cell, and has no answer", () => {
+    expect(kerfLossShare({ thicknessIn: 1, kerfIn: 1 })).toBe(0.5);
+    const wide = { thicknessIn: 0.125, kerfIn: 1.125 };
+    for (const ask of [
+      () => kerfLossShare(wide),
+      () => headHeights({ startIn: 10, count: 3, ...wide }),
+      () => pieceCount({ depthIn: 10, ...wide }),
+      () => sawPowerHp({ depthIn: 24, feedFpm: 20, energyPsi: 5000, kerfIn: 3 }),
+      () => cutYield({ diameterIn: 20, lengthFt: 10, products: [{ thickness: 1 }], kerfIn: 3 }),
+    ])
+      expect(ask).toThrow(/^kerf \(in\): wanted 0 to 1, got (1.125|3)$/);
+    const ripped = { rip: true, "rip kerf": 3 };
+    expect(() =>
+      cutYield({ diameterIn: 20, lengthFt: 10, products: [{ thickness: 1 }], kerfIn: 0.125, settings: ripped }),
+    ).toThrow("rip kerf (in): wanted 0 to 1, got 3");
   });
 });
 
