@@ -19,24 +19,33 @@ export interface ColumnFormula {
   formula: string;
 }
 
-/** A line of a chart: x and y are ranges on `sheet`, such as A5:A9. */
-export interface ChartLine {
-  name: string;
-  x: string;
-  y: string;
-  look: "dots" | "line";
-}
-
-/** A chart over cells of one sheet, placed from one cell to another. */
-export interface Chart {
+interface AnyChart {
+  /** The sheet it stands on, from one cell to another. */
   sheet: string;
+  from: { column: number; row: number };
+  to: { column: number; row: number };
   title: string;
   xTitle: string;
   yTitle: string;
-  from: { column: number; row: number };
-  to: { column: number; row: number };
-  lines: ChartLine[];
+  /** The sheet that holds its values; the one it stands on when left out. */
+  data?: string;
 }
+
+/** Points joined by a line or shown as dots: x and y are ranges such as A5:A9. */
+export interface ScatterChart extends AnyChart {
+  kind: "scatter";
+  series: { name: string; x: string; y: string; look: "dots" | "line" }[];
+}
+
+/** Upright bars over names: side by side, or one upon the other. */
+export interface BarChart extends AnyChart {
+  kind: "bars";
+  stacked?: boolean;
+  names: string;
+  series: { name: string; values: string }[];
+}
+
+export type Chart = ScatterChart | BarChart;
 
 /** A workbook being drawn. The first drawing knows no answers; the second is drawn with those of the first. */
 export interface Draft {

@@ -1,7 +1,7 @@
 import { readAnswers, type Shows } from "./answers";
 import type { Draft } from "./draft";
 import { drawSample, type Material } from "./sample";
-import { packWorkbook } from "./package";
+import { packWorkbook } from "./file/package";
 
 /** Recalculates the bytes of a workbook and tells what each cell then shows. */
 export type Recalculate = (bytes: Uint8Array) => Promise<Shows>;

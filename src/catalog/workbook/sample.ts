@@ -1,28 +1,9 @@
 import ExcelJS from "exceljs";
 import type { Entry } from "../entry";
 import type { Answers, Draft } from "./draft";
-import { drawBandSpeeds } from "./sheets/band-speeds";
-import { drawBoards } from "./sheets/boards";
-import { drawCutPlan } from "./sheets/cut-plan";
-import { drawDrying } from "./sheets/drying";
-import { drawEveryRule } from "./sheets/every-rule";
-import { drawFunctions, drawFunctionTables } from "./sheets/functions";
-import { drawHeadHeights } from "./sheets/head-heights";
-import { drawInvoice } from "./sheets/invoice";
-import { drawLiftAndHitch } from "./sheets/lift-and-hitch";
-import { drawLists, type NameList } from "./sheets/lists";
-import { drawLoads } from "./sheets/loads";
-import { drawLogBook } from "./sheets/log-book";
-import { drawLogResults } from "./sheets/log-results";
-import { drawMill } from "./sheets/mill";
-import { drawMoney } from "./sheets/money";
-import { drawPartners } from "./sheets/partners";
-import { drawPassList } from "./sheets/pass-list";
-import { drawPrices } from "./sheets/prices";
-import { drawSlabs } from "./sheets/slabs";
-import { drawStartHere } from "./sheets/start-here";
-import { drawVehicles } from "./sheets/vehicles";
-import { drawWhichRule } from "./sheets/which-rule";
+import { STEPS } from "./steps";
+import type { NameList } from "./sheets/reference/lists";
+import { drawStartHere } from "./sheets/overview/start-here";
 
 /** What the workbook is made from besides the invented yard. */
 export interface Material {
@@ -34,7 +15,7 @@ export interface Material {
 const DRAWN = new Date(Date.UTC(2026, 0, 1));
 
 /** Draws every sheet, with the answers known so far. */
-export function drawSample({ catalog, lists }: Material, answers: Answers): Draft {
+export function drawSample(material: Material, answers: Answers): Draft {
   const book = new ExcelJS.Workbook();
   book.creator = "Bole";
   book.lastModifiedBy = "Bole";
@@ -42,28 +23,11 @@ export function drawSample({ catalog, lists }: Material, answers: Answers): Draf
   book.created = DRAWN;
   book.modified = DRAWN;
   const draft: Draft = { book, answers, spills: [], columnFormulas: [], charts: [] };
-  drawStartHere(draft);
-  drawLogBook(draft);
-  drawWhichRule(draft);
-  drawEveryRule(draft);
-  drawLoads(draft);
-  drawVehicles(draft);
-  drawLiftAndHitch(draft);
-  drawBoards(draft);
-  drawSlabs(draft);
-  drawLogResults(draft);
-  drawCutPlan(draft);
-  drawPassList(draft);
-  drawHeadHeights(draft);
-  drawMill(draft);
-  drawBandSpeeds(draft);
-  drawDrying(draft);
-  drawPrices(draft);
-  drawMoney(draft);
-  drawInvoice(draft);
-  drawPartners(draft);
-  drawFunctions(draft, catalog);
-  drawFunctionTables(draft, catalog);
-  drawLists(draft, lists);
+  drawStartHere(draft, STEPS);
+  for (const { sheets, tab } of STEPS)
+    for (const { name, draw } of sheets) {
+      draw(draft, material);
+      book.getWorksheet(name)!.properties.tabColor = { argb: tab };
+    }
   return draft;
 }

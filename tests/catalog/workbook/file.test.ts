@@ -187,20 +187,43 @@ describe("the file of the sample workbook", () => {
     expect(repeated.length).toBeGreaterThan(8);
   });
 
-  it("draws the drying chart from cells that hold the numbers", () => {
-    const chart = parts.get("xl/charts/chart1.xml")!;
-    const series = [...chart.matchAll(/<c:f>'Drying'!\$([A-Z])\$(\d+):\$[A-Z]\$(\d+)<\/c:f>.*?<\/c:numCache>/g)];
-    expect(series).toHaveLength(4);
-    for (const [whole, column, first, last] of series) {
-      const points = [...whole.matchAll(/<c:v>([^<]*)<\/c:v>/g)].map(([, value]) => Number(value));
+  it("draws its charts from cells that hold the numbers and the names", () => {
+    const charts = [...parts].filter(([path]) => path.startsWith("xl/charts/")).map(([, xml]) => xml);
+    expect(charts).toHaveLength(5);
+    const ranges = charts.flatMap((xml) => [
+      ...xml.matchAll(/<c:f>'([^']*)'!\$([A-Z])\$(\d+):\$[A-Z]\$(\d+)<\/c:f>.*?<\/c:(?:num|str)Cache>/g),
+    ]);
+    expect(ranges.length).toBeGreaterThan(20);
+    for (const [whole, sheet = "", column, first, last] of ranges) {
+      const points = [...whole.matchAll(/<c:v>([^<]*)<\/c:v>/g)].map(([, value]) => plain(value));
       const rows = rowsBetween(`A${first}`, `A${last}`);
-      expect(points).toEqual(rows.map((row) => Number(cellAt("Drying", `${column}${row}`)?.value)));
+      expect(points).toEqual(rows.map((row) => shown(sheet, `${column}${row}`)));
     }
+  });
+
+  it("puts the charts of a sheet into one drawing, as Excel wants it", () => {
+    for (const { path, sheet } of sheetPaths(parts))
+      expect(parts.get(path)!.match(/<drawing /g)?.length ?? 0, sheet).toBeLessThanOrEqual(1);
+    expect(parts.get("xl/drawings/drawing1.xml")!.match(/<c:chart /g)).toHaveLength(4);
+  });
+
+  it("says on the sheets where figures are typed whether the add-in answers", () => {
+    const asks = formulas().filter(({ formula }) => formula.includes("_xldudf_BOLE_VERSION()"));
+    expect(asks.find(({ sheet }) => sheet === "Start here")?.formula).toBe("_xldudf_BOLE_VERSION()");
+    expect(asks.length).toBeGreaterThan(8);
+    for (const { sheet, formula } of asks.slice(1).filter(({ sheet: name }) => name !== "Functions"))
+      expect(formula, sheet).toMatch(/^IFERROR\(.*Bole is missing/);
   });
 });
 
 function cellAt(sheet: string, address: string): WrittenCell | undefined {
   return byPlace.get(`${sheet}!${address}`);
+}
+
+/** What a cell shows as it is in the file: a number, or text by whichever way it is kept. */
+function shown(sheet: string, address: string): string | undefined {
+  const cell = cellAt(sheet, address);
+  return cell?.attributes.includes('t="s"') ? shared(sheet, address) : cell?.value;
 }
 
 /** The text of a cell that holds a shared string. */

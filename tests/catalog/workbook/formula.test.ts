@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { functionsIn, shownFormula, storedFormula } from "../../../src/catalog/workbook/formula";
+import { functionsIn, shownFormula, storedFormula } from "../../../src/catalog/workbook/file/formula";
 
 describe("a formula as the file keeps it", () => {
   it("keeps our functions under the name by which Excel finds the add-in again", () => {

@@ -4,7 +4,7 @@ import { readCatalog } from "../../../src/catalog/read-catalog";
 import type { Shows } from "../../../src/catalog/workbook/answers";
 import { makeSample } from "../../../src/catalog/workbook/make";
 import { readMaterial } from "../../../src/catalog/workbook/material";
-import { KEY_RESULTS } from "../../../src/catalog/workbook/sheets/start-here";
+import { KEY_FIGURES } from "../../../src/catalog/workbook/sheets/overview/key-figures";
 import { startEngine, type OpenedWorkbook } from "../../../src/hosts/tryout/engine";
 import { partsOf, SAMPLE, writtenCells } from "./parts";
 
@@ -81,22 +81,11 @@ describe("the sample workbook", () => {
   });
 
   it("prints its key results with a label on the left", () => {
-    for (const [label, name] of KEY_RESULTS) {
-      const cells = opened
-        .formulaCells()
-        .filter(({ formula, sheet }) => formula === `=${name}` && sheet === "Start here");
-      expect(cells.map(({ address }) => opened.value("Start here", address.replace("B", "A")))).toEqual([label]);
+    for (const { label, name } of KEY_FIGURES) {
+      const cells = opened.formulaCells().filter(({ formula, sheet }) => formula === `=${name}` && sheet === "Summary");
+      expect(cells.map(({ address }) => opened.value("Summary", address.replace("B", "A")))).toEqual([label]);
       expect(cells.map(({ recalculated }) => typeof recalculated)).toEqual(["number"]);
     }
-  });
-
-  it("adds the board feet of its boards and slabs up to what was sawn", () => {
-    const sawn = (sheet: string, column: string, first: number, count: number) =>
-      Array.from({ length: count }, (_, i) => Number(opened.value(sheet, `${column}${first + i}`))).reduce(
-        (a, b) => a + b,
-      );
-    const total = sawn("Boards", "H", 11, 99) + sawn("Slabs", "I", 11, 42);
-    expect(opened.value("Log results", "B5")).toBeCloseTo(total, 9);
   });
 });
 

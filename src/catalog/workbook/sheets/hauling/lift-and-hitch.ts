@@ -1,0 +1,141 @@
+import type { Draft } from "../../draft";
+import { drawLines, FIGURE_WIDTHS, figureHeader } from "../../drawing/figures";
+import { caution, heading, startPage } from "../../drawing/page";
+import { FORMAT } from "../../drawing/style";
+import { type Column, drawTable } from "../../drawing/table";
+
+const PLAN_COLUMNS: readonly Column[] = [
+  { header: "Log" },
+  { header: "Weight lb", formula: "=XLOOKUP([@Log], Logs[Log], Logs[Weight lb])", format: FORMAT.whole },
+  { header: "Ahead of axle ft", from: "ahead" },
+];
+
+/** Three red and white oak logs on one trailer: over its rating on purpose, to show what the sheet says. */
+const PLAN = [
+  { Log: "L03", ahead: 4 },
+  { Log: "L06", ahead: 0.5 },
+  { Log: "L16", ahead: -3 },
+];
+
+/** A load planned before anything is lifted, and the pull in a sling. */
+export function drawLiftAndHitch(draft: Draft): void {
+  const page = startPage(draft, "Lift and hitch", {
+    title: "Lift and hitch",
+    lead: "Plan a load before the loader starts: type the logs and where each one's middle lies, ahead of the axle (minus behind it). The plan shown is over the rating on purpose, and was never hauled.",
+    widths: FIGURE_WIDTHS,
+  });
+  caution(
+    page,
+    3,
+    "rigging and lifting plans belong to a qualified person. Nobody under a load. The marked limit of every sling, shackle and hook rules, and the machine's chart at that reach.",
+  );
+  heading(page, 5, "The logs of the plan");
+  drawTable(page, "A7", "Plan", PLAN_COLUMNS, PLAN);
+  figureHeader(page, 13);
+  const row = drawLines(page, 14, "Trailer", [
+    {
+      label: "Vehicle",
+      value: "Own trailer",
+      name: "Plan_vehicle",
+      list: "Vehicle_list",
+      says: "one of the sheet Vehicles",
+    },
+    {
+      label: "Rating on the plate",
+      formula: "=XLOOKUP(Plan_vehicle, Vehicles[Vehicle], Vehicles[Rating lb])",
+      unit: "lb",
+      format: FORMAT.whole,
+      name: "Plan_rating",
+      caution: "All plates count: trailer, axles, tires, hitch and truck.",
+    },
+    {
+      label: "Empty weight",
+      formula: "=XLOOKUP(Plan_vehicle, Vehicles[Vehicle], Vehicles[Empty lb])",
+      unit: "lb",
+      format: FORMAT.whole,
+      name: "Plan_empty",
+    },
+    {
+      label: "Hitch ahead of the axle",
+      value: 14,
+      unit: "ft",
+      name: "Plan_hitch",
+      says: "invented; to the middle of the axles",
+    },
+    {
+      label: "Empty trailer's share on the hitch",
+      value: "12%",
+      unit: "of its weight",
+      format: FORMAT.text,
+      name: "Plan_empty_share",
+      says: "invented; weigh the tongue once, empty",
+    },
+    {
+      label: "Payload left",
+      formula: "=BOLE.LOADLEFT(Plan_rating, Plan_empty, Plan[Weight lb])",
+      unit: "lb",
+      format: FORMAT.whole,
+      key: true,
+      caution: "Minus: over the rating. Do not pull.",
+    },
+    {
+      label: "Payload left at worst",
+      formula: "=BOLE.LOADLEFT(Plan_rating, Plan_empty, XLOOKUP(Plan[Log], Logs[Log], Logs[Could be lb]))",
+      array: true,
+      unit: "lb",
+      format: FORMAT.whole,
+      caution: "Every log at 15 % over the estimate.",
+    },
+    {
+      label: "Share of the load on the hitch",
+      formula: "=BOLE.TONGUESHARE(Plan[Weight lb], Plan[Ahead of axle ft], Plan_hitch, Plan_empty, Plan_empty_share)",
+      unit: "percent",
+      format: FORMAT.one,
+      caution: "Trailer makers ask for 9 to 15 %. Stay under the rating of coupler and ball.",
+    },
+    {
+      label: "Tie-downs for the longest log",
+      formula: `=BOLE.TIEDOWNS(SUM(Plan[Weight lb]), "10'6""", 3333)`,
+      unit: "at least",
+      caution: "The least the federal rule asks for.",
+    },
+  ]);
+  drawLines(page, row, "One lift", [
+    { label: "Log on the hook", value: "L06", name: "Lift_log" },
+    {
+      label: "Weight by the log book",
+      formula: "=XLOOKUP(Lift_log, Logs[Log], Logs[Could be lb])",
+      unit: "lb",
+      format: FORMAT.whole,
+      name: "Lift_weight",
+    },
+    {
+      label: "Angle of the legs from the horizontal",
+      value: 60,
+      unit: "degrees",
+      name: "Lift_angle",
+      caution: "Below 30 degrees: do not lift.",
+    },
+    {
+      label: "Pull in one leg of two",
+      formula: "=BOLE.SLINGLEG(Lift_weight, Lift_angle, 2)",
+      unit: "lb",
+      format: FORMAT.whole,
+      key: true,
+      caution: "Count only two legs as carrying unless the load surely spreads over more.",
+    },
+    {
+      label: "The same at 45 degrees",
+      formula: "=BOLE.SLINGLEG(Lift_weight, 45, 2)",
+      unit: "lb",
+      format: FORMAT.whole,
+    },
+    {
+      label: "The same at 30 degrees",
+      formula: "=BOLE.SLINGLEG(Lift_weight, 30, 2)",
+      unit: "lb",
+      format: FORMAT.whole,
+      caution: "Twice the pull of a straight lift.",
+    },
+  ]);
+}

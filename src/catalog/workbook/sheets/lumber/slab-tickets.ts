@@ -1,0 +1,121 @@
+import type { Draft } from "../../draft";
+import { figure } from "../../drawing/cells";
+import { drawFacts } from "../../drawing/facts";
+import { type Page, put, startPage } from "../../drawing/page";
+import { type CellStyle, FORMAT, TEXT, TICKET_EDGE } from "../../drawing/style";
+
+const TICKETS = 8;
+const FIRST_TICKET_ROW = 11;
+/** Label and value of the left ticket, a gap, label and value of the right one. */
+const SIDES = [
+  { label: "A", value: "B" },
+  { label: "D", value: "E" },
+] as const;
+
+const ofSlab = (piece: string, column: string) => `XLOOKUP(${piece}, Slabs[Piece], Slabs[${column}])`;
+const width = (piece: string, column: string) => `BOLE.FRACTION(${ofSlab(piece, column)})`;
+
+/** A line of a ticket: its label, and its value by the cell with the piece's name and the cells above it. */
+interface TicketLine {
+  label: string;
+  value: (piece: string, cell: (line: number) => string) => string;
+  format?: string;
+}
+
+const LINES: readonly TicketLine[] = [
+  { label: "Wood", value: (piece) => ofSlab(piece, "Species") },
+  {
+    label: "Thickness",
+    value: (piece) => {
+      const thickness = ofSlab(piece, "Thickness");
+      return `${thickness}&" as sawn, counted as "&BOLE.FRACTION(BOLE.QUARTERS(${thickness}))&" in"`;
+    },
+  },
+  { label: "Length", value: (piece) => ofSlab(piece, "Length") },
+  {
+    label: "Widths, in",
+    value: (piece) => ["W1", "W2", "W3"].map((column) => width(piece, column)).join('&" / "&'),
+  },
+  { label: "Measured by", value: () => "Tickets_method" },
+  { label: "Board feet", value: (piece) => `ROUND(${ofSlab(piece, "Board feet")}, 2)`, format: FORMAT.two },
+  {
+    label: "Price of a bf",
+    value: (piece) =>
+      `XLOOKUP(${ofSlab(piece, "Product")}&", "&Tickets_state, Prices[Sold as], Prices[Price asked], "not in the price list")`,
+    format: FORMAT.money,
+  },
+  {
+    label: "Price",
+    value: (_, cell) => `IF(ISNUMBER(${cell(6)}), BOLE.LINEAMOUNT(${cell(5)}, ${cell(6)}), "ask")`,
+    format: FORMAT.money,
+  },
+];
+
+/** Tickets for the slabs of one log, eight on a page. Each says how its slab was measured. */
+export function drawSlabTickets(draft: Draft): void {
+  const page = startPage(draft, "Slab tickets", {
+    title: "Slab tickets",
+    lead: "Eight tickets to print, cut and staple. Choose the log and the state its slabs are sold in. No standard says how a live-edge slab is measured, so each ticket says it. The slabs of one log stand together on the sheet Slabs.",
+    widths: [15, 40, 3, 15, 40],
+    leadLines: 3,
+    landscape: false,
+    onePage: true,
+  });
+  drawFacts(page, { label: "A", value: "B", says: "D" }, 4, [
+    { label: "Slabs of log", value: "L01", name: "Tickets_log", says: "a log of the sheet Slabs" },
+    { label: "Sold", value: "green", name: "Tickets_state", list: "State_list", says: "a state of the price list" },
+    {
+      label: "From its slab",
+      value: 1,
+      name: "Tickets_from",
+      says: "1 for the first; 9 prints the second page of a log with more than eight",
+    },
+    {
+      label: "Slabs in all",
+      formula: "=COUNTIFS(Slabs[Log], Tickets_log)",
+      name: "Tickets_count",
+      says: "thickness green, as sawn; bark, cracks and voids: say on the ticket what comes off",
+    },
+    {
+      label: "Measured by",
+      formula:
+        '=SUBSTITUTE(INDEX(Method_words, MATCH(Slab_method, Method_list, 0)), "#", COLUMNS(Slabs[[W1]:[W3]]))&", narrow face"',
+      name: "Tickets_method",
+      says: "chosen on the sheet Slabs",
+    },
+  ]);
+  for (let i = 0; i < TICKETS; i++) drawTicket(page, i);
+}
+
+function drawTicket(page: Page, index: number): void {
+  const side = SIDES[index % 2]!;
+  const top = FIRST_TICKET_ROW + Math.floor(index / 2) * (LINES.length + 2);
+  const piece = `${side.value}${top}`;
+  const number = `Tickets_from+${index}`;
+  put(page, `${side.label}${top}`, "Slab", ticketStyle(true, false));
+  figure(
+    page,
+    piece,
+    `=IF(${number}>Tickets_count, "", INDEX(Slabs[Piece], MATCH(Tickets_log, Slabs[Log], 0)+${number}-1))`,
+  );
+  page.sheet.getCell(piece).style = ticketStyle(true, false, FORMAT.text, true);
+  page.sheet.getRow(top).height = 22;
+  LINES.forEach(({ label, value, format }, i) => {
+    const row = top + 1 + i;
+    const last = i === LINES.length - 1;
+    put(page, `${side.label}${row}`, label, ticketStyle(false, last));
+    const cell = (line: number) => `${side.value}${top + 1 + line}`;
+    figure(page, `${side.value}${row}`, `=IF(${piece}="", "", ${value(piece, cell)})`);
+    page.sheet.getCell(`${side.value}${row}`).style = ticketStyle(false, last, format, last);
+  });
+}
+
+function ticketStyle(first: boolean, last: boolean, format?: string, large = false): CellStyle {
+  return {
+    ...TEXT,
+    font: { ...TEXT.font, bold: large, size: large ? 14 : 11 },
+    alignment: { horizontal: "left", vertical: "middle", indent: 1 },
+    border: { ...(first && { top: TICKET_EDGE }), ...(last && { bottom: TICKET_EDGE }) },
+    ...(format && { numFmt: format }),
+  };
+}

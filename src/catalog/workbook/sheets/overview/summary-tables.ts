@@ -1,0 +1,100 @@
+import type { Draft } from "../../draft";
+import { heading, put, startPage } from "../../drawing/page";
+import { FORMAT, SMALL } from "../../drawing/style";
+import { type Column, drawTable, type Row } from "../../drawing/table";
+import { yardRows } from "../../yard/read";
+
+const inMonth = (sum: string, dates: string) =>
+  `=SUMIFS(${sum}, ${dates}, ">="&[@Month], ${dates}, "<"&EDATE([@Month], 1))`;
+
+const MONTHS: readonly Column[] = [
+  { header: "Month", format: FORMAT.date },
+  { header: "Name", formula: '=TEXT([@Month], "mmm")' },
+  {
+    header: "Logs in",
+    formula: '=COUNTIFS(Logs[Date], ">="&[@Month], Logs[Date], "<"&EDATE([@Month], 1))',
+    format: FORMAT.whole,
+  },
+  { header: "Paid for logs", formula: inMonth("Logs[Paid]", "Logs[Date]"), format: FORMAT.moneyWhole },
+  { header: "Scaled bf", formula: inMonth("Logs[Net]", "Logs[Date]"), format: FORMAT.whole },
+  { header: "Sawn bf", formula: inMonth("Results[Sawn bf]", "Results[Sawn]"), format: FORMAT.whole },
+  { header: "Sold bf", formula: inMonth("Lines[From stock bf]", "Lines[Date]"), format: FORMAT.whole },
+  { header: "Billed", formula: inMonth("Lines[Amount]", "Lines[Date]"), format: FORMAT.money },
+];
+
+const SPECIES: readonly Column[] = [
+  { header: "Species", list: "Species_list" },
+  { header: "Scaled", formula: "=SUMIFS(Logs[Net], Logs[Species], [@Species])", format: FORMAT.whole },
+  {
+    header: "Sawn",
+    formula:
+      "=SUMIFS(Boards[Tally bf], Boards[Species], [@Species])+SUMIFS(Slabs[Board feet], Slabs[Species], [@Species])",
+    format: FORMAT.whole,
+  },
+];
+
+const STOCK: readonly Column[] = [
+  { header: "Product" },
+  { header: "State now", list: "State_list" },
+  {
+    header: "Sawn in all",
+    formula:
+      "=SUMIFS(Boards[Tally bf], Boards[Product], [@Product])+SUMIFS(Slabs[Board feet], Slabs[Product], [@Product])",
+    format: FORMAT.whole,
+  },
+  { header: "Sold", formula: "=SUMIFS(Lines[From stock bf], Lines[Product], [@Product])", format: FORMAT.whole },
+  { header: "Left", formula: "=[@[Sawn in all]]-[@Sold]", format: FORMAT.whole },
+  {
+    header: "List price",
+    formula: '=XLOOKUP([@Product]&", "&[@[State now]], Prices[Sold as], Prices[Price asked])',
+    format: FORMAT.money,
+  },
+  { header: "Left at list price", formula: "=[@Left]*[@[List price]]", format: FORMAT.moneyWhole },
+];
+
+const STOCK_ROWS: readonly Row[] = [
+  { Product: "black walnut 4/4 board", "State now": "kiln-dried rough" },
+  { Product: "black cherry 4/4 board", "State now": "kiln-dried rough" },
+  { Product: "northern red oak 4/4 board", "State now": "green" },
+  { Product: "white ash 8/4 board", "State now": "green" },
+  { Product: "black walnut 9/4 slab", "State now": "green" },
+  { Product: "silver maple 10/4 slab", "State now": "green" },
+  { Product: "silver maple 12/4 slab", "State now": "green" },
+];
+
+const FIRST_MONTH = 1;
+const LAST_MONTH = 6;
+const monthRows = (): Row[] =>
+  Array.from({ length: LAST_MONTH - FIRST_MONTH + 1 }, (_, i) => ({
+    Month: new Date(Date.UTC(2026, FIRST_MONTH + i)),
+  }));
+
+const speciesRows = (): Row[] =>
+  [...new Set(yardRows("logs").map(({ species }) => String(species)))].sort().map((species) => ({ Species: species }));
+
+export const SUMMARY_TABLES = "Summary tables";
+const HEADER_ROW = 6;
+export const FIRST_ROW = HEADER_ROW + 1;
+/** The last rows of the tables of months, species and stock. */
+export const LAST_ROWS = {
+  months: HEADER_ROW + monthRows().length,
+  species: HEADER_ROW + speciesRows().length,
+  stock: HEADER_ROW + STOCK_ROWS.length,
+};
+
+/** The tables behind the summary's charts: months, species, and what is left to sell. */
+export function drawSummaryTables(draft: Draft): void {
+  const page = startPage(draft, SUMMARY_TABLES, {
+    title: "Summary tables: months, species, stock",
+    lead: "What the charts of the sheet Summary show. Add a month, a species or a product below its table. Stock counts feet as sawn; boards that went through the kiln measure less when they are sold.",
+    widths: [13, 9, 9, 12, 12, 12, 12, 14, 3, 22, 12, 12, 3, 30, 19, 12, 12, 12, 12, 14],
+  });
+  heading(page, 4, "Month by month", "H");
+  drawTable(page, `A${HEADER_ROW}`, "Months", MONTHS, monthRows());
+  draft.book.definedNames.add(`'${SUMMARY_TABLES}'!$A$${FIRST_ROW}:$A$${LAST_ROWS.months}`, "Month_list");
+  heading(page, 4, "By species", "L", "J");
+  drawTable(page, `J${HEADER_ROW}`, "Species_sawn", SPECIES, speciesRows());
+  heading(page, 4, "Stock, and what it would bring by the price list", "T", "N");
+  drawTable(page, `N${HEADER_ROW}`, "Stock", STOCK, STOCK_ROWS);
+  put(page, "N5", "State now: as the piece stands today", SMALL);
+}

@@ -1,0 +1,165 @@
+import type { Draft } from "../../draft";
+import { drawLines, FIGURE_WIDTHS, figureHeader } from "../../drawing/figures";
+import { caution, heading, startPage } from "../../drawing/page";
+import { FORMAT } from "../../drawing/style";
+import { type Column, drawTable } from "../../drawing/table";
+
+const PRODUCTS: readonly Column[] = [
+  { header: "Thickness", format: FORMAT.text, list: "Thickness_list" },
+  { header: "Green size", format: FORMAT.three },
+  { header: "Price", format: FORMAT.money },
+];
+
+const SETTINGS: readonly Column[] = [{ header: "Setting" }, { header: "Value", format: FORMAT.text }];
+
+/** The plan of the log above; the sheet Pass list shows the whole of it. */
+export const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products[], Cut_kerf, Cut_pattern, Settings[])";
+/** Shows a height as the scale of a saw head is read. */
+export const THIRTY_SECONDS = "# ??/32";
+
+/** The plan of one log, the settings to read off at the saw head, and what a thinner blade would change. */
+export function drawCutPlan(draft: Draft): void {
+  const page = startPage(draft, "Cut plan", {
+    title: "Cut plan: what to get out of one log",
+    lead: "One log, one blade, the products you have orders for. The plan is the best there is for them by board feet; the sheet Pass list prints it for the mill.",
+    widths: FIGURE_WIDTHS,
+  });
+  caution(
+    page,
+    3,
+    "guards on and wheels enclosed. Lock out the power before you touch the blade. A log this size moves when it is cut free: dog it, and stand clear of its fall.",
+  );
+  figureHeader(page, 5);
+  let row = drawLines(page, 6, "Log and blade", [
+    {
+      label: "Small end inside bark",
+      value: 29.5,
+      unit: "in",
+      name: "Cut_diameter",
+      says: "L04 of the log book, northern red oak",
+    },
+    {
+      label: "Length as it lies on the mill",
+      value: "10'3\"",
+      unit: "ft",
+      format: FORMAT.text,
+      name: "Cut_length",
+      says: "with its trim",
+    },
+    {
+      label: "Kerf",
+      value: 0.125,
+      unit: "in",
+      format: FORMAT.three,
+      name: "Cut_kerf",
+      says: "invented blade; measure a cut",
+    },
+    {
+      label: "Kerf of a thinner blade",
+      value: 0.0625,
+      unit: "in",
+      format: FORMAT.four,
+      name: "Thin_kerf",
+      says: "invented; to see what it would gain",
+    },
+    { label: "Pattern", value: "live", name: "Cut_pattern", list: "Pattern_list", says: "live, slab, cant or quarter" },
+  ]);
+  row = drawLines(page, row, "What comes out", [
+    {
+      label: "Board feet of the plan",
+      formula: "=BOLE.CUTYIELD(Cut_diameter, Cut_length, Products[], Cut_kerf, Cut_pattern, Settings[])",
+      unit: "bf",
+      format: FORMAT.one,
+      key: true,
+      name: "Key_cut_plan_feet",
+    },
+    {
+      label: "Opening face: first blade height",
+      formula: `=INDEX(${PLAN.slice(1)}, 2, 2)`,
+      unit: "in",
+      format: THIRTY_SECONDS,
+      name: "Opening_face",
+      array: true,
+    },
+    {
+      label: "Share of the wood turned to sawdust",
+      formula: "=BOLE.KERFLOSS(INDEX(Products[Green size], 1), Cut_kerf)",
+      format: FORMAT.share,
+      says: "for the first product",
+    },
+    {
+      label: "Gain from the thinner blade",
+      formula: "=BOLE.KERFGAIN(Cut_diameter, Cut_length, INDEX(Products[Thickness], 1), Cut_kerf, Thin_kerf)",
+      unit: "bf",
+      format: FORMAT.one,
+      key: true,
+      name: "Key_thin_kerf_gain",
+    },
+    {
+      label: "Boards of the first size from 20 in",
+      formula: "=BOLE.PIECECOUNT(20, INDEX(Products[Green size], 1), Cut_kerf)",
+    },
+    {
+      label: "Cut width 4 in below the top",
+      formula: "=BOLE.CUTWIDTH(Cut_diameter, 4)",
+      unit: "in",
+      format: FORMAT.one,
+    },
+    {
+      label: "Largest log to take on",
+      formula: "=BOLE.BIGGESTLOG(Mill_opening)",
+      unit: "in",
+      format: FORMAT.one,
+    },
+  ]);
+  row = drawLines(page, row, "The green size to set", [
+    {
+      label: "Finished thickness wanted",
+      value: 0.8125,
+      unit: "in",
+      format: FORMAT.four,
+      name: "Finished_size",
+      says: "13/16, planed",
+    },
+    {
+      label: "Planing, both faces together",
+      value: 0.125,
+      unit: "in",
+      format: FORMAT.three,
+      name: "Planing",
+      says: "invented",
+    },
+    {
+      label: "Shrinkage to 8 %, the larger way",
+      formula: '=BOLE.SHRINKAGE("northern red oak", "30%", "8%", "tangential")',
+      unit: "percent",
+      format: FORMAT.two,
+      name: "Green_shrinkage",
+    },
+    {
+      label: "Spread of sawn thickness",
+      value: 0.02,
+      unit: "in",
+      format: FORMAT.three,
+      name: "Sawn_spread",
+      says: "standard deviation: see SAWVARIATION",
+    },
+    {
+      label: "Target green size",
+      formula: "=BOLE.TARGETSIZE(Finished_size, Planing, Green_shrinkage, Sawn_spread)",
+      unit: "in",
+      format: FORMAT.three,
+      key: true,
+      name: "Key_target_size",
+    },
+    { label: "On the tape", formula: "=BOLE.FRACTION(Key_target_size, 32)", unit: "in" },
+  ]);
+  heading(page, row, "Settings: any of those that the page of CUTPLAN lists", "B");
+  const last = drawTable(page, `A${row + 2}`, "Settings", SETTINGS, [
+    { Setting: "trim", Value: "3" },
+    { Setting: "minimum width", Value: "4" },
+    { Setting: "bed clearance", Value: "1" },
+  ]);
+  heading(page, last + 2, "Products: thickness as the trade says it, green size as sawn", "C");
+  drawTable(page, `A${last + 4}`, "Products", PRODUCTS, [{ Thickness: "4/4", "Green size": 1.125, Price: 2.1 }]);
+}

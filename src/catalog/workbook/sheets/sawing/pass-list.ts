@@ -1,0 +1,36 @@
+import type { Draft } from "../../draft";
+import { shownFormula } from "../../file/formula";
+import { figure, spill } from "../../drawing/cells";
+import { caution, freeze, put, repeatRows, startPage } from "../../drawing/page";
+import { FORMAT, HEADER, SMALL, TEXT, UNIT } from "../../drawing/style";
+import { PLAN } from "./cut-plan";
+
+const HEADER_ROW = 8;
+
+/** The whole plan of the log of the sheet Cut plan, to print and take to the mill. */
+export function drawPassList(draft: Draft): void {
+  const page = startPage(draft, "Pass list", {
+    title: "Pass list: the settings of the saw head",
+    lead: "The plan of the log on the sheet Cut plan. Blade height is what the head's scale reads: the sawn face left on the log. The first pass takes the top slab.",
+    widths: [15, 14, 11, 9, 9, 13, 9, 9, 10, 72],
+  });
+  caution(
+    page,
+    3,
+    "lock out the power before you touch the blade. Dog the log; stand clear of its fall when it is cut free.",
+  );
+  put(page, "A5", "Small end, in", TEXT);
+  figure(page, "B5", "=Cut_diameter", { format: FORMAT.two });
+  put(page, "C5", "Kerf, in", UNIT);
+  figure(page, "D5", "=Cut_kerf", { format: FORMAT.four });
+  put(page, "A6", shownFormula(PLAN), SMALL);
+  spill(
+    page,
+    `A${HEADER_ROW}`,
+    PLAN,
+    [FORMAT.whole, FORMAT.four, "0.##", "0.##", "0.##", FORMAT.two, FORMAT.four],
+    HEADER,
+  );
+  freeze(page, HEADER_ROW, 0);
+  repeatRows(page, HEADER_ROW, HEADER_ROW);
+}

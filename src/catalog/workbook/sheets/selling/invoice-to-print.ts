@@ -1,0 +1,80 @@
+import type { Draft } from "../../draft";
+import { entry, figure } from "../../drawing/cells";
+import { type Page, prose, put, startPage } from "../../drawing/page";
+import { COMPUTED, FORMAT, HEADER, KEY, SMALL, TEXT } from "../../drawing/style";
+
+const HEADER_ROW = 9;
+const LINES_SHOWN = 24;
+const FIRST = HEADER_ROW + 1;
+const LAST = HEADER_ROW + LINES_SHOWN;
+
+/** The columns of a line, and where each value stands in the table of lines. */
+const COLUMNS = [
+  { header: "Piece", from: "Piece" },
+  { header: "Description", from: "Description" },
+  { header: "Quantity", from: "Quantity", format: FORMAT.two },
+  { header: "Unit", from: "Unit" },
+  { header: "Price", from: "Price", format: FORMAT.money },
+  { header: "Amount", from: "Amount", format: FORMAT.money },
+];
+
+const ofInvoice = (column: string) => `=XLOOKUP(Invoice_shown, Invoices[Invoice], Invoices[${column}])`;
+
+/** One invoice on a page, with how its wood was measured. */
+export function drawInvoiceToPrint(draft: Draft): void {
+  const page = startPage(draft, "Invoice to print", {
+    title: "Invoice",
+    lead: "The sample yard, partners Nora and Emil. Choose an invoice in the tinted cell; its lines come from the sheet Invoice lines, where they stand together.",
+    widths: [12, 56, 12, 11, 12, 15],
+    leadLines: 2,
+    landscape: false,
+    onePage: true,
+  });
+  const head = ["Invoice number", "Date", "Customer"];
+  head.forEach((label, i) => put(page, `A${4 + i}`, label, TEXT));
+  entry(page, "B4", 1001, { name: "Invoice_shown", list: "Invoice_list" });
+  figure(page, "B5", ofInvoice("Date"), { format: FORMAT.date });
+  figure(page, "B6", ofInvoice("Customer"));
+  for (const address of ["B4", "B5", "B6"]) {
+    const cell = page.sheet.getCell(address);
+    cell.style = { ...cell.style, alignment: { horizontal: "left", vertical: "top", indent: 1 } };
+  }
+  put(page, "D4", "Lines", TEXT);
+  figure(page, "E4", ofInvoice("Lines"));
+  put(page, "D5", "Do they add up?", TEXT);
+  figure(page, "F5", `=IF(ROUND(SUM(F${FIRST}:F${LAST}), 2)=F${LAST + 1}, "yes, to the cent", "NO: see the lines")`);
+  COLUMNS.forEach(({ header }, i) => put(page, `${"ABCDEF"[i]}${HEADER_ROW}`, header, HEADER));
+  for (let line = 1; line <= LINES_SHOWN; line++) drawLine(page, line);
+  drawTotals(page);
+  prose(
+    page,
+    LAST + 5,
+    "How it was measured. Slabs: board feet by the way named below, thickness as sawn. Boards: piece by piece, whole feet of surface measure, times the thickness. Kiln-dried boards: measured again after the kiln, nothing added for shrinkage.",
+    { ...SMALL, alignment: { wrapText: true, vertical: "top" } },
+    3,
+  );
+  put(page, `A${LAST + 6}`, "Slabs by", SMALL);
+  figure(page, `B${LAST + 6}`, "=Tickets_method");
+  page.sheet.getCell(`B${LAST + 6}`).style = SMALL;
+}
+
+/** The lines of an invoice stand together, so the first one's place gives that of the others. */
+function drawLine(page: Page, line: number): void {
+  const row = HEADER_ROW + line;
+  COLUMNS.forEach(({ from, format }, i) => {
+    const address = `${"ABCDEF"[i]}${row}`;
+    const value = `INDEX(Lines[${from}], MATCH(Invoice_shown, Lines[Invoice], 0)+${line - 1})`;
+    figure(page, address, `=IF(${line}>$E$4, "", ${from === "Piece" ? `${value}&""` : value})`, { format });
+    page.sheet.getCell(address).style = { ...COMPUTED, ...(format && { numFmt: format }) };
+  });
+}
+
+function drawTotals(page: Page): void {
+  const totals = ["Sum of lines", "Tax", "Total"];
+  totals.forEach((column, i) => {
+    const row = LAST + 1 + i;
+    put(page, `E${row}`, column, TEXT);
+    figure(page, `F${row}`, ofInvoice(column), { format: FORMAT.money });
+    page.sheet.getCell(`F${row}`).style = { ...KEY, numFmt: FORMAT.money };
+  });
+}
