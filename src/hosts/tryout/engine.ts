@@ -6,6 +6,7 @@ import { Messages } from "./bridge/messages";
 import { loadSpreadsheet } from "./bridge/node";
 import { recalculate, type OpenedWorkbook } from "./bridge/recalculate";
 import { registerAll, type Registry } from "./bridge/register";
+import { keepTallColumnsQuick } from "./bridge/tall-columns";
 import { readWorkbook, type FileWorkbook } from "./workbook/read";
 import { snapshotOf } from "./workbook/snapshot";
 
@@ -33,6 +34,7 @@ export async function startEngine(registry: Registry = bole): Promise<Engine> {
   const messages = new Messages();
   registerAll(registry, { parts, functions, messages });
   keepTextLiterals(functions, parts);
+  keepTallColumnsQuick(parts);
 
   /** The engine calculates one thing at a time: the next waits for the last. */
   let last: Promise<unknown> = Promise.resolve();

@@ -33,7 +33,9 @@ export interface OpenedWorkbook {
   snapshot: IWorkbookData;
 }
 
+/** Even a slow machine is done by then; what takes longer never ends. */
 const CALCULATION_LIMIT_MS = 120_000;
+const LIMIT_PER_FORMULA_MS = 2;
 
 /** Calculates every formula of a workbook afresh and keeps what the cells then show. */
 export async function recalculate(
@@ -45,7 +47,8 @@ export async function recalculate(
   const { api, injector, parts } = spreadsheet;
   messages.newRun();
   const book = api.createWorkbook(structuredClone(snapshot));
-  const done = api.getFormula().onCalculationResultApplied(CALCULATION_LIMIT_MS);
+  const limit = CALCULATION_LIMIT_MS + LIMIT_PER_FORMULA_MS * formulasIn(file);
+  const done = api.getFormula().onCalculationResultApplied(limit);
   api.getFormula().executeCalculation();
   await done;
   const names = [...injector.get(parts.IFunctionService).getExecutors().keys()].map(String);
@@ -68,6 +71,10 @@ export async function recalculate(
   }
   api.disposeUnit(snapshot.id);
   return opened(file, snapshot, shown, filled, spreadsheet.format);
+}
+
+function formulasIn({ sheets }: FileWorkbook): number {
+  return sheets.reduce((sum, { cells }) => sum + cells.filter(({ formula }) => formula !== undefined).length, 0);
 }
 
 interface ShownCell {

@@ -4,10 +4,12 @@ import { FUniver } from "@univerjs/core/facade";
 import * as parts from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
 import * as bole from "../../../functions";
+import { CutPlans } from "../bridge/cut-plans";
 import { keepTextLiterals } from "../bridge/literals";
 import { Messages } from "../bridge/messages";
 import { registerAll } from "../bridge/register";
-import type { Entry } from "./catalog";
+import { keepTallColumnsQuick } from "../bridge/tall-columns";
+import type { Entry } from "../../../catalog/entry";
 import { suggestion, suggestionWithoutCatalog } from "./descriptions";
 
 export type Grid = ReturnType<typeof startGrid>;
@@ -31,10 +33,12 @@ export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookDat
   // The engine takes functions only once it has a workbook, so the first calculation waits until they are there.
   api.createWorkbook(workbook);
   const functions = injector.get(parts.IFunctionService);
-  const names = registerAll(bole, { parts, functions, messages });
+  const plans = new CutPlans();
+  const names = registerAll(bole, { parts, functions, messages, plans });
   keepTextLiterals(functions, parts);
+  keepTallColumnsQuick(parts);
   injector.get(parts.IDescriptionService).registerDescriptions(names.map((name) => described(name, catalog)));
-  return { api, injector, messages, ready: ready(api) };
+  return { api, injector, messages, plans, ready: ready(api) };
 }
 
 /** Resolves when the sheet is drawn and its first calculation shows. */
