@@ -36,23 +36,47 @@ export function edgedFlitches(job: CutJob, width: FlitchWidth, menus: readonly W
   const look = (product: Product, lowIn: number) =>
     width.look(lowIn + wane * product.greenIn, lowIn + product.greenIn - wane * product.greenIn);
 
-  /** The best of the lengths; a shorter one only when it is worth more. */
-  const search = (at: number, lowIn: number): { i: number; worth: number } => {
-    const product = products[at]!;
-    const { most } = menus[at]!;
-    const best = { i: -1, worth: 0 };
-    if (last < 0) return best;
-    look(product, lowIn);
-    const tallyFt = product.tallyIn / IN_PER_FT;
-    const ceiling = width.shorterIsWider ? most[usableSteps(last)]! : Infinity;
-    if (ceiling === 0) return best;
-    for (let i = 0; i <= last; i++) {
-      const perWidth = tallyFt * lengthsFt[i]!;
-      if (perWidth * ceiling <= best.worth) break;
-      const worth = perWidth * most[usableSteps(i)]!;
-      if (worth <= best.worth) continue;
+  /** The flitch looked at: its menu, its board feet to the inch and foot, and the best found of its lengths. */
+  let most = menus[0]!.most;
+  let perFt = 0;
+  const best = { i: -1, worth: 0 };
+
+  const weigh = (i: number): number => {
+    const menu = most[usableSteps(i)]!;
+    const worth = perFt * lengthsFt[i]! * menu;
+    if (worth > best.worth || (worth === best.worth && i < best.i)) {
       best.worth = worth;
       best.i = i;
+    }
+    return menu;
+  };
+  /** No length between two is longer than the one after the first, nor is its choice of widths better than the second's. */
+  const weighBetween = (longer: number, shorter: number, ofShorter: number): void => {
+    if (shorter - longer < 2) return;
+    const ceiling = perFt * lengthsFt[longer + 1]! * ofShorter;
+    if (ceiling < best.worth || (ceiling === best.worth && best.i <= longer)) return;
+    const middle = (longer + shorter) >> 1;
+    const ofMiddle = weigh(middle);
+    weighBetween(longer, middle, ofMiddle);
+    weighBetween(middle, shorter, ofShorter);
+  };
+
+  /** The best of the lengths; a shorter one only when it is worth more. */
+  const search = (at: number, lowIn: number): { readonly i: number; readonly worth: number } => {
+    const product = products[at]!;
+    most = menus[at]!.most;
+    perFt = product.tallyIn / IN_PER_FT;
+    best.i = -1;
+    best.worth = 0;
+    if (last < 0) return best;
+    look(product, lowIn);
+    if (!width.shorterIsWider) for (let i = 0; i <= last; i++) weigh(i);
+    else {
+      const ofShortest = weigh(last);
+      if (ofShortest > 0 && last > 0) {
+        weigh(0);
+        weighBetween(0, last, ofShortest);
+      }
     }
     return best;
   };
