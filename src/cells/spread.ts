@@ -158,7 +158,7 @@ function readOnce(input: Input): { value?: unknown; thrown?: unknown } {
 
 function valueOf(argument: Argument<unknown>, cell: unknown): unknown {
   if (!argument.isBlank(cell)) return argument.read(cell, argument.name);
-  if (argument.needed) throw new Unreadable(argument.name, "a value, since others of this row are given", "a blank");
+  if (argument.needed) throw new Unreadable(argument.name, "a value (others of this row are given)", "a blank");
   return argument.fallback;
 }
 

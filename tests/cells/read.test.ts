@@ -40,6 +40,14 @@ describe("a size in inches", () => {
     ["2.54 cm", 1],
     ["300 mm", 11.811023622],
     ["1 m", 39.37007874],
+    ["30 centimetres", 11.811023622],
+    ["300 millimeters", 11.811023622],
+    ["2 meters", 78.74015748],
+    ["5.08 cm.", 2],
+    ["1/16", 0.0625],
+    ["14' 6 1/2\"", 174.5],
+    ["14ft6", 174],
+    ["14.5'", 174],
     ["１４", 14],
     ["14\u00a01/2", 14.5],
     [{ type: "FormattedNumber", basicValue: 12, numberFormat: "0.0" }, 12],
@@ -50,11 +58,15 @@ describe("a size in inches", () => {
     (cell) => void refused(read.inches, cell),
   );
   it("never guesses what a comma means", () => {
-    expect(refused(read.inches, "1,5")).toMatch(/comma/);
-    expect(refused(read.inches, "1,500")).toMatch(/comma/);
+    for (const [reader, cell] of [
+      [read.inches, "1,5"],
+      [read.feet, "1,500"],
+      [read.money, "1,500"],
+    ] as const)
+      expect(refused(reader, cell)).toBe(`size: wanted a number without a comma, such as 1.5 or 1500, got "${cell}"`);
   });
   it("refuses a date, which 5/4 becomes in a General cell, and says what to do", () => {
-    for (const serial of [46146, 11689, 23377, 18264])
+    for (const serial of [46146, 11689, 23377, 18264, "46146"])
       expect(refused(read.inches, serial)).toMatch(/a date.*Type '5\/4 with the apostrophe/);
   });
   it.each([-3, "-3", true, 1e300, 200_000, 1e-300 * 0 - 1])("refuses %j", (cell) => void refused(read.inches, cell));
@@ -74,6 +86,8 @@ describe("a length in feet", () => {
     ["12 1/2", 12.5],
     ["8'-6\"", 8.5],
     ["2.4384 m", 8],
+    ["14 ft 6-1/2", 14.541666666666666],
+    ["16FT", 16],
   ])("reads %j as %d", (cell, length) => expect(readOne(read.feet, cell)).toBe(length));
 
   it("2.4 m is its inches over 12, so that a whole foot in metres is a whole foot", () => {
@@ -90,6 +104,18 @@ describe("other amounts", () => {
   it.each([
     [read.pounds, "18 kg", 39.68320719],
     [read.pounds, "1.2 t", 2645.547146],
+    [read.pounds, "1 tonne", 2204.622622],
+    [read.pounds, "40 LBS.", 40],
+    [read.pounds, "1 pound", 1],
+    [read.percent, "65 percent", 65],
+    [read.fahrenheit, "20ºC", 68],
+    [read.fahrenheit, "20 deg C", 68],
+    [read.poundsForce, "2500 lbs", 2500],
+    [read.poundsForce, "11 KN", 2472.898374],
+    [read.psi, "100 Mpa", 14503.773773],
+    [read.horsepower, "15 KW", 20.115331343],
+    [read.horsepower, "1 1/2 hp", 1.5],
+    [read.degrees, "60 deg.", 60],
     [read.moisture, 0.12, 12],
     [read.moisture, 1.2, 120],
     [read.moisture, 12, 12],
@@ -124,7 +150,17 @@ describe("other amounts", () => {
     [read.fahrenheit, "warm"],
     [read.money, 1e300],
     [read.pounds, "5 constructor"],
+    [read.pounds, "1 ton"],
   ] as const)("%o refuses %j", (reader, cell) => void refused(reader, cell));
+  it("says what is wanted in one breath", () => {
+    expect(refused(read.pounds, -5)).toBe(
+      "size: wanted pounds above 0, such as 40, 40 lb, 18 kg or 1.2 t (metric), got -5",
+    );
+    expect(refused(read.inches, -3)).toBe("size: wanted inches above 0, such as 14.5, 14 1/2, 5/4 or 36 cm, got -3");
+    expect(refused(read.money, "$5")).toBe(
+      'size: wanted an amount of money, such as 12.50, without its sign, got "$5"',
+    );
+  });
 });
 
 describe("a name", () => {

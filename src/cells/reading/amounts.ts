@@ -24,24 +24,36 @@ const M_PER_FT_EXACT = M_PER_IN * IN_PER_FT;
 
 /** A kind of amount: what a message calls it, what each unit counts in base units, and what a bare number means. */
 interface Kind {
-  wanted: string;
+  called: string;
+  examples?: string;
+  /** In small letters; the plural of a word is read too. */
   units: Readonly<Record<string, number | ((given: number) => number)>>;
   bare?: (given: number) => number;
 }
 
 const WEIGHT: Kind = {
-  wanted: "pounds, such as 40, 40 lb, 18 kg or 1.2 t (metric)",
-  units: { lb: 1, lbs: 1, pounds: 1, kg: 1 / KG_PER_LB, t: KG_PER_TONNE / KG_PER_LB, tonnes: KG_PER_TONNE / KG_PER_LB },
+  called: "pounds",
+  examples: "40, 40 lb, 18 kg or 1.2 t (metric)",
+  units: { lb: 1, pound: 1, kg: 1 / KG_PER_LB, t: KG_PER_TONNE / KG_PER_LB, tonne: KG_PER_TONNE / KG_PER_LB },
 };
 /** Up to 300 % is read as a share, so that a cell formatted as percent works: 1.2 is 120 %. */
-const MOISTURE: Kind = { wanted: "percent, such as 12 or 12%", units: { "%": 1 }, bare: shareUpTo(3) };
-const SHARE: Kind = { wanted: "percent, such as 65 or 65%", units: { "%": 1 }, bare: shareUpTo(1) };
+const MOISTURE: Kind = { called: "percent", examples: "12 or 12%", units: { "%": 1, percent: 1 }, bare: shareUpTo(3) };
+const SHARE: Kind = { called: "percent", examples: "65 or 65%", units: { "%": 1, percent: 1 }, bare: shareUpTo(1) };
 const TEMPERATURE: Kind = {
-  wanted: "degrees Fahrenheit, such as 68 or 20 C",
-  units: { f: 1, "°f": 1, c: fahrenheitFromCelsius, "°c": fahrenheitFromCelsius },
+  called: "degrees Fahrenheit",
+  examples: "68 or 20 C",
+  units: {
+    f: 1,
+    "°f": 1,
+    "deg f": 1,
+    c: fahrenheitFromCelsius,
+    "°c": fahrenheitFromCelsius,
+    "deg c": fahrenheitFromCelsius,
+  },
 };
 const SPEED: Kind = {
-  wanted: "feet per minute, such as 5000 or 25 m/s",
+  called: "feet per minute",
+  examples: "5000 or 25 m/s",
   units: {
     "ft/min": 1,
     fpm: 1,
@@ -51,22 +63,25 @@ const SPEED: Kind = {
   },
 };
 const FORCE: Kind = {
-  wanted: "pounds of force, such as 2500 or 11 kN",
-  units: { lbf: 1, lb: 1, n: 1 / N_PER_LBF, kn: 1000 / N_PER_LBF },
+  called: "pounds of force",
+  examples: "2500 or 11 kN",
+  units: { lbf: 1, lb: 1, pound: 1, n: 1 / N_PER_LBF, kn: 1000 / N_PER_LBF },
 };
 const STRESS: Kind = {
-  wanted: "psi, such as 15000 or 100 MPa",
+  called: "psi",
+  examples: "15000 or 100 MPa",
   units: { psi: 1, ksi: 1000, mpa: 1e6 / PA_PER_PSI, bar: 1e5 / PA_PER_PSI, kpa: 1000 / PA_PER_PSI },
 };
 const POWER: Kind = {
-  wanted: "horsepower, such as 20 or 15 kW",
-  units: { hp: 1, kw: 1000 / W_PER_HP, w: 1 / W_PER_HP },
+  called: "horsepower",
+  examples: "20 or 15 kW",
+  units: { hp: 1, horsepower: 1, kw: 1000 / W_PER_HP, w: 1 / W_PER_HP },
 };
-const ANGLE: Kind = { wanted: "degrees, such as 60", units: { "°": 1, deg: 1, degrees: 1 } };
+const ANGLE: Kind = { called: "degrees", examples: "60", units: { "°": 1, deg: 1, degree: 1 } };
 /** 12% as text counts as the sheet itself counts it: 0.12. */
-const PLAIN: Kind = { wanted: "a number", units: { "%": 0.01 } };
-const MONEY: Kind = { wanted: "an amount of money as a plain number", units: {} };
-const COUNT: Kind = { wanted: "a whole number", units: {} };
+const PLAIN: Kind = { called: "a number", units: { "%": 0.01 } };
+const MONEY: Kind = { called: "an amount of money", examples: "12.50, without its sign", units: {} };
+const COUNT: Kind = { called: "a whole number", units: {} };
 
 /** A weight in pounds. */
 export const pounds = above(WEIGHT);
@@ -116,7 +131,7 @@ function above(kind: Kind) {
   return (range: Range, name: string): Argument<number> =>
     argument(range, name, "number", (cell, as) => {
       const amount = amountIn(cell, as, kind);
-      if (amount < SMALLEST) throw new Unreadable(as, `${kind.wanted}, above 0`, shown(cell));
+      if (amount < SMALLEST) throw new Unreadable(as, wanted(kind, " above 0"), shown(cell));
       return amount;
     });
 }
@@ -127,9 +142,9 @@ function any(kind: Kind) {
 }
 
 function amountIn(cell: unknown, name: string, kind: Kind): number {
-  const given = numberOrText(cell, name, kind.wanted);
+  const given = numberOrText(cell, name, wanted(kind));
   const amount = typeof given === "number" ? (kind.bare?.(given) ?? given) : amountInText(given, name, kind);
-  if (Math.abs(amount) > LARGEST) throw new Unreadable(name, `${kind.wanted}, up to ${LARGEST}`, shown(cell));
+  if (Math.abs(amount) > LARGEST) throw new Unreadable(name, wanted(kind, ` up to ${LARGEST}`), shown(cell));
   return amount;
 }
 
@@ -137,16 +152,28 @@ function amountInText(text: string, name: string, kind: Kind): number {
   const comma = commaRefusal(text);
   const [, sign, digits, unit] = WRITTEN.exec(tidied(text)) ?? [];
   const value = digits === undefined ? undefined : valueOf(digits);
-  if (comma || value === undefined) throw new Unreadable(name, comma ?? kind.wanted, shown(text));
+  if (comma || value === undefined) throw new Unreadable(name, comma ?? wanted(kind), shown(text));
   const signed = sign ? -value : value;
   if (unit === undefined) return kind.bare?.(signed) ?? signed;
-  const factor = Object.hasOwn(kind.units, unit) ? kind.units[unit] : undefined;
-  if (factor === undefined) throw new Unreadable(name, kind.wanted, shown(text));
+  const factor = factorOf(unit, kind);
+  if (factor === undefined) throw new Unreadable(name, wanted(kind), shown(text));
   return typeof factor === "function" ? factor(signed) : signed * factor;
 }
 
+/** What a unit counts: with a point behind it (lb.) and in the plural (pounds) as well. */
+function factorOf(unit: string, { units }: Kind) {
+  const plain = unit.replace(/\.$/, "");
+  const known = [plain, plain.replace(/s$/, "")].find((spelling) => Object.hasOwn(units, spelling));
+  return known === undefined ? undefined : units[known];
+}
+
+/** What a message asks for: `pounds above 0, such as 40 or 18 kg`. */
+function wanted({ called, examples }: Kind, limit = ""): string {
+  return `${called}${limit}${examples ? `, such as ${examples}` : ""}`;
+}
+
 function whole(amount: number, cell: unknown, name: string): number {
-  if (!Number.isInteger(amount) || amount <= 0) throw new Unreadable(name, `${COUNT.wanted} above 0`, shown(cell));
+  if (!Number.isInteger(amount) || amount <= 0) throw new Unreadable(name, wanted(COUNT, " above 0"), shown(cell));
   return amount;
 }
 

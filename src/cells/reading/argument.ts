@@ -47,7 +47,7 @@ export function mayBeZero(reader: Argument<number>): Argument<number> {
  */
 export function sameForAll<T>(reader: Argument<T>): Argument<T> {
   const read = (cell: unknown, name: string): T => {
-    if (reader.isBlank(cell)) throw new Unreadable(name, "a value, since others of this row are given", "a blank");
+    if (reader.isBlank(cell)) throw new Unreadable(name, "a value (others of this row are given)", "a blank");
     return reader.read(cell, name);
   };
   return { ...reader, needed: null, isBlank: () => false, read };

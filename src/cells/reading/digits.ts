@@ -13,6 +13,7 @@ export function tidied(text: string): string {
     .replace(/[″”“‟]|''|’’|′′/g, '"')
     .replace(/[′’‘ʹ`]/g, "'")
     .replace(/[‐-―−]/g, "-")
+    .replace(/[º˚]/g, "°")
     .normalize("NFKC")
     .replace(/⁄/g, "/")
     .replace(/\s+/g, " ")
@@ -29,8 +30,8 @@ export function valueOf(written: string): number | undefined {
   return Number(under) === 0 ? undefined : Number(whole) + Number(over) / Number(under);
 }
 
-/** Why a text with a comma is refused; undefined where there is none. */
+/** What is wanted in place of a text with a comma, which could mean 1.5 or 1500; undefined where there is none. */
 export function commaRefusal(text: string): string | undefined {
   if (!/\d,\d|^,\d/.test(text)) return undefined;
-  return `no comma inside a number (1,5 could be 1.5 or 15): type 1.5 or 1500`;
+  return "a number without a comma, such as 1.5 or 1500";
 }

@@ -20,7 +20,7 @@ const METRIC_STEPS_PER_IN = 1e9;
 const MARK = { feet: "(?:'|ft\\.?|feet|foot)", inches: '(?:"|in\\.?|inch|inches)' };
 const FEET_AND_INCHES = new RegExp(`^(${NUMBER}) ?${MARK.feet} ?-?(?:(${NUMBER}) ?${MARK.inches}?)?$`);
 const INCHES = new RegExp(`^(${NUMBER}) ?${MARK.inches}$`);
-const METRIC = new RegExp(`^(${NUMBER}) ?(mm|cm|m)$`);
+const METRIC = new RegExp(`^(${NUMBER}) ?(mm|cm|m|(?:milli|centi)?met(?:er|re)s?)\\.?$`);
 const QUARTERS = /^(\d+) ?q$/;
 const FEET_DASH_INCHES = /^(\d+)-(\d+(?:\.\d*)?(?:[ -]\d+\/\d+)?)$/;
 const BARE = new RegExp(`^(${NUMBER})$`);
@@ -38,13 +38,12 @@ export function feet(range: Range, name: string): Argument<number> {
 }
 
 function inchesIn(cell: unknown, name: string, bare: "inches" | "feet"): number {
-  const wanted =
-    bare === "inches" ? "inches, such as 14.5, 14 1/2, 5/4 or 36 cm" : `feet, such as 8.5, 8'6", 102 in or 2.4 m`;
+  const examples = bare === "inches" ? "14.5, 14 1/2, 5/4 or 36 cm" : `8.5, 8'6", 102 in or 2.4 m`;
+  const wanted = `${bare}, such as ${examples}`;
   const given = numberOrText(cell, name, wanted);
   const scale = bare === "feet" ? IN_PER_FT : 1;
   const size = typeof given === "number" ? notADate(given, name) * scale : inchesInText(given, name, wanted, bare);
-  if (size < 0) throw new Unreadable(name, `${wanted}, above 0`, shown(cell));
-  if (size < SHORTEST_IN) throw new Unreadable(name, `${bare} above 0`, shown(cell));
+  if (size < SHORTEST_IN) throw new Unreadable(name, `${bare} above 0, such as ${examples}`, shown(cell));
   if (size > LONGEST_IN) throw new Unreadable(name, `${bare} up to ${Math.floor(LONGEST_IN / scale)}`, shown(cell));
   return size;
 }
@@ -68,7 +67,7 @@ function inchesInText(text: string, name: string, wanted: string, bare: "inches"
   const written = tidied(text);
   let found: RegExpExecArray | null;
   let size: number | undefined;
-  if ((found = BARE.exec(written))) size = times(valueOf(found[1]!), bare === "feet" ? IN_PER_FT : 1);
+  if ((found = BARE.exec(written))) size = bareSize(found[1]!, bare, name);
   else if ((found = INCHES.exec(written))) size = valueOf(found[1]!);
   else if ((found = METRIC.exec(written))) size = metric(valueOf(found[1]!), found[2]!);
   else if ((found = QUARTERS.exec(written))) size = Number(found[1]) / 4;
@@ -81,6 +80,12 @@ function inchesInText(text: string, name: string, wanted: string, bare: "inches"
   return size ?? refuse(wanted);
 }
 
+/** A date of a column that was formatted as Text too late is typed text too: its day's number. */
+function bareSize(written: string, bare: "inches" | "feet", name: string) {
+  const size = valueOf(written);
+  return size === undefined ? undefined : notADate(size, name) * (bare === "feet" ? IN_PER_FT : 1);
+}
+
 function feetAndInches(feetText: string, inchText: string | undefined, refuse: (reason: string) => never) {
   const feetGiven = valueOf(feetText);
   const inchesGiven = inchText === undefined ? 0 : valueOf(inchText);
@@ -91,10 +96,7 @@ function feetAndInches(feetText: string, inchText: string | undefined, refuse: (
 }
 
 function metric(given: number | undefined, unit: string) {
-  const size = times(given, IN_PER_METRIC[unit]!);
-  return size === undefined ? undefined : Math.round(size * METRIC_STEPS_PER_IN) / METRIC_STEPS_PER_IN;
-}
-
-function times(given: number | undefined, factor: number) {
-  return given === undefined ? undefined : given * factor;
+  if (given === undefined) return undefined;
+  const short = unit.replace(/met(?:er|re)s?/, "m").replace(/illi|enti/, "");
+  return Math.round(given * IN_PER_METRIC[short]! * METRIC_STEPS_PER_IN) / METRIC_STEPS_PER_IN;
 }
