@@ -321,12 +321,29 @@ export function BIGGESTLOG(throat: unknown[][], clearance?: unknown[][]): unknow
  * heights now measured from it; then the cant turned a quarter onto its round side. A quarter-sawn log is halved
  * through the pith, the halves quartered, and every quarter laid on the face whose board comes off next.
  *
- * Settings are two columns of name and value, in any order, with these names: small end across, taper (inches in 4 ft;
- * 0.5), log lies (split or flat), sweep and crown (up, down or side), rip kerf, scale step (1/32), objective (board
- * feet or value), pass cost, minimum width (3), maximum width, width step (1), widths (a list such as 4, 6, 8), width
- * allowance, minimum length (4 ft), length step (1 ft), trim, wane (share of the thickness from either face), rip (yes
- * or no), bed clearance, guide opening, cant widths (a list), cant offset (centred or free), ring angle (45), heart.
- * Leave a row out for its default: a taper of 0 is a log without taper.
+ * Settings are two columns of name and value, in any order. What stands in brackets holds where a row is left out, or is
+ * blank; but a blank taper is a log without taper. A setting that changes nothing is named under the plan.
+ *
+ * The log: small end across (as the diameter); taper (1/2 in of diameter in 4 ft); log lies, split or flat (split);
+ * sweep, planned live and split only, with lengths and trim in whole half feet (none); crown, up, down or side (up).
+ *
+ * The mill: scale step (1/32); rip kerf (as the kerf); bed clearance, the lowest height of the blade (0); guide opening,
+ * the widest cut (no limit).
+ *
+ * Widths: minimum width (3), maximum width (none) and width step (1); or widths, a list such as 4, 6, 8, instead of
+ * those three; width allowance, sawn over each width (0).
+ *
+ * Lengths: minimum length (4 ft); length step (1 ft); trim, left on every board (0 in).
+ *
+ * Boards: wane, the share of the thickness from either face that an edge may lack, under 0.5 (0); rip, yes for boards
+ * side by side out of one flitch (no).
+ *
+ * Worth: objective, board feet or value (board feet); pass cost, what each board costs to saw, in board feet or money as
+ * the objective is (0).
+ *
+ * Cant: cant widths, a list to try, which has to be given; cant offset, centred or free (centred).
+ *
+ * Quarter: ring angle, the least between rings and face (45 degrees); heart, the square lost about the pith (0).
  *
  * Boards are not rounded to surface measure here. Keep the customary foot of room over the biggest log for knots,
  * flare and turning (common practice, no source).

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { readCatalog } from "../../src/catalog/read-catalog";
 import { CUTPLAN, CUTYIELD } from "../../src/functions/sawing";
 
 type Cell = unknown;
@@ -166,6 +167,24 @@ describe("every setting changes the plan, the way a sawyer expects", () => {
     expect(feet([], "live", [["4/4", 1.5]])).toBeLessThan(plain);
     const wide = [...prices, ["4/4", 1.125, 6, 12]];
     expect(feet([["objective", "value"]], "live", wide)).toBeGreaterThan(3 * plain);
+  });
+});
+
+describe("the page of CUTPLAN", () => {
+  const { remarks } = readCatalog().find(({ name }) => name === "CUTPLAN")!;
+  const [{ message }] = CUTPLAN(...log([["no such", 1]]))[0] as [{ message: string }];
+  const known = /known: ([^)]*)/.exec(message)![1]!.split(", ");
+
+  it("names every setting, a paragraph a group", () => {
+    expect(known).toHaveLength(25);
+    for (const setting of known)
+      expect(remarks.join(" "), setting).toMatch(new RegExp(`[:;,.] ${setting}|(and|or) ${setting}`));
+    for (const remark of remarks) expect(remark.length, remark).toBeLessThan(800);
+  });
+
+  it("says that a blank taper is none, which the plan takes it for", () => {
+    expect(remarks.join(" ")).toContain("a blank taper is a log without taper");
+    expect(feet([["taper", ""]])).toBe(feet([["taper", "0"]]));
   });
 });
 
