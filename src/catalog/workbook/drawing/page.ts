@@ -52,6 +52,12 @@ export function repeatRows(page: Page, first: number, last: number): void {
   page.sheet.pageSetup.printTitlesRow = `${first}:${last}`;
 }
 
+/** Prints only a block of the sheet: what stands outside is for the screen. */
+export function printOnly(page: Page, block: string): void {
+  // The library fixes the columns but not the rows: A1:B9 would become $A1:$B9.
+  page.sheet.pageSetup.printArea = block.replace(/([A-Z]+)(\d+)/g, "$1$$$2");
+}
+
 export function put(page: Page, address: string, value: CellValue, style: CellStyle): void {
   const cell = page.sheet.getCell(address);
   cell.value = value === "" ? null : value;

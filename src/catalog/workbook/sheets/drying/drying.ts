@@ -79,7 +79,7 @@ export function drawDrying(draft: Draft): void {
   drawTable(page, `A${READINGS_HEADER}`, "Readings", READING_COLUMNS, yardRows("readings"));
   drawForecasts(page);
   drawSampleBoard(page, BOARD_ROW);
-  drawKiln(page, BOARD_ROW + 1);
+  drawKiln(page, BOARD_ROW);
   drawFacts(page, FACT_COLUMNS, CURVE_HEADER - 3, [
     {
       label: "Stack to show in the chart",

@@ -19,7 +19,7 @@ const COLUMNS: readonly Column[] = [
   { header: "Exact bf", formula: "=BOLE.BOARDFEET([@Thickness], [@Width], [@Length])", format: FORMAT.two },
   { header: "Green lb", formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Exact bf]])", format: FORMAT.one },
   {
-    header: "Width expected dry",
+    header: "Width dried",
     formula: '=BOLE.DRIEDSIZE([@Species], [@Width], "30%", Dried_to)',
     format: FORMAT.two,
   },
@@ -39,7 +39,7 @@ export function drawBoards(draft: Draft): void {
   const page = startPage(draft, "Boards", {
     title: "Boards: what came out square-edged",
     lead: "Thickness is typed as the trade says it: 4/4, 5/4, 8/4 (the column is formatted as Text, so that it stays what you typed). Tally counts whole surface feet of each board, as graders do; exact does not round. Boards from the kiln are measured again and sold by that net tally.",
-    widths: [9, 8, 20, 11, 9, 10, 11, 16, 10, 12, 14, 11, 10, 27, 11],
+    widths: [9, 8, 20, 11, 9, 10, 11, 16, 10, 12, 14, 13, 11, 27, 11],
   });
   drawStatus(page, "H1");
   drawFacts(page, { label: "A", value: "D", says: "E" }, 4, [

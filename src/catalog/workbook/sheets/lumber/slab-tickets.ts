@@ -1,7 +1,7 @@
 import type { Draft } from "../../draft";
 import { figure } from "../../drawing/cells";
 import { drawFacts } from "../../drawing/facts";
-import { type Page, put, startPage } from "../../drawing/page";
+import { type Page, printOnly, put, startPage } from "../../drawing/page";
 import { type CellStyle, FORMAT, TEXT, TICKET_EDGE } from "../../drawing/style";
 
 const TICKETS = 8;
@@ -51,11 +51,14 @@ const LINES: readonly TicketLine[] = [
   },
 ];
 
+/** The piece, its lines, and a row to cut through. */
+const TICKET_ROWS = LINES.length + 2;
+
 /** Tickets for the slabs of one log, eight on a page. Each says how its slab was measured. */
 export function drawSlabTickets(draft: Draft): void {
   const page = startPage(draft, "Slab tickets", {
     title: "Slab tickets",
-    lead: "Eight tickets to print, cut and staple. Choose the log and the state its slabs are sold in. No standard says how a live-edge slab is measured, so each ticket says it. The slabs of one log stand together on the sheet Slabs.",
+    lead: "Eight tickets to print, cut and staple. Choose the log and the state its slabs are sold in; only the tickets are printed. No standard says how a live-edge slab is measured, so each ticket says it. The slabs of one log stand together on the sheet Slabs.",
     widths: [15, 40, 3, 15, 40],
     leadLines: 3,
     landscape: false,
@@ -85,37 +88,37 @@ export function drawSlabTickets(draft: Draft): void {
     },
   ]);
   for (let i = 0; i < TICKETS; i++) drawTicket(page, i);
+  printOnly(page, `A${FIRST_TICKET_ROW}:E${FIRST_TICKET_ROW + (TICKETS / 2) * TICKET_ROWS - 1}`);
 }
 
 function drawTicket(page: Page, index: number): void {
-  const side = SIDES[index % 2]!;
-  const top = FIRST_TICKET_ROW + Math.floor(index / 2) * (LINES.length + 2);
-  const piece = `${side.value}${top}`;
+  const { label, value } = SIDES[index % 2]!;
+  const top = FIRST_TICKET_ROW + Math.floor(index / 2) * TICKET_ROWS;
+  const piece = `${value}${top}`;
   const number = `Tickets_from+${index}`;
-  put(page, `${side.label}${top}`, "Slab", ticketStyle(true, false));
+  put(page, `${label}${top}`, "Slab", edged(PLAIN, "top", "left"));
   figure(
     page,
     piece,
     `=IF(${number}>Tickets_count, "", INDEX(Slabs[Piece], MATCH(Tickets_log, Slabs[Log], 0)+${number}-1))`,
   );
-  page.sheet.getCell(piece).style = ticketStyle(true, false, FORMAT.text, true);
+  page.sheet.getCell(piece).style = edged(LARGE, "top", "right");
   page.sheet.getRow(top).height = 22;
-  LINES.forEach(({ label, value, format }, i) => {
+  LINES.forEach((line, i) => {
     const row = top + 1 + i;
     const last = i === LINES.length - 1;
-    put(page, `${side.label}${row}`, label, ticketStyle(false, last));
-    const cell = (line: number) => `${side.value}${top + 1 + line}`;
-    figure(page, `${side.value}${row}`, `=IF(${piece}="", "", ${value(piece, cell)})`);
-    page.sheet.getCell(`${side.value}${row}`).style = ticketStyle(false, last, format, last);
+    const foot = last ? (["bottom"] as const) : [];
+    put(page, `${label}${row}`, line.label, edged(PLAIN, "left", ...foot));
+    const shown = line.value(piece, (other) => `${value}${top + 1 + other}`);
+    figure(page, `${value}${row}`, `=IF(${piece}="", "", ${shown})`);
+    const style = edged(last ? LARGE : PLAIN, "right", ...foot);
+    page.sheet.getCell(`${value}${row}`).style = { ...style, ...(line.format && { numFmt: line.format }) };
   });
 }
 
-function ticketStyle(first: boolean, last: boolean, format?: string, large = false): CellStyle {
-  return {
-    ...TEXT,
-    font: { ...TEXT.font, bold: large, size: large ? 14 : 11 },
-    alignment: { horizontal: "left", vertical: "middle", indent: 1 },
-    border: { ...(first && { top: TICKET_EDGE }), ...(last && { bottom: TICKET_EDGE }) },
-    ...(format && { numFmt: format }),
-  };
+const PLAIN: CellStyle = { ...TEXT, alignment: { horizontal: "left", vertical: "middle", indent: 1 } };
+const LARGE: CellStyle = { ...PLAIN, font: { ...TEXT.font, bold: true, size: 14 } };
+
+function edged(style: CellStyle, ...sides: ("top" | "left" | "bottom" | "right")[]): CellStyle {
+  return { ...style, border: Object.fromEntries(sides.map((side) => [side, TICKET_EDGE])) };
 }

@@ -30,7 +30,7 @@ export const KEY_FIGURES: readonly KeyFigure[] = [
   key("Board feet sawn", "Key_sawn_feet", "bf", FORMAT.whole, "Log results"),
   key("Overrun of the saw over the scale", "Key_overrun", "percent", FORMAT.one, "Log results"),
   key("Share the way of measuring slabs moves", "Key_slab_custom", "", FORMAT.share, "Slabs"),
-  key("Day the walnut slabs reach the target", "Key_dry_day", "days", FORMAT.whole, "Drying"),
+  key("Walnut slabs reach the target after", "Key_dry_day", "days", FORMAT.whole, "Drying"),
   key("Weight the sample board must reach", "Key_board_weight", "g", FORMAT.whole, "Drying"),
   key("Most to pay for log L24", "Key_bid", "", FORMAT.money, "Money"),
   key("Cost of a dry board foot", "Key_dry_foot", "", FORMAT.money, "Money"),

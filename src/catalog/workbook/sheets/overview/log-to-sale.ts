@@ -7,8 +7,9 @@ import { type Column, drawMainTable } from "../../drawing/table";
 import { yardRows } from "../../yard/read";
 
 const ofLog = (column: string) => `XLOOKUP([@Log], Logs[Log], Logs[${column}])`;
+/** A log that is not sawn yet is not among the results. */
 const ofSawing = (column: string, ifNotSawn: string) =>
-  `XLOOKUP([@Log], Results[Log], Results[${column}], ${ifNotSawn})`;
+  `IFERROR(INDEX(Results[${column}], MATCH([@Log], Results[Log], 0)), ${ifNotSawn})`;
 
 const CALL: readonly Column[] = [
   { header: "Log", from: "log" },

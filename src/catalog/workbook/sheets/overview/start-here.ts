@@ -1,8 +1,11 @@
 import type { Draft } from "../../draft";
 import { entry, figure } from "../../drawing/cells";
 import { caution, heading, link, type Page, prose, put, startPage } from "../../drawing/page";
-import { CAUTION, COMPUTED, FORMAT, KEY, PROSE, TEXT } from "../../drawing/style";
+import { CAUTION, type CellStyle, COMPUTED, FORMAT, KEY, PROSE, TEXT, UNIT } from "../../drawing/style";
 import type { Step } from "../../steps";
+
+/** Wrapped text beside a cell, set off from it. */
+const BESIDE: CellStyle = { ...PROSE, alignment: { ...PROSE.alignment, indent: 1 } };
 
 /** The first sheet: what this is, whether the add-in is there, how to read the cells, and what each sheet is for. */
 export function drawStartHere(draft: Draft, steps: readonly Step[]): void {
@@ -29,7 +32,7 @@ function drawAddInCheck(page: Page, row: number): number {
   heading(page, row, "Is the add-in here?");
   put(page, `A${row + 1}`, "Version that answers", TEXT);
   figure(page, `B${row + 1}`, "=BOLE.VERSION()", { key: true });
-  put(page, `C${row + 1}`, "#NAME? here means that it is missing.", PROSE);
+  put(page, `C${row + 1}`, "#NAME? here means that it is missing.", BESIDE);
   put(page, `A${row + 2}`, "In words", TEXT);
   page.sheet.mergeCells(`B${row + 2}:C${row + 2}`);
   figure(page, `B${row + 2}`, `=IF(ISTEXT(B${row + 1}), "${ANSWERS}", "${MISSING}")`);
@@ -52,7 +55,7 @@ function drawLegend(page: Page, row: number): number {
     "The sheet Summary collects them.",
     "Estimates and set-ups that can hurt someone carry one.",
   ];
-  says.forEach((text, i) => put(page, `C${row + 1 + i}`, text, PROSE));
+  says.forEach((text, i) => put(page, `C${row + 1 + i}`, text, BESIDE));
   page.sheet.getRow(row + 1).height = 32;
   page.sheet.getRow(row + 2).height = 32;
   return row + 6;
@@ -65,7 +68,7 @@ function drawContents(page: Page, firstRow: number, steps: readonly Step[]): num
     put(page, `A${row}`, title, { ...TEXT, font: { ...TEXT.font, bold: true } });
     for (const { name, question } of sheets) {
       link(page, `B${row}`, name);
-      put(page, `C${row++}`, question, TEXT);
+      put(page, `C${row++}`, question, UNIT);
     }
   }
   return row + 1;

@@ -1,6 +1,6 @@
 import type { Draft } from "../../draft";
 import { entry, figure } from "../../drawing/cells";
-import { type Page, prose, put, startPage } from "../../drawing/page";
+import { type Page, printOnly, prose, put, startPage } from "../../drawing/page";
 import { COMPUTED, FORMAT, HEADER, KEY, SMALL, TEXT } from "../../drawing/style";
 
 const HEADER_ROW = 9;
@@ -18,15 +18,17 @@ const COLUMNS = [
   { header: "Amount", from: "Amount", format: FORMAT.money },
 ];
 
+const SET_IN = { alignment: { horizontal: "left", vertical: "top", indent: 1 } } as const;
+
 const ofInvoice = (column: string) => `=XLOOKUP(Invoice_shown, Invoices[Invoice], Invoices[${column}])`;
 
 /** One invoice on a page, with how its wood was measured. */
 export function drawInvoiceToPrint(draft: Draft): void {
   const page = startPage(draft, "Invoice to print", {
     title: "Invoice",
-    lead: "The sample yard, partners Nora and Emil. Choose an invoice in the tinted cell; its lines come from the sheet Invoice lines, where they stand together.",
-    widths: [12, 56, 12, 11, 12, 15],
-    leadLines: 2,
+    lead: "The sample yard, Nora and Emil. An invented yard.",
+    widths: [17, 56, 12, 12, 14, 15],
+    leadLines: 1,
     landscape: false,
     onePage: true,
   });
@@ -37,12 +39,9 @@ export function drawInvoiceToPrint(draft: Draft): void {
   figure(page, "B6", ofInvoice("Customer"));
   for (const address of ["B4", "B5", "B6"]) {
     const cell = page.sheet.getCell(address);
-    cell.style = { ...cell.style, alignment: { horizontal: "left", vertical: "top", indent: 1 } };
+    cell.style = { ...cell.style, ...SET_IN };
   }
-  put(page, "D4", "Lines", TEXT);
-  figure(page, "E4", ofInvoice("Lines"));
-  put(page, "D5", "Do they add up?", TEXT);
-  figure(page, "F5", `=IF(ROUND(SUM(F${FIRST}:F${LAST}), 2)=F${LAST + 1}, "yes, to the cent", "NO: see the lines")`);
+  drawForTheSawyer(page);
   COLUMNS.forEach(({ header }, i) => put(page, `${"ABCDEF"[i]}${HEADER_ROW}`, header, HEADER));
   for (let line = 1; line <= LINES_SHOWN; line++) drawLine(page, line);
   drawTotals(page);
@@ -58,14 +57,27 @@ export function drawInvoiceToPrint(draft: Draft): void {
   page.sheet.getCell(`B${LAST + 6}`).style = SMALL;
 }
 
+/** What stands beside the invoice, on the screen only. */
+function drawForTheSawyer(page: Page): void {
+  put(page, "H3", "Not printed", SMALL);
+  put(page, "H4", "Choose the invoice in the tinted cell. Its lines come from the sheet Invoice lines.", TEXT);
+  put(page, "H5", "Lines", TEXT);
+  figure(page, "I5", ofInvoice("Lines"), { name: "Lines_shown" });
+  put(page, "H6", "Do they add up?", TEXT);
+  figure(page, "I6", `=IF(ROUND(SUM(F${FIRST}:F${LAST}), 2)=F${LAST + 1}, "yes, to the cent", "NO: see the lines")`);
+  page.sheet.getColumn("H").width = 18;
+  page.sheet.getColumn("I").width = 20;
+  printOnly(page, `A1:F${LAST + 6}`);
+}
+
 /** The lines of an invoice stand together, so the first one's place gives that of the others. */
 function drawLine(page: Page, line: number): void {
   const row = HEADER_ROW + line;
   COLUMNS.forEach(({ from, format }, i) => {
     const address = `${"ABCDEF"[i]}${row}`;
     const value = `INDEX(Lines[${from}], MATCH(Invoice_shown, Lines[Invoice], 0)+${line - 1})`;
-    figure(page, address, `=IF(${line}>$E$4, "", ${from === "Piece" ? `${value}&""` : value})`, { format });
-    page.sheet.getCell(address).style = { ...COMPUTED, ...(format && { numFmt: format }) };
+    figure(page, address, `=IF(${line}>Lines_shown, "", ${from === "Piece" ? `${value}&""` : value})`, { format });
+    page.sheet.getCell(address).style = format ? { ...COMPUTED, numFmt: format } : { ...COMPUTED, ...SET_IN };
   });
 }
 
