@@ -188,6 +188,24 @@ describe("the page of CUTPLAN", () => {
   });
 });
 
+describe("a plan without a board", () => {
+  const why = (...rows: Cell[][]) => /^(no length|no width|none of).*/m.exec(plan(rows).notes)?.[0];
+
+  it("says whether lengths, widths or the log itself forbid it", () => {
+    expect(why(["minimum length", 13])).toMatch(/^no length goes into this log with its trim/);
+    expect(why(["trim", 120])).toMatch(/^no length/);
+    expect(why(["minimum width", 10], ["maximum width", 8])).toMatch(/^no width goes into this log/);
+    expect(why(["widths", "30, 40"])).toMatch(/^no width/);
+    expect(plan([], "live", one(24)).notes).toMatch(/^none of these products/m);
+    expect(why()).toBeUndefined();
+  });
+
+  it("leaves the shim of slabs standing where a sweep is given, which slabs make no use of", () => {
+    expect(plan([["sweep", 3]], "slab").notes).toMatch(/raise the small end/);
+    expect(plan([["sweep", 3]]).notes).not.toMatch(/raise the small end/);
+  });
+});
+
 describe("a setting that changes nothing", () => {
   const unused = (settings: Cell[][], pattern?: string, products?: Cell[][]) =>
     /not used for this plan, pattern \w+: (.*)/.exec(plan(settings, pattern, products).notes)?.[1];
@@ -231,7 +249,7 @@ describe("sizes that no log, saw or list has", () => {
     expect(answer(300, 12, "4/4", 0.125)[0]![0]).toBeGreaterThan(10_000);
     expect(answer(301, 12, "4/4", 0.125)).toEqual([[refused("#N/A", /diameter \(in\): wanted 0 to 300, got 301/)]]);
     expect(answer(20, 301, "4/4", 0.125)).toEqual([[refused("#N/A", /length \(ft\): wanted 0 to 300, got 301/)]]);
-    expect(answer(20, 12, "4/4", 3)).toEqual([[refused("#N/A", /kerf \(in\): wanted 0 to 1, got 3/)]]);
+    expect(answer(20, 12, "4/4", 3)).toEqual([[refused("#N/A", /kerf \(in\): wanted 0 to 0\.75, got 3/)]]);
     expect(with20("taper", 12)[0]![0]).toBeGreaterThan(plain);
     expect(with20("taper", 12.5)).toEqual([[refused("#N/A", /taper.*wanted 0 to 12, got 12.5/)]]);
     expect(with20("small end across", 60)[0]![0]).toBeGreaterThan(plain);

@@ -19,7 +19,7 @@ const WILD_SETTINGS: Record<string, fc.Arbitrary<Cell>> = {
   "scale step": anywhere(1e-5, 0.5),
   taper: anywhere(0.01, 12),
   "log lies": fc.constantFrom("split", "flat"),
-  "rip kerf": anywhere(1e-3, 1),
+  "rip kerf": anywhere(1e-3, 0.75),
   "pass cost": anywhere(0.01, 100),
   "minimum width": anywhere(1e-3, 30),
   "width step": anywhere(1e-2, 5),
@@ -35,7 +35,7 @@ const WILD_SETTINGS: Record<string, fc.Arbitrary<Cell>> = {
 const wildPlan = fc.record({
   diameter: anywhere(4, 300),
   length: anywhere(4, 300),
-  kerf: anywhere(1e-3, 1),
+  kerf: anywhere(1e-3, 0.75),
   products: fc.array(anywhere(0.1, 12), { minLength: 1, maxLength: 12 }),
   pattern: fc.constantFrom("live", "slab", "cant", "quarter"),
   settings: fc.record(WILD_SETTINGS, { requiredKeys: [] }),

@@ -9,7 +9,7 @@ import { FTLBF_PER_MIN_PER_HP, IN_PER_FT, W_PER_ELECTRIC_HP } from "../units";
  *
  * @formula hp = U k h f / 396,000; U in lbf in per in3 (psi), kerf k and depth h in inches, feed f in inches per minute
  * @source plain arithmetic: energy of the wood removed in a minute
- * @range kerf 0 to 1 in
+ * @range kerf 0 to 3/4 in
  */
 export function sawPowerHp({ kerfIn, depthIn, feedFpm, energyPsi }: SawPower): number {
   mustBeKerf(kerfIn);

@@ -43,7 +43,6 @@ export function mustSuit(job: CutJob): void {
 /** A bowed log is planned live with its ends level only, station by station. */
 function mustSuitSweep(job: CutJob, sweep: Sweep): void {
   mustBeBetween(0, job.log.lengthIn / 4, sweep.riseIn, "sweep (in)");
-  if (job.pattern === "slab") return;
   if (job.pattern !== "live" || job.lies !== "split")
     throw new NoAnswer(
       "sweep: is planned for live sawing of a log that lies split; leave the sweep out for other patterns",

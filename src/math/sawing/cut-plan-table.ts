@@ -60,7 +60,7 @@ function remarks(plan: Plan): Row[] {
   const say = (pass: string, figure: number | undefined, note: string) =>
     rows.push(row({ pass, "blade height": figure, note }));
   const { opening } = plan;
-  if (plan.passes.length === 0) say("no board", undefined, "none of these products comes out of this log");
+  if (plan.passes.length === 0) say("no board", undefined, whyNone(plan));
   if (opening) say(`opening face`, opening.chosenIn, openingRemark(plan, opening));
   const shimIn = shimUnderSmallEndIn(plan);
   if (shimIn > 0) say("shim", shimIn, "inches to raise the small end off the bed, so that the pith is level");
@@ -75,6 +75,14 @@ function remarks(plan: Plan): Row[] {
   }
   for (const warning of plan.warnings) say("warning", undefined, warning);
   return rows;
+}
+
+/** Why a log holds no board, where a setting alone forbids them all. */
+function whyNone({ job }: Plan): string {
+  if (job.lengthsFt.length === 0) return "no length goes into this log with its trim: see minimum length and trim";
+  if (job.pattern !== "slab" && job.widths.length === 0)
+    return "no width goes into this log: see widths, or minimum and maximum width";
+  return "none of these products comes out of this log";
 }
 
 /** Nothing for a log that lies flat or bowed on the bed. */

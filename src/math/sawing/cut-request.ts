@@ -95,7 +95,7 @@ export function cutJob({
     pattern,
     log,
     lies: settings["log lies"] ?? "split",
-    sweep: settings.sweep ? { riseIn: settings.sweep, way: settings.crown ?? "up" } : undefined,
+    sweep: settings.sweep && pattern !== "slab" ? { riseIn: settings.sweep, way: settings.crown ?? "up" } : undefined,
     stepIn,
     kerfSteps,
     kerfIn: kerfSteps * stepIn,

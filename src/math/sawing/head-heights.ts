@@ -13,7 +13,7 @@ const SLACK_IN = 1e-9;
  *
  * @formula h(n) = start - n * (t + k), while h(n) >= bed
  * @source plain arithmetic
- * @range thickness above 0, kerf 0 to 1 in, 1 to 1000 boards
+ * @range thickness above 0, kerf 0 to 3/4 in, 1 to 1000 boards
  */
 export function headHeights({
   startIn,

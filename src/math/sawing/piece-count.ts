@@ -8,7 +8,7 @@ import { SLACK } from "./scale-steps";
  * @formula n = floor((depth + k) / (t + k)), because n pieces need n * t + (n - 1) * k
  * @source plain arithmetic
  * @checked 2 of 2 printed depths for 12 boards (16.6 and 15.2 in, Wengert 2000)
- * @range thickness above 0, kerf 0 to 1 in
+ * @range thickness above 0, kerf 0 to 3/4 in
  */
 export function pieceCount(sizes: { depthIn: number; thicknessIn: number; kerfIn: number }): number {
   mustBeAtLeast(0, sizes.depthIn, "depth (in)");

@@ -28,7 +28,7 @@ describe("answers lie where common practice, no source, expects them", () => {
 
   it("15 to 60 MPa, from memory, are 0.0055 to 0.022 hp for each cubic inch a minute", () => {
     const hp = (megapascals: number) =>
-      sawPowerHp({ kerfIn: 1, depthIn: 1, feedFpm: 1 / 12, energyPsi: megapascals * 145.038 });
+      sawPowerHp({ kerfIn: 0.5, depthIn: 2, feedFpm: 1 / 12, energyPsi: megapascals * 145.038 });
     expect(hp(15)).toBeCloseTo(0.0055, 4);
     expect(hp(60)).toBeCloseTo(0.022, 3);
   });

@@ -19,15 +19,15 @@ describe("kerf loss", () => {
   });
 
   it("refuses a kerf below 0 and a board of no thickness", () => {
-    expect(() => kerfLossShare({ thicknessIn: 1, kerfIn: -0.01 })).toThrow("kerf (in): wanted 0 to 1, got -0.01");
+    expect(() => kerfLossShare({ thicknessIn: 1, kerfIn: -0.01 })).toThrow("kerf (in): wanted 0 to 0.75, got -0.01");
     expect(() => kerfLossShare({ thicknessIn: 0, kerfIn: 0.1 })).toThrow("thickness (in): wanted more than 0");
   });
 });
 
-describe("a kerf over an inch", () => {
+describe("a kerf over three quarters of an inch", () => {
   it("is millimetres without their name, or a board in the kerf's cell, and has no answer", () => {
-    expect(kerfLossShare({ thicknessIn: 1, kerfIn: 1 })).toBe(0.5);
-    const wide = { thicknessIn: 0.125, kerfIn: 1.125 };
+    expect(kerfLossShare({ thicknessIn: 2.25, kerfIn: 0.75 })).toBe(0.25);
+    const wide = { thicknessIn: 0.125, kerfIn: 1 };
     for (const ask of [
       () => kerfLossShare(wide),
       () => headHeights({ startIn: 10, count: 3, ...wide }),
@@ -35,11 +35,11 @@ describe("a kerf over an inch", () => {
       () => sawPowerHp({ depthIn: 24, feedFpm: 20, energyPsi: 5000, kerfIn: 3 }),
       () => cutYield({ diameterIn: 20, lengthFt: 10, products: [{ thickness: 1 }], kerfIn: 3 }),
     ])
-      expect(ask).toThrow(/^kerf \(in\): wanted 0 to 1, got (1.125|3)$/);
+      expect(ask).toThrow(/^kerf \(in\): wanted 0 to 0\.75, got [13]$/);
     const ripped = { rip: true, "rip kerf": 3 };
     expect(() =>
       cutYield({ diameterIn: 20, lengthFt: 10, products: [{ thickness: 1 }], kerfIn: 0.125, settings: ripped }),
-    ).toThrow("rip kerf (in): wanted 0 to 1, got 3");
+    ).toThrow("rip kerf (in): wanted 0 to 0.75, got 3");
   });
 });
 
