@@ -13,7 +13,9 @@ export function pane(catalog: readonly Entry[], host: SheetHost): HTMLElement[] 
     { name: "Cut plan", section: cutPlanPart(host) },
   ];
   const buttons = parts.map(({ name }) => element("button", { type: "button" }, name));
+  const said = element("p", { id: "said", role: "status" });
   const show = (shown: number) => {
+    said.textContent = "";
     parts.forEach(({ section }, i) => (section.hidden = i !== shown));
     buttons.forEach((button, i) => button.setAttribute("aria-current", String(i === shown)));
   };
@@ -22,6 +24,6 @@ export function pane(catalog: readonly Entry[], host: SheetHost): HTMLElement[] 
   return [
     element("nav", { "aria-label": "Parts of Bole" }, ...buttons),
     ...parts.map(({ section }) => section),
-    element("p", { id: "said", role: "status" }),
+    said,
   ];
 }

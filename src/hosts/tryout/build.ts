@@ -8,7 +8,7 @@ export const ROOT = fileURLToPath(new URL("../../../", import.meta.url));
 export const PAGE_FOLDER = join(ROOT, ".cache/tryout");
 
 /** What the built page is made from; it is built again when one of these is younger. */
-const SOURCES = ["src/math", "src/cells", "src/functions", "src/catalog", "src/hosts/tryout", "package-lock.json"];
+const SOURCES = ["src/math", "src/cells", "src/functions", "src/catalog", "src/hosts", "package-lock.json"];
 
 const LONGEST_BUILD_MS = 180_000;
 

@@ -33,6 +33,7 @@ const POLICY = [
 const FILES: Record<string, string> = {
   "/": "src/hosts/tryout/page/index.html",
   "/page.css": "src/hosts/tryout/page/page.css",
+  "/pane.css": "src/hosts/pane/pane.css",
   "/grid.css": "node_modules/@univerjs/preset-sheets-core/lib/index.css",
   "/catalog.json": "src/catalog/catalog.json",
   "/icon.png": "assets/icons/bole-32.png",

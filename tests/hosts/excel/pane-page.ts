@@ -7,10 +7,10 @@ export const NARROW = { width: 320, height: 700 };
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-/** What the accessibility checker finds wrong with the page as it stands: contrast, names, roles, order. */
-export async function axeComplaints(page: Page): Promise<string[]> {
+/** What the accessibility checker finds wrong with the page, or a part of it: contrast, names, roles, order. */
+export async function axeComplaints(page: Page, part = "html"): Promise<string[]> {
   await page.evaluate(AXE);
-  const { violations } = (await page.evaluate("axe.run()")) as {
+  const { violations } = (await page.evaluate(`axe.run("${part}")`)) as {
     violations: { id: string; nodes: { html: string }[] }[];
   };
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));

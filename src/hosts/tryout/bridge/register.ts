@@ -1,4 +1,5 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
+import type { CutPlans } from "./cut-plans";
 import { isBoleError, type Messages } from "./messages";
 
 /** A worksheet function of the registry. */
@@ -13,6 +14,8 @@ export interface Engine {
   parts: typeof EngineFormula;
   functions: EngineFormula.IFunctionService;
   messages: Messages;
+  /** Kept where plans can be drawn. */
+  plans?: CutPlans;
 }
 
 /** Makes every function of the registry known to the engine, as BOLE.NAME. */
@@ -26,7 +29,11 @@ export function registerAll(registry: Registry, engine: Engine): string[] {
   return names;
 }
 
-function executor(name: string, formula: WorksheetFunction, { parts, messages }: Engine): EngineFormula.BaseFunction {
+function executor(
+  name: string,
+  formula: WorksheetFunction,
+  { parts, messages, plans }: Engine,
+): EngineFormula.BaseFunction {
   const { BaseFunction } = parts;
 
   class RegisteredFunction extends BaseFunction {
@@ -36,9 +43,11 @@ function executor(name: string, formula: WorksheetFunction, { parts, messages }:
     }
 
     override calculate(...given: EngineValue[]): EngineValue {
-      const answer = ask(name, formula, given);
+      const cells = given.map(toCells);
+      const answer = ask(name, formula, cells);
       const place = { unit: this.unitId ?? "", sheet: this.subUnitId ?? "", row: this.row, column: this.column };
       messages.keep(place, answer);
+      if (name === "BOLE.CUTPLAN") plans?.keep(place, cells);
       return toEngine(answer, parts);
     }
   }
@@ -46,13 +55,13 @@ function executor(name: string, formula: WorksheetFunction, { parts, messages }:
 }
 
 /** Calls a function; a mistake of ours must not end the engine, so it becomes an error that says so. */
-function ask(name: string, formula: WorksheetFunction, given: EngineValue[]): unknown[][] {
+function ask(name: string, formula: WorksheetFunction, given: unknown[][][]): unknown[][] {
   if (given.length > formula.length) {
     const most = formula.length === 1 ? "one argument" : `${formula.length || "no"} arguments`;
     return oneError("#VALUE!", `${name}: wanted at most ${most}, got ${given.length}`);
   }
   try {
-    const answer = formula(...given.map(toCells));
+    const answer = formula(...given);
     if (Array.isArray(answer) && answer.length > 0) return answer.map((row) => row.map(checked));
     return fault(name, "it gave no answer");
   } catch (mistake) {

@@ -1,11 +1,15 @@
 import type { IFunctionInfo } from "@univerjs/engine-formula";
-import { signature, type Entry } from "./catalog";
+import type { Entry } from "../../../catalog/entry";
+import { signature } from "./signature";
 
 /** Our functions have no place in the engine's own groups of functions. */
 const OF_THE_USER = 15;
 
+/** What a suggestion tells of a function. */
+type Described = Pick<Entry, "name" | "summary" | "params" | "cautions">;
+
 /** A function as the grid's list of suggestions and its help beside the cell show it. */
-export function suggestion(entry: Entry): IFunctionInfo {
+export function suggestion(entry: Described): IFunctionInfo {
   return {
     functionName: `BOLE.${entry.name}`,
     functionType: OF_THE_USER,
@@ -22,6 +26,6 @@ export function suggestion(entry: Entry): IFunctionInfo {
 }
 
 export function suggestionWithoutCatalog(name: string): IFunctionInfo {
-  const entry = { name, summary: "", params: [], returns: "", examples: [], cautions: [], words: [], grade: "" };
+  const entry = { name, summary: "", params: [], cautions: [] };
   return { ...suggestion(entry), abstract: signature(entry) };
 }

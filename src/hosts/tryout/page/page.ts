@@ -1,10 +1,11 @@
 import { ICommandService, type IWorkbookData } from "@univerjs/core";
+import { pane } from "../../pane/pane";
 import { loadCatalog } from "./catalog";
 import { byId, element } from "./element";
-import { startFinder } from "./finder";
 import { startGrid, type Grid } from "./grid";
 import { showCell } from "./panel";
 import { selectedCell } from "./selected";
+import { gridHost } from "./sheet-host";
 
 start().catch((fault: unknown) => {
   byId("cell").replaceChildren(element("p", "why", `The spreadsheet could not start: ${String(fault)}`));
@@ -13,7 +14,7 @@ start().catch((fault: unknown) => {
 async function start(): Promise<void> {
   const [catalog, workbook] = await Promise.all([loadCatalog(), loadWorkbook()]);
   const grid = startGrid(byId("grid"), workbook, catalog);
-  startFinder(catalog);
+  byId("pane").replaceChildren(...pane(catalog, gridHost(grid)));
   changeSidesWithF6();
   await grid.ready;
   keepShowing(grid, () => {
@@ -54,9 +55,15 @@ function changeSidesWithF6(): void {
       event.stopPropagation();
       const inPanel = byId("panel").contains(document.activeElement);
       if (!inPanel) inGrid = document.activeElement;
-      const next = inPanel ? inGrid : byId("search");
+      const next = inPanel ? inGrid : wayIn();
       if (next instanceof HTMLElement) next.focus();
     },
     true,
   );
+}
+
+/** The search box where it is in sight, else the part of the pane that is. */
+function wayIn(): Element | null {
+  const search = byId("search");
+  return search.offsetParent ? search : byId("pane").querySelector("[aria-current=true]");
 }

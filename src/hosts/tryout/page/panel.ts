@@ -1,5 +1,7 @@
-import { signature, type Entry } from "./catalog";
+import type { Entry } from "../../../catalog/entry";
+import { shownDrawing } from "../../pane/drawing";
 import { byId, element } from "./element";
+import { signature } from "./signature";
 
 /** The selected cell, as the panel tells it. */
 export interface SelectedCell {
@@ -9,6 +11,8 @@ export interface SelectedCell {
   spilledFrom: string | undefined;
   answer: string;
   why: string | undefined;
+  /** The end of the log where the cell plans its cuts, as SVG. */
+  endView: string | undefined;
   /** The sheet that a link in the cell leads to, and the way there. */
   link: { sheet: string; follow(): void } | undefined;
 }
@@ -23,6 +27,7 @@ export function showCell(cell: SelectedCell, catalog: readonly Entry[]): void {
   if (cell.why) parts.push(element("p", "why", cell.why));
   if (!cell.formula && !cell.answer)
     parts.push(element("p", "quiet", "An empty cell. Type =BOLE. to see the functions."));
+  if (cell.endView) parts.push(element("div", "pane", shownDrawing(cell.endView)));
   for (const entry of functionsIn(cell.formula, catalog)) parts.push(...described(entry));
   byId("cell").replaceChildren(...parts);
 }
@@ -39,7 +44,7 @@ function functionsIn(formula: string, catalog: readonly Entry[]): Entry[] {
 }
 
 /** A function in short: what it answers, what it takes, what to beware of. */
-export function described(entry: Entry): HTMLElement[] {
+function described(entry: Entry): HTMLElement[] {
   const params = entry.params.flatMap(({ name, optional, text }) => [
     element("dt", "", name, optional ? element("span", "quiet", " may be left out") : ""),
     element("dd", "", text),

@@ -17,12 +17,14 @@ export function selectedCell(grid: Grid): SelectedCell | undefined {
   const home = reader.homeOf(place);
   const answer = cellAnswer(reader.heldAt(place), (error) => reader.whyAt(place, error));
   const spilled = home.row !== place.row || home.column !== place.column;
+  const at = { unit: sheet.getWorkbook().getUnitId(), sheet: sheet.getSheetId(), row: home.row, column: home.column };
   return {
     name: `${place.sheet}, ${addressOf(place.row, place.column)}`,
     formula: reader.formulaAt(home),
     spilledFrom: spilled ? addressOf(home.row, home.column) : undefined,
     answer: shown(answer),
     link: linkIn(grid, reader.heldAt(place)?.custom?.["leadsTo"]),
+    endView: /\bCUTPLAN\(/i.test(reader.formulaAt(home)) ? grid.plans.drawnAt(at) : undefined,
     why: typeof answer === "object" ? answer.message : undefined,
   };
 }

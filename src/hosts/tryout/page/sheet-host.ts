@@ -1,0 +1,73 @@
+import { freeSheetName } from "../../../catalog/ready/free-name";
+import { laidOut } from "../../../catalog/ready/laid-out";
+import type { ReadySheet } from "../../../catalog/ready/ready-sheet";
+import { Refusal, type SheetHost } from "../../pane/sheet-host";
+import { cellAnswer } from "../bridge/answers";
+import { blockOf, rangeOf, sheetPrefix } from "../workbook/addresses";
+import type { Grid } from "./grid";
+import { engineSheet } from "./ready-sheet";
+import { readerOf } from "./reader";
+
+/** The sheet in the page, as the pane reaches into it. It shows no pictures and is handed on to nobody. */
+export function gridHost(grid: Grid): SheetHost {
+  const book = () => grid.api.getActiveWorkbook() ?? refuse("The spreadsheet is still starting");
+  const chosen = () => book().getActiveRange() ?? refuse("Choose one cell of the sheet first");
+
+  async function putIntoChosenCell(formulaAt: (sheetPrefix: string) => string): Promise<string> {
+    const cell = book().getActiveSheet().getRange(chosen().getRow(), chosen().getColumn());
+    const address = `${cell.getSheetName()}!${cell.getA1Notation()}`;
+    const place = { sheet: cell.getSheetName(), row: cell.getRow(), column: cell.getColumn() };
+    const there = cellAnswer(readerOf(grid).heldAt(place), () => undefined);
+    if (there !== "") refuse(`${address} already holds ${held(there)}. Choose an empty cell`);
+    const formula = formulaAt(sheetPrefix(place.sheet));
+    cell.setValue({ f: formula });
+    return `${address} now holds ${formula}`;
+  }
+
+  async function chosenAddress(): Promise<string> {
+    const { startRow, startColumn, endRow, endColumn } = chosen().getRange();
+    const range = rangeOf({ top: startRow, left: startColumn, bottom: endRow, right: endColumn });
+    return sheetPrefix(chosen().getSheetName()) + range;
+  }
+
+  async function cellsAt(address: string): Promise<unknown[][]> {
+    const end = address.lastIndexOf("!");
+    const sheet = end < 0 ? book().getActiveSheet().getSheetName() : sheetName(address.slice(0, end));
+    if (!book().getSheetByName(sheet)) refuse(`There is no sheet ${sheet}`);
+    const { top, left, bottom, right } = blockOf(address.slice(end + 1).replaceAll("$", ""));
+    const reader = readerOf(grid);
+    return Array.from({ length: bottom - top + 1 }, (_, row) =>
+      Array.from({ length: right - left + 1 }, (_, column) => {
+        const answer = cellAnswer(reader.heldAt({ sheet, row: top + row, column: left + column }), () => undefined);
+        return answer === "" ? null : typeof answer === "object" ? answer.error : answer;
+      }),
+    );
+  }
+
+  async function addReadySheet(definition: ReadySheet): Promise<string> {
+    const taken = book()
+      .getSheets()
+      .map((sheet) => sheet.getSheetName());
+    const name = freeSheetName(definition.title, taken);
+    const drawn = laidOut(definition, { sheet: name, table: definition.table }, "cells");
+    const added = book().insertSheet(name, { index: taken.length, sheet: engineSheet(drawn) });
+    book().setActiveSheet(added);
+    grid.api.getFormula().executeCalculation();
+    return `Added the sheet ${name}. Its example rows are invented: type over them`;
+  }
+
+  return { putIntoChosenCell, chosenAddress, cellsAt, addReadySheet };
+}
+
+function refuse(reason: string): never {
+  throw new Refusal(reason);
+}
+
+function held(answer: Exclude<ReturnType<typeof cellAnswer>, "">): string {
+  return typeof answer === "object" ? answer.error : String(answer);
+}
+
+/** `Logs`, or `'Big logs'` as a formula writes it. */
+function sheetName(prefix: string): string {
+  return prefix.startsWith("'") ? prefix.slice(1, -1).replaceAll("''", "'") : prefix;
+}

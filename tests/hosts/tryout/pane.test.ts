@@ -1,0 +1,150 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { READY_SHEETS } from "../../../src/catalog/ready";
+import { buildPage } from "../../../src/hosts/tryout/build";
+import { startEngine } from "../../../src/hosts/tryout/engine";
+import { openWorkbook, SAMPLE } from "../../../src/hosts/tryout/sample";
+import { servePage, type PageServer } from "../../../src/hosts/tryout/server";
+import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
+import { openBrowser } from "../../browser";
+import { axeComplaints, goTo, said } from "../excel/pane-page";
+
+let server: PageServer;
+let browser: Browser;
+let page: Page;
+const complaints: string[] = [];
+
+beforeAll(async () => {
+  await buildPage();
+  const engine = await startEngine();
+  const workbook = await openWorkbook(engine, SAMPLE);
+  engine.stop();
+  server = await servePage(withFreeSheet(workbook.snapshot), 0);
+  browser = await openBrowser();
+  page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
+  page.on("pageerror", (fault) => complaints.push(fault.message));
+  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+  await page.goto(server.address);
+  await cellSays("Start here, A1");
+  await page.getByText("Free sheet", { exact: true }).last().click();
+  await cellSays("Free sheet, A1");
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+async function cellSays(text: string): Promise<void> {
+  await page.waitForFunction((wanted) => document.querySelector("#cell")?.textContent?.includes(wanted), text);
+}
+
+/** Goes to a cell by the box that names it. */
+async function select(address: string): Promise<void> {
+  const box = page.locator("#grid input").first();
+  await box.click();
+  await box.fill(address);
+  await box.press("Enter");
+  await cellSays(`, ${address}`);
+}
+
+async function type(address: string, text: string): Promise<void> {
+  await select(address);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+const answer = () => page.innerText("#cell .answer");
+
+describe("the pane beside the live sheet", () => {
+  it("takes arguments from the chosen cells and puts the formula into the sheet", async () => {
+    await type("A1", "1.125");
+    await type("A2", "2");
+    await page.getByLabel("What do you want to know?").fill("kerfloss");
+    await page.locator("details.entry summary").first().click();
+    const form = page.getByRole("form", { name: "Your numbers for KERFLOSS" });
+    await select("A1:A2").catch(() => undefined);
+    await form.getByLabel("thickness", { exact: true }).fill("A1:A2");
+    await form.getByLabel("kerf", { exact: true }).fill("1/8");
+    await form.getByRole("button", { name: "Show the answer" }).click();
+    await expect.poll(() => form.locator("output").textContent()).toContain("0.0588235");
+    await select("C1");
+    await form.getByRole("button", { name: "Put into the chosen cell" }).click();
+    await expect.poll(() => said(page)).toBe('Free sheet!C1 now holds =BOLE.KERFLOSS(A1:A2, "1/8")');
+    await expect.poll(answer).toBe("0.1");
+    await form.getByRole("button", { name: "Put into the chosen cell" }).click();
+    await expect.poll(() => said(page)).toBe("Not done. Free sheet!C1 already holds 0.1. Choose an empty cell.");
+  });
+
+  it("names the chosen cells with their sheet", async () => {
+    await select("A2");
+    const form = page.getByRole("form", { name: "Your numbers for KERFLOSS" });
+    await form.getByRole("button", { name: "Use the chosen cells for thickness" }).click();
+    await expect.poll(() => said(page)).toBe("thickness comes from 'Free sheet'!A2");
+  });
+
+  it("shows the end of the log beside the sheet when a cell plans its cuts", async () => {
+    await type("F1", '=BOLE.CUTPLAN(20,"8-6",{"5/4";"8/4"},0.125)');
+    await select("F1");
+    await page
+      .locator("#cell")
+      .getByRole("img", { name: /20 in log, 8 ft 6 in long/ })
+      .waitFor();
+    await select("G3");
+    await page
+      .locator("#cell")
+      .getByRole("img", { name: /20 in log/ })
+      .waitFor();
+    await select("C1");
+    expect(await page.locator("#cell svg").count()).toBe(0);
+  });
+
+  it("plans a log and puts its formula into the sheet, where no picture can be placed", async () => {
+    await goTo(page, "Cut plan");
+    await page.getByLabel("Diameter of the small end").fill("16");
+    await page.getByLabel("Length", { exact: true }).fill("8");
+    await page.getByLabel("Thicknesses wanted").fill("4/4");
+    await page.getByLabel("Kerf", { exact: true }).fill("1/8");
+    await page.getByRole("button", { name: "Show the plan" }).click();
+    await page.locator(".plan svg").waitFor();
+    expect(await page.getByRole("button", { name: "Place the picture on the sheet" }).count()).toBe(0);
+    await select("F40");
+    await page.getByRole("button", { name: "Put the formula into the chosen cell" }).click();
+    await expect.poll(() => said(page)).toBe('Free sheet!F40 now holds =BOLE.CUTPLAN(16, 8, "4/4", "1/8")');
+    await expect.poll(answer).toBe("pass");
+  });
+
+  it("is sound by axe in every part", async () => {
+    for (const part of ["Formulas", "Sheets", "Cut plan"] as const) {
+      await goTo(page, part);
+      expect(await axeComplaints(page, "#panel"), part).toEqual([]);
+    }
+  });
+});
+
+describe("a ready sheet in the page", () => {
+  it.each(READY_SHEETS)("$title is added and calculates", async ({ title }) => {
+    await goTo(page, "Sheets");
+    const before = await page.locator("#cell h2").textContent();
+    await page.getByRole("button", { name: `Add the sheet ${title}` }).click();
+    await expect.poll(() => said(page)).toMatch(/^Added the sheet /);
+    const name = /^Added the sheet (.*?)\. Its/.exec((await said(page))!)![1]!;
+    expect([title, `${title} 2`]).toContain(name);
+    await cellSays(`${name}, `);
+    expect(await page.locator("#cell h2").textContent()).not.toBe(before);
+    await select("A4");
+    await expect.poll(answer).toMatch(/^Bole \d/);
+  });
+
+  it("follows what is typed over its examples", async () => {
+    await page.getByRole("button", { name: "Add the sheet Sawing bill" }).click();
+    await cellSays("Sawing bill 2, ");
+    await select("B13");
+    await expect.poll(answer).toBe("98.88125");
+    await type("B7", "1");
+    await select("B13");
+    await expect.poll(answer).not.toBe("98.88125");
+  });
+});
+
+it("complains of nothing", () => expect(complaints).toEqual([]));
