@@ -195,10 +195,10 @@ describe("the panel", () => {
   it("is reached with F6 and finds a function by a sawyer's word", async () => {
     await page.keyboard.press("F6");
     await page.keyboard.type("sawdust");
-    await page.getByRole("button", { name: /KERFLOSS/ }).waitFor();
+    await page.getByRole("heading", { name: "KERFLOSS", exact: true }).waitFor();
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
-    await page.locator("#found dl").waitFor();
+    await page.getByRole("form", { name: "Your numbers for KERFLOSS" }).waitFor();
   });
   it("is left with F6, and typing goes on in the sheet", async () => {
     await select("A8");
