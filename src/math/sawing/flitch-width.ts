@@ -1,5 +1,6 @@
 import { IN_PER_FT } from "../units";
 import { halfAcrossAt, halfUpAt, type CutJob } from "./cut-job";
+import { halfFaceIn } from "./half-face";
 
 /** How wide square-edged boards may be in a flitch between two heights above the bed. */
 export interface FlitchWidth {
@@ -42,12 +43,8 @@ export function quarterTurned(sections: Sections, { log }: CutJob): Sections {
 export function straightWidth(sections: Sections, leftIn = Infinity, rightIn = leftIn): FlitchWidth {
   let low = 0;
   let high = 0;
-  const halfIn = (i: number) => {
-    const pith = sections.pithIn[i]!;
-    // Of the two faces the one further from the pith is the narrower.
-    const off = Math.max(Math.abs(low - pith), Math.abs(high - pith)) / sections.halfUpIn[i]!;
-    return off < 1 ? sections.halfAcrossIn[i]! * Math.sqrt(1 - off * off) : 0;
-  };
+  const halfIn = (i: number) =>
+    halfFaceIn(sections.halfAcrossIn[i]!, sections.halfUpIn[i]!, sections.pithIn[i]!, low, high);
   return {
     shorterIsWider: true,
     look: (lowIn, highIn) => {

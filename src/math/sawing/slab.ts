@@ -2,6 +2,7 @@ import { IN_PER_FT } from "../units";
 import { halfAcrossAt, halfUpAt, type CutJob } from "./cut-job";
 import type { Flitches } from "./flitch";
 import { flatsIn } from "./guides";
+import { halfFaceIn } from "./half-face";
 import { placed, sawDown, viewOfLog } from "./live";
 import type { Sawn } from "./plan";
 import { NEAR_IN, SLACK } from "./scale-steps";
@@ -50,8 +51,5 @@ function sectionAt(job: CutJob, z: number, flatIn: number): (lowIn: number, high
   const halfUp = halfUpAt(job.log, z);
   const halfAcross = halfAcrossAt(job.log, z);
   const pith = job.lies === "flat" ? halfUp : halfUpAt(job.log, job.log.lengthIn);
-  return (lowIn, highIn) => {
-    const off = Math.max(Math.abs(lowIn - pith), Math.abs(highIn - pith)) / halfUp;
-    return off < 1 ? Math.min(flatIn, halfAcross * Math.sqrt(1 - off * off)) : 0;
-  };
+  return (lowIn, highIn) => Math.min(flatIn, halfFaceIn(halfAcross, halfUp, pith, lowIn, highIn));
 }

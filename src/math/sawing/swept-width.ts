@@ -1,6 +1,7 @@
 import { IN_PER_FT } from "../units";
 import { halfAcrossAt, halfUpAt, type CutJob, type Log, type Sweep } from "./cut-job";
 import type { FlitchWidth } from "./flitch-width";
+import { halfFaceIn } from "./half-face";
 
 /** A bowed log is looked at every so many inches of its length. */
 export const STATION_IN = 6;
@@ -62,9 +63,8 @@ export function sweptWidth(job: CutJob, swept: SweptLog, limitIn = Infinity): Fl
     shorterIsWider: false,
     look: (lowIn, highIn) => {
       for (let s = 0; s < stations; s++) {
-        const off =
-          Math.max(Math.abs(lowIn - swept.pithIn[s]!), Math.abs(highIn - swept.pithIn[s]!)) / swept.halfUpIn[s]!;
-        halfIn[s] = off < 1 ? Math.min(limitIn, swept.halfAcrossIn[s]! * Math.sqrt(1 - off * off)) : 0;
+        const half = halfFaceIn(swept.halfAcrossIn[s]!, swept.halfUpIn[s]!, swept.pithIn[s]!, lowIn, highIn);
+        halfIn[s] = Math.min(limitIn, half);
       }
       widestIn.fill(0);
       for (let start = 0; start < stations; start++) lookFrom(start);
