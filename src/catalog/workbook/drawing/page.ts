@@ -6,8 +6,10 @@ import { CAUTION, type CellStyle, HEADING, LEAD, LINK, OVER, PROSE, TITLE } from
 export interface Page {
   draft: Draft;
   sheet: Worksheet;
-  /** The last column that print and prose run to. */
+  /** The last column that headings run to. */
   lastColumn: string;
+  /** How far prose runs, so that it is read without scrolling sideways. */
+  prose: { lastColumn: string; characters: number };
 }
 
 export interface PageSetup {
@@ -36,11 +38,25 @@ export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
     headerFooter: { oddFooter: "&LBole sample workbook, all data invented&C&A&RPage &P of &N" },
   });
   sheet.columns = setup.widths.map((width) => ({ width }));
-  const page = { draft, sheet, lastColumn: sheet.getColumn(setup.widths.length).letter };
+  const page = {
+    draft,
+    sheet,
+    lastColumn: sheet.getColumn(setup.widths.length).letter,
+    prose: proseSpan(sheet, setup.widths),
+  };
   put(page, "A1", setup.title, TITLE);
   sheet.getRow(1).height = 28;
   prose(page, 2, setup.lead, LEAD, setup.leadLines ?? 2);
   return page;
+}
+
+/** About as many characters as a small screen shows beside each other. */
+const MOST_CHARACTERS = 132;
+
+function proseSpan(sheet: Worksheet, widths: readonly number[]): Page["prose"] {
+  let [columns, characters] = [0, 0];
+  while (columns < widths.length && characters + widths[columns]! <= MOST_CHARACTERS) characters += widths[columns++]!;
+  return { lastColumn: sheet.getColumn(columns).letter, characters };
 }
 
 /** Keeps rows and columns in sight, and repeats the rows on every printed page. */
@@ -64,11 +80,11 @@ export function put(page: Page, address: string, value: CellValue, style: CellSt
   cell.style = { ...style };
 }
 
-/** Wrapped text across the sheet. */
+/** Wrapped text across the sheet, in as many lines as it needs or more. */
 export function prose(page: Page, row: number, text: string, style: CellStyle = PROSE, lines = 1): void {
-  page.sheet.mergeCells(`A${row}:${page.lastColumn}${row}`);
+  page.sheet.mergeCells(`A${row}:${page.prose.lastColumn}${row}`);
   put(page, `A${row}`, text, style);
-  page.sheet.getRow(row).height = 15.5 * lines;
+  page.sheet.getRow(row).height = 15.5 * Math.max(lines, Math.ceil(text.length / page.prose.characters));
 }
 
 export function caution(page: Page, row: number, text: string, lines = 1): void {

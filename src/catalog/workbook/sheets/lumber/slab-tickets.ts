@@ -51,6 +51,9 @@ const LINES: readonly TicketLine[] = [
   },
 ];
 
+/** Eight tickets fill a page of letter paper. */
+const LINE_HEIGHT = 18;
+
 /** The piece, its lines, and a row to cut through. */
 const TICKET_ROWS = LINES.length + 2;
 
@@ -107,6 +110,7 @@ function drawTicket(page: Page, index: number): void {
   LINES.forEach((line, i) => {
     const row = top + 1 + i;
     const last = i === LINES.length - 1;
+    page.sheet.getRow(row).height = LINE_HEIGHT;
     const foot = last ? (["bottom"] as const) : [];
     put(page, `${label}${row}`, line.label, edged(PLAIN, "left", ...foot));
     const shown = line.value(piece, (other) => `${value}${top + 1 + other}`);

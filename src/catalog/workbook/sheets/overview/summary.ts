@@ -21,6 +21,7 @@ export function drawSummary(draft: Draft): void {
   drawStatus(page, "F1");
   drawKeyFigures(page);
   drawMonth(page);
+  put(page, `F${KEYS_ROW + 1}`, "Four charts stand here; the try-out page draws none.", SMALL);
   draft.charts.push(...placed(CHARTS));
 }
 
