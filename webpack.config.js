@@ -7,6 +7,8 @@ const root = fileURLToPath(new URL(".", import.meta.url));
 const { DEVELOPMENT_ADDRESS } = await tsImport("./src/catalog/address.ts", import.meta.url);
 const { checkedAddress } = await tsImport("./manifest/manifest.ts", import.meta.url);
 const { filesBeside } = await tsImport("./src/hosts/excel/files.ts", import.meta.url);
+const { offlineList, workerWith } = await tsImport("./src/hosts/excel/offline/list.ts", import.meta.url);
+const { WORKER } = await tsImport("./src/hosts/excel/offline/name.ts", import.meta.url);
 
 /** Excel loads the functions bundle before the first cell can answer, so it must stay small. */
 const LARGEST_FUNCTIONS_BUNDLE_KB = 120;
@@ -23,13 +25,17 @@ export default (env = {}) => {
     entry: {
       functions: `${root}src/hosts/excel/runtime.ts`,
       taskpane: { import: `${root}src/hosts/excel/taskpane/taskpane.ts`, dependOn: "functions" },
+      // A developer wants each change at once, so the development server keeps nothing.
+      ...(env.offline !== false && {
+        offline: { import: `${root}src/hosts/excel/offline/worker.ts`, filename: WORKER },
+      }),
     },
     output: { path: env.folder ?? `${root}dist`, filename: "[name].js", clean: true },
     resolve: { extensions: [".ts", ".js"] },
     // `npm test` checks the types; here they are only taken off.
     module: { rules: [{ test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true } }] },
     performance: false,
-    plugins: [new FilesBeside(address), new SizeCheck()],
+    plugins: [new FilesBeside(address), new OfflineList(), new SizeCheck()],
   };
 };
 
@@ -45,6 +51,26 @@ class FilesBeside {
         for (const [name, content] of Object.entries(await filesBeside(this.address)))
           compilation.emitAsset(name, new webpack.sources.RawSource(content), LEFT_AS_IT_IS);
       }),
+    );
+  }
+}
+
+/** Tells the worker, once all is squeezed, which files there are and what is in them. */
+class OfflineList {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("OfflineList", (compilation) =>
+      compilation.hooks.processAssets.tap(
+        { name: "OfflineList", stage: webpack.Compilation.PROCESS_ASSETS_STAGE_REPORT },
+        () => {
+          if (!compilation.getAsset(WORKER)) return;
+          const built = compilation.getAssets().map(({ name, source }) => [name, source.buffer()]);
+          const list = offlineList(Object.fromEntries(built));
+          compilation.updateAsset(
+            WORKER,
+            (old) => new webpack.sources.RawSource(workerWith(list, String(old.source()))),
+          );
+        },
+      ),
     );
   }
 }

@@ -75,7 +75,7 @@ const server = new DevServer(
     liveReload: false,
     setupExitSignals: false,
   },
-  webpack(configuration({ address: DEVELOPMENT_ADDRESS })),
+  webpack(configuration({ address: DEVELOPMENT_ADDRESS, offline: false })),
 );
 server.compiler.hooks.done.tap("sideload", onceBuilt());
 await server.start();

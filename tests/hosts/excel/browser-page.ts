@@ -43,7 +43,8 @@ export async function visitFunctions(browser: Browser, folder: string): Promise<
 }
 
 export async function emptyPage(browser: Browser, folder: string, options: BrowserContextOptions = {}): Promise<Visit> {
-  const page = await browser.newPage(options);
+  // A worker of the page would load past the routes below; tests/trust asks it on a real server.
+  const page = await browser.newPage({ serviceWorkers: "block", ...options });
   const strayRequests: string[] = [];
   const complaints: string[] = [];
   await page.route("**/*", (route) => {
