@@ -1,4 +1,5 @@
 import { contentOf, shown, type Range } from "../cell";
+import { editDistance } from "../edit-distance";
 import { HandedOn, Unreadable } from "../error";
 import { argument, type Argument } from "./argument";
 
@@ -89,17 +90,4 @@ function offer(names: Names<string>, given: string): string {
   }
   const nearest = keys.sort((a, b) => distances.get(a)! - distances.get(b)!).slice(0, OFFERED);
   return `a known name (nearest: ${nearest.join(", ")})`;
-}
-
-/** How many letters must be put in, left out or changed to make one word the other (Levenshtein). */
-function editDistance(a: string, b: string): number {
-  if (a.length > 60) return a.length;
-  let above = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j++)
-      row.push(Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
-    above = row;
-  }
-  return above[b.length]!;
 }

@@ -1,10 +1,11 @@
 import type { Entry } from "../../catalog/entry";
+import { argumentPieces, literal } from "../../catalog/literals";
 import { LEFT_OUT, registry } from "../registry";
 import { shownAnswer } from "./answer-shown";
 import { element } from "./element";
 import { reported } from "./reported";
 import type { SheetHost } from "./sheet-host";
-import { argumentsOf, formulaOf, literal, typed, withoutSheet, type Typed } from "./typed";
+import { formulaOf, typed, withoutSheet, type Typed } from "./typed";
 
 /** A field for each argument, the answer before it goes anywhere, and the formula into the chosen cell. */
 export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
@@ -39,7 +40,7 @@ export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
 
 /** What an example gives for an argument, as a person would type it: `black walnut`, not `"black walnut"`. */
 function exampleOf(entry: Entry, argument: number): string {
-  const pieces = entry.examples.map(({ formula }) => argumentsOf(formula)[argument] ?? "");
+  const pieces = entry.examples.map(({ formula }) => argumentPieces(formula)[argument] ?? "");
   const piece = pieces.find((given) => given !== "") ?? "";
   return String(literal(piece) ?? piece);
 }

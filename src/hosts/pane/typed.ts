@@ -1,3 +1,5 @@
+import { arrayPieces, literal } from "../../catalog/literals";
+
 /**
  * What a person typed for an argument, as a piece of a formula. Cells are known when they are plain values; a
  * reference is looked up in the workbook; anything else only Excel itself can work out.
@@ -14,9 +16,7 @@ const REFERENCE = new RegExp(`^${SHEET.source}${CELL.source}(?::${CELL.source})?
 const SPILL = new RegExp(`^${SHEET.source}${CELL.source}#$`);
 const COLUMNS = new RegExp(`^${SHEET.source}\\$?[A-Za-z]{1,3}:\\$?[A-Za-z]{1,3}$`);
 const TABLE = /^[A-Za-z_][\w.]*\[.*\]$/;
-const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/;
 const ARRAY = /^\{.*\}$/;
-const QUOTED = /^"(?:[^"]|"")*"$/;
 
 export function typed(text: string): Typed {
   const piece = text.trim();
@@ -47,37 +47,7 @@ export function withoutSheet(parts: readonly Typed[], sheetPrefix: string): Type
   );
 }
 
-/** The arguments of an example as they stand in it: `=BOLE.X(20, "a, b")` has two. */
-export function argumentsOf(formula: string): string[] {
-  const inside = formula.slice(formula.indexOf("(") + 1, formula.lastIndexOf(")"));
-  return splitOutside(inside, ",").map((piece) => piece.trim());
-}
-
 /** `{1,2;3,4}` as rows of cells. */
 export function arrayConstant(piece: string): unknown[][] {
-  return splitOutside(piece.slice(1, -1), ";").map((row) =>
-    splitOutside(row, ",").map((cell) => literal(cell.trim()) ?? cell.trim()),
-  );
-}
-
-/** A number, TRUE, FALSE or quoted text as a formula spells it; undefined for anything else. */
-export function literal(piece: string): unknown {
-  if (NUMBER.test(piece)) return Number(piece);
-  if (/^(true|false)$/i.test(piece)) return piece.toLowerCase() === "true";
-  return QUOTED.test(piece) ? piece.slice(1, -1).replaceAll('""', '"') : undefined;
-}
-
-/** Splits at a character, but not inside quotes or braces. */
-function splitOutside(text: string, separator: string): string[] {
-  const parts: string[] = text === "" ? [] : [""];
-  let quoted = false;
-  let depth = 0;
-  for (const character of text) {
-    if (character === '"') quoted = !quoted;
-    if (!quoted && character === "{") depth += 1;
-    if (!quoted && character === "}") depth -= 1;
-    if (character === separator && !quoted && depth === 0) parts.push("");
-    else parts.push((parts.pop() ?? "") + character);
-  }
-  return parts;
+  return arrayPieces(piece).map((row) => row.map((cell) => literal(cell) ?? cell));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { argumentsOf, formulaOf, typed } from "../../../src/hosts/pane/typed";
+import { formulaOf, typed } from "../../../src/hosts/pane/typed";
 
 describe("what a person types for an argument", () => {
   it.each([
@@ -51,16 +51,5 @@ describe("the formula", () => {
     expect(of("20", "12", "", "")).toBe("=BOLE.LOGSCALE(20, 12)");
     expect(of("20", "12", "", "table")).toBe('=BOLE.LOGSCALE(20, 12, , "table")');
     expect(of("", "")).toBe("=BOLE.LOGSCALE()");
-  });
-
-  it("gives its arguments back, whatever quotes and braces hold", () => {
-    expect(argumentsOf('=BOLE.X(20, "a, b", {1,2;3,4}, , "8\'6""")')).toEqual([
-      "20",
-      '"a, b"',
-      "{1,2;3,4}",
-      "",
-      '"8\'6"""',
-    ]);
-    expect(argumentsOf("=BOLE.VERSION()")).toEqual([]);
   });
 });

@@ -41,6 +41,14 @@ describe("what a function is handed", () => {
     ["=BOLE.ECHO(A1)", 0],
     ['=bole.echo("5/4")', "5/4"],
     ['BOLE.ECHO("5/4")', "5/4"],
+    ["=BOLE.ECHO(2e1)", 20],
+    ["=BOLE.ECHO(1.50)", 1.5],
+    ["=BOLE.ECHO({.50;-1E-2})", [[0.5], [-0.01]]],
+    ["=IF(TRUE,1E+3)", 1000],
+    ["=LET(E3,4,E3)", 4],
+    ["=ROWS(1:3)", 3],
+    ['=BOLE.ECHO("2e1")', "2e1"],
+    ['=BOLE.ECHO("1.50")', "1.50"],
   ])("%s stays as typed", async (formula, expected) => expect(await answer(formula)).toEqual(expected));
 
   it("keeps array constants whole, commas and brackets in quotes included", async () => {
@@ -115,6 +123,13 @@ describe("errors and their reasons", () => {
     "%s is said not to be a formula",
     async (line) => expect(await answer(line)).toMatchObject({ message: expect.stringMatching(/^Not a formula/) }),
   );
+  it("says that a comma goes between arguments", async () => {
+    expect(await answer("=BOLE.ECHO(1;2)")).toEqual({
+      error: "#ERROR!",
+      message: "Not a formula: A comma goes between two arguments, not a semicolon",
+    });
+    expect(await answer("=SUM({1;2})")).toBe(3);
+  });
   it.each([
     ["=1/0", "#DIV/0!"],
     ["=SQRT(-1)", "#NUM!"],

@@ -1,3 +1,4 @@
+import { editDistance } from "../../../cells/edit-distance";
 import { outsideQuotes, scan } from "./scan";
 
 /** What an error of the spreadsheet itself means, in words; Excel's own help is not at hand in the try-out. */
@@ -24,8 +25,10 @@ export function explain(
 ): string | undefined {
   if (said && error !== "#NAME?") return said;
   if (onlyInExcel(formula)) return "Logs[BF] and A1# are understood by Excel only: here point at the cells, as A1:A9.";
+  const fault = spellingFault(formula);
+  if (fault && (error === "#NAME?" || error === "#ERROR!")) return `Not a formula: ${fault}`;
   if (error === "#NAME?") return unknownName(formula, new Set(knownFunctions));
-  if (error === "#ERROR!") return `Not a formula: ${spellingFault(formula) ?? SOMETHING_MISSING}`;
+  if (error === "#ERROR!") return `Not a formula: ${SOMETHING_MISSING}`;
   return MEANINGS[error];
 }
 
@@ -46,36 +49,24 @@ function unknownName(formula: string, known: Set<string>): string {
 
 function nearest(name: string, known: Set<string>): string | undefined {
   if (known.has(`BOLE.${name}`)) return `BOLE.${name}`;
-  const close = [...known].map((other) => ({ other, apart: distance(name, other) }));
+  const close = [...known].map((other) => ({ other, apart: editDistance(name, other) }));
   const best = close.sort((a, b) => a.apart - b.apart)[0];
   return best && best.apart <= Math.max(2, name.length / 4) ? best.other : undefined;
 }
 
-/** How many letters must be changed, put in or left out to turn one word into the other. */
-function distance(one: string, other: string): number {
-  let row = Array.from({ length: other.length + 1 }, (_, i) => i);
-  for (let i = 1; i <= one.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= other.length; j++) {
-      const swap = (row[j - 1] ?? 0) + (one[i - 1] === other[j - 1] ? 0 : 1);
-      next.push(Math.min(swap, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
-    }
-    row = next;
-  }
-  return row[other.length] ?? 0;
-}
+const OPENED = { text: 'quote (")', sheet: "quoted name (')", bracket: "bracket ([)", plain: "" };
 
 /** Says what is wrong with a formula's spelling, or nothing if it can be read. */
 export function spellingFault(formula: string): string | undefined {
   const open: string[] = [];
   for (const piece of scan(formula)) {
-    if (piece.unclosed)
-      return `A ${piece.kind === "text" ? 'quote (")' : "bracket or quoted name"} is opened but not closed`;
+    if (piece.unclosed) return `A ${OPENED[piece.kind]} is opened but not closed`;
     if (piece.kind !== "plain") continue;
     for (const sign of piece.text) {
       if (sign === "(" || sign === "{") open.push(sign);
       if (sign === ")" && open.pop() !== "(") return "A ) closes nothing";
       if (sign === "}" && open.pop() !== "{") return "A } closes nothing";
+      if (sign === ";" && open.at(-1) !== "{") return "A comma goes between two arguments, not a semicolon";
     }
   }
   const left = open.pop();

@@ -1,5 +1,6 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
-import { scan } from "./scan";
+import { arrayPieces } from "../../../catalog/literals";
+import { rewritePlain, scan } from "./scan";
 
 /**
  * Functions that hand their arguments on as they are. In Excel the text "5/4" comes out of IF as text; the engine
@@ -45,7 +46,7 @@ function readArrayConstantsAsExcelDoes({ ArrayValueObject, Lexer, ValueObjectFac
   const formatted = insides._formatValue;
   insides._formatValue = function (raw) {
     if (typeof raw !== "string") return formatted.call(this, raw);
-    const rows = splitArrayConstant(raw).map((row) =>
+    const rows = arrayPieces(raw).map((row) =>
       row.map((cell) => ValueObjectFactory.create(cell.replaceAll(QUOTE, '""'), true)),
     );
     this._rowCount = rows.length;
@@ -54,8 +55,16 @@ function readArrayConstantsAsExcelDoes({ ArrayValueObject, Lexer, ValueObjectFac
   };
   const built = Lexer.prototype.treeBuilder;
   Lexer.prototype.treeBuilder = function (formula, transformSuffix) {
-    return built.call(this, keepDoubledQuotes(formula), transformSuffix);
+    return built.call(this, rewritePlain(keepDoubledQuotes(formula), withPlainNumbers), transformSuffix);
   };
+}
+
+/** A number that stands alone: neither part of a name, an address, a range of rows nor a sheet's name. */
+const NUMBER = /(?<![\p{L}\d_.$!:])(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?(?![\p{L}\d_.(!:])/giu;
+
+/** Where text stays text, the engine takes 1.50 or 2e1 for text too, unless they are spelt as it spells them: 1.5, 20. */
+function withPlainNumbers(plain: string): string {
+  return plain.replace(NUMBER, (typed) => (Number.isFinite(Number(typed)) ? String(Number(typed)) : typed));
 }
 
 /** `{"8'6"""}` with the doubled quote inside an array constant's text made one sign. */
@@ -67,24 +76,4 @@ function keepDoubledQuotes(formula: string): string {
     return kind === "text" && depth > 0 && !unclosed ? `"${text.slice(1, -1).replaceAll('""', QUOTE)}"` : text;
   });
   return parts.join("");
-}
-
-/** `{1,"a, b";2,"c"}` to rows of cells as typed, quotes kept. */
-function splitArrayConstant(constant: string): string[][] {
-  const rows: string[][] = [[]];
-  let cell = "";
-  const endCell = () => {
-    rows.at(-1)?.push(cell.trim());
-    cell = "";
-  };
-  for (const [piece] of constant
-    .trim()
-    .slice(1, -1)
-    .matchAll(/"[^"]*"|[^]/g)) {
-    if (piece === "," || piece === ";") endCell();
-    else cell += piece;
-    if (piece === ";") rows.push([]);
-  }
-  endCell();
-  return rows;
 }
