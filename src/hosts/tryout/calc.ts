@@ -1,22 +1,19 @@
 /* Formulas from standard input, one a line; one line of JSON each on standard output. */
 import { formulasFrom } from "./lines";
 import { startEngine, type Answer } from "./engine";
+import { quietly } from "./quietly";
 
 const engine = await startEngine();
-silenceEngine();
 process.stdout.on("error", endIfNobodyReads);
-for await (const formulas of formulasFrom(process.stdin)) await print(formulas, await engine.evaluate(formulas));
+await quietly(async () => {
+  for await (const formulas of formulasFrom(process.stdin)) await print(formulas, await engine.evaluate(formulas));
+});
 engine.stop();
 
 /** Waits until the lines are handed over, so that none is lost in a slow pipe. */
 function print(formulas: string[], answers: Answer[]): Promise<void> {
   const lines = formulas.map((formula, at) => `${JSON.stringify({ formula, value: answers[at] })}\n`);
   return new Promise((resolve) => process.stdout.write(lines.join(""), () => resolve()));
-}
-
-/** The engine grumbles on the console about names that it does not know; our answers say so in better words. */
-function silenceEngine(): void {
-  for (const level of ["log", "info", "warn", "error", "debug"] as const) console[level] = () => undefined;
 }
 
 /** `| head` stops reading early, which is no fault. */

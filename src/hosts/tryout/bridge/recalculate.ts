@@ -1,4 +1,4 @@
-import type { ICellData, IRange, IWorkbookData, Nullable } from "@univerjs/core";
+import type { ICellData, IWorkbookData, Nullable } from "@univerjs/core";
 import { addressOf, placeOf, type Block } from "../workbook/addresses";
 import type { DefinedName } from "../workbook/names";
 import type { FileWorkbook, Held } from "../workbook/read";
@@ -6,6 +6,7 @@ import { cellAnswer, type CellAnswer } from "./answers";
 import { explain } from "./explain";
 import type { Messages } from "./messages";
 import type { EngineSheet, Spreadsheet } from "./node";
+import { spills } from "./spills";
 
 /** A calculating cell of an opened workbook: what the file said and what the engine says. */
 export interface FormulaCell {
@@ -103,18 +104,6 @@ function shownCells(sheet: EngineSheet, unit: string, { injector, parts }: Sprea
     for (let row = range.startRow; row <= range.endRow; row++)
       for (let column = range.startColumn; column <= range.endColumn; column++) keep(row, column, home);
   return [...cells.values()];
-}
-
-/** The engine keeps by row and column of the formula's cell the range that its answer fills. */
-type SpillRanges = Nullable<Record<number, Nullable<Record<number, IRange>>>>;
-
-function spills(ranges: SpillRanges): { home: { row: number; column: number }; range: IRange }[] {
-  return Object.entries(ranges ?? {}).flatMap(([row, columns]) =>
-    Object.entries(columns ?? {}).map(([column, range]) => ({
-      home: { row: Number(row), column: Number(column) },
-      range,
-    })),
-  );
 }
 
 function keyOf(sheet: string, address: string): string {

@@ -2,6 +2,7 @@ import { randomBytes } from "node:crypto";
 import { existsSync, linkSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { basename, dirname, extname, join, resolve } from "node:path";
 import { startEngine, type Engine } from "../engine";
+import { quietly } from "../quietly";
 import type { Made } from "./recalc";
 import { Refused } from "./refused";
 
@@ -149,18 +150,6 @@ function moveWhereNothingIs(from: string, to: string): void {
     if ((fault as NodeJS.ErrnoException).code === "EEXIST" || existsSync(to))
       throw new Refused(`${to} is there already; add --overwrite to replace it`);
     renameSync(from, to);
-  }
-}
-
-/** The engine grumbles on the console about names that it does not know; the summary says so in better words. */
-async function quietly<T>(work: () => Promise<T>): Promise<T> {
-  const levels = ["log", "info", "warn", "error", "debug"] as const;
-  const spoken = levels.map((level) => console[level]);
-  for (const level of levels) console[level] = () => undefined;
-  try {
-    return await work();
-  } finally {
-    for (const [at, level] of levels.entries()) console[level] = spoken[at]!;
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Block } from "../workbook/addresses";
 import type { Reference } from "./references";
+import { keyOf } from "./workbook";
 
 /** A calculating cell, as far as it matters who leans on whom. */
 export interface Node {
@@ -71,8 +72,4 @@ function indexOf(all: readonly Node[]) {
 
 function touch(one: Block, other: Block): boolean {
   return one.top <= other.bottom && other.top <= one.bottom && one.left <= other.right && other.left <= one.right;
-}
-
-function keyOf(sheet: string, row: number, column: number): string {
-  return `${sheet.toLowerCase()}|${row}|${column}`;
 }

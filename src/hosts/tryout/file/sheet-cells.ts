@@ -1,4 +1,5 @@
 import { placeOf } from "../workbook/addresses";
+import { serialOf } from "../workbook/serial";
 import type { Held } from "../workbook/read";
 import { Refused } from "./refused";
 import { attribute, cellText, tags, unescaped, type Tag } from "./xml";
@@ -119,7 +120,7 @@ function valueOf(type: string, held: string, sharedTexts: readonly string[]): He
   if (type === "e") return unescaped(held);
   if (held.trim() === "") return null;
   if (type === "b") return held.trim() === "1" || held.trim() === "true";
-  if (type === "d") return (Date.parse(`${unescaped(held)}Z`) - Date.UTC(1899, 11, 30)) / 86_400_000;
+  if (type === "d") return serialOf(new Date(`${unescaped(held)}Z`));
   return Number(held);
 }
 

@@ -1,6 +1,7 @@
 import { rewritePlain } from "../bridge/scan";
 import { blockOf, fixedRangeOf, placeOf, type Block } from "../workbook/addresses";
 import type { Held } from "../workbook/read";
+import { serialOf } from "../workbook/serial";
 import { expandTables, type Table } from "../workbook/tables";
 import { asTyped, expandSpills } from "../workbook/typed";
 import { asksBole, readNames, withoutNames, type Name } from "./names";
@@ -162,7 +163,7 @@ function formulasOf({ name: sheet, xml }: Sheet, tables: Table[], names: Name[],
 
 /** The formula at one time of day: TODAY() and NOW() are that day and hour, and `D1#` is the block that D1 fills. */
 export function formulaNow(formula: Formula, blocks: ReadonlyMap<string, Block>, at: Date): string {
-  const day = (at.getTime() - Date.UTC(1899, 11, 30)) / 86_400_000;
+  const day = serialOf(at);
   const timed = rewritePlain(formula.forEngine, (plain) =>
     plain.replace(/(?<![\w.])TODAY\(\s*\)/gi, String(Math.floor(day))).replace(/(?<![\w.])NOW\(\s*\)/gi, String(day)),
   );

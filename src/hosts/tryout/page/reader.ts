@@ -1,8 +1,9 @@
-import type { ICellData, IRange, Nullable } from "@univerjs/core";
+import type { ICellData, Nullable } from "@univerjs/core";
 import { FormulaDataModel, IDefinedNamesService, IFunctionService } from "@univerjs/preset-sheets-core";
 import { cellAnswer } from "../bridge/answers";
 import { explain } from "../bridge/explain";
 import { originOf, spoken, type CellPlace } from "../bridge/origin";
+import { spills, type Spill, type SpillRanges } from "../bridge/spills";
 import type { Grid } from "./grid";
 
 /** Reads the workbook in the grid: what cells hold, where a spilled answer comes from, why a cell shows an error. */
@@ -74,13 +75,10 @@ function isFull(cell: Nullable<ICellData>): boolean {
   return cell?.v !== undefined && cell.v !== null && cell.v !== "";
 }
 
-type SpillRanges = Nullable<Record<number, Nullable<Record<number, IRange>>>>;
-
-/** The engine keeps by row and column of the formula's cell the range that its answer fills. */
-function cornerOf({ row, column }: CellPlace, ranges: SpillRanges): { row: number; column: number } | undefined {
-  for (const [homeRow, columns] of Object.entries(ranges ?? {}))
-    for (const [homeColumn, range] of Object.entries(columns ?? {}))
-      if (row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn)
-        return { row: Number(homeRow), column: Number(homeColumn) };
-  return undefined;
+/** The cell whose answer spills over a place. */
+function cornerOf({ row, column }: CellPlace, ranges: SpillRanges): Spill["home"] | undefined {
+  return spills(ranges).find(
+    ({ range }) =>
+      row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn,
+  )?.home;
 }

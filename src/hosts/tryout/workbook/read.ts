@@ -4,6 +4,7 @@ import { blockOf, fixedRangeOf, placeOf, type Block } from "./addresses";
 import { readLinks } from "./links";
 import { readNames, type DefinedName } from "./names";
 import { readable } from "./readable";
+import { serialOf } from "./serial";
 import type { Table } from "./tables";
 import { asTyped, expandSpills } from "./typed";
 import { expandTables } from "./tables";
@@ -108,11 +109,6 @@ function held(value: ExcelJS.CellValue | undefined): Held {
   if ("richText" in value) return value.richText.map((run) => run.text).join("");
   if ("text" in value) return String(value.text);
   return null;
-}
-
-/** A day as spreadsheets count it, from 30 December 1899. */
-function serialOf(date: Date): number {
-  return (date.getTime() - Date.UTC(1899, 11, 30)) / 86_400_000;
 }
 
 interface TableModel {
