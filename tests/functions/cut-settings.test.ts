@@ -1,10 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readCatalog } from "../../src/catalog/read-catalog";
 import { CUTPLAN, CUTYIELD } from "../../src/functions/sawing";
-
-type Cell = unknown;
-const one = (cell: Cell): Cell[][] => [[cell]];
-const refused = (error: string, message: RegExp) => ({ error, message: expect.stringMatching(message) as string });
+import { one, refused, type Cell } from "./sheet";
 
 /** A 20 in log of 12 ft for 4/4 boards, with an eighth of kerf. */
 const log = (settings: Cell[][], pattern = "live", products: Cell[][] = one("4/4")) =>

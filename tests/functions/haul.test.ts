@@ -1,10 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { LOADLEFT, SLINGLEG, TIEDOWNS, TONGUESHARE } from "../../src/functions/haul";
-
-type Cell = unknown;
-const one = (cell: Cell): Cell[][] => [[cell]];
-const column = (...cells: Cell[]): Cell[][] => cells.map((cell) => [cell]);
-const refused = (error: string, message: RegExp) => ({ error, message: expect.stringMatching(message) as string });
+import { column, one, refused } from "./sheet";
 
 describe("the haul's functions in a sheet", () => {
   it("take the logs aboard as one list, blanks passed over", () => {

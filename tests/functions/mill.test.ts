@@ -1,11 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import * as mill from "../../src/functions/mill";
-
-type Cell = unknown;
-const one = (cell: Cell): Cell[][] => [[cell]];
-const column = (...cells: Cell[]): Cell[][] => cells.map((cell) => [cell]);
-const refused = (error: string, message: RegExp) => ({ error, message: expect.stringMatching(message) as string });
+import { column, one, refused, type Cell } from "./sheet";
 
 describe("the mill's functions in a sheet", () => {
   it("answer a whole column at once, and a blank row with 0", () => {

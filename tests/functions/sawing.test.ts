@@ -10,11 +10,7 @@ import {
   SAWVARIATION,
   THROATFIT,
 } from "../../src/functions/sawing";
-
-type Cell = unknown;
-const one = (cell: Cell): Cell[][] => [[cell]];
-const column = (...cells: Cell[]): Cell[][] => cells.map((cell) => [cell]);
-const refused = (error: string, message: RegExp) => ({ error, message: expect.stringMatching(message) as string });
+import { column, one, refused, type Cell } from "./sheet";
 
 /** A column of a spilled table, by its heading. */
 const under = (table: Cell[][], heading: string) => {

@@ -1,9 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CUTPLAN, KERFGAIN } from "../../src/functions/sawing";
-
-type Cell = unknown;
-const one = (cell: Cell): Cell[][] => [[cell]];
+import { one, type Cell } from "./sheet";
 
 /**
  * No plan may hold a spreadsheet up. About half a second is what the limit of cuts to weigh is set for; the tests give

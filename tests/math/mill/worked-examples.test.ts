@@ -113,28 +113,8 @@ const ANSWERS: Record<string, Answer> = {
     screwWithCollar("up", load, mean, lead, friction),
   t_raise_mott: (load: number, mean: number, lead: number, friction: number, halfAngle: number) =>
     screwWithCollar("up", load, mean, lead, friction, halfAngle),
-  raise_arm: (
-    load: number,
-    mean: number,
-    lead: number,
-    friction: number,
-    halfAngle: number,
-    collarFriction: number,
-    collar: number,
-    arms: number,
-    arm: number,
-  ) => screwWithCollar("up", load, mean, lead, friction, halfAngle, collarFriction, collar) / (arms * arm),
-  lower_arm: (
-    load: number,
-    mean: number,
-    lead: number,
-    friction: number,
-    halfAngle: number,
-    collarFriction: number,
-    collar: number,
-    arms: number,
-    arm: number,
-  ) => screwWithCollar("down", load, mean, lead, friction, halfAngle, collarFriction, collar) / (arms * arm),
+  raise_arm: perArm("up"),
+  lower_arm: perArm("down"),
   raise_eff: (
     load: number,
     mean: number,
@@ -186,6 +166,21 @@ const ANSWERS: Record<string, Answer> = {
     (beamSagIn({ spanFt, loadLb: loadKip * 1000, inertiaIn4 }) * 29e3) / modulusKsi,
   ring_area: (bore: number, rod: number) => ramForceLbf({ pressurePsi: 1, boreIn: bore, rodIn: rod }),
 };
+
+/** The pull on each of several arms that turn a screw with its collar. */
+function perArm(direction: "up" | "down") {
+  return (
+    load: number,
+    mean: number,
+    lead: number,
+    friction: number,
+    halfAngle: number,
+    collarFriction: number,
+    collar: number,
+    arms: number,
+    arm: number,
+  ) => screwWithCollar(direction, load, mean, lead, friction, halfAngle, collarFriction, collar) / (arms * arm);
+}
 
 /** Rows that Bole has no mill or haul function for, and why. */
 const NOT_ANSWERED: Record<string, string> = {
