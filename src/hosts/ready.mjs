@@ -1,23 +1,18 @@
 /*
- * Gets a fresh clone ready: installs the packages when they are missing or older than the lock file, and, asked for
+ * Gets a fresh clone ready: installs the packages when some are missing or not those of the lock file, and, asked for
  * with the word "test", a browser. Plain JavaScript, since nothing is installed yet when it runs.
  */
 import { execFileSync, spawnSync } from "node:child_process";
-import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
+import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { packagesAreThere } from "./packages.mjs";
 
-const root = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
-const stamp = join(root, "node_modules/.ready");
-const lock = createHash("sha256")
-  .update(readFileSync(join(root, "package-lock.json")))
-  .digest("hex");
+const root = fileURLToPath(new URL("../../", import.meta.url));
 
 const [major] = process.versions.node.split(".").map(Number);
 if (major < 20) stop(`Bole needs Node 20 or newer; this is Node ${process.versions.node}.`);
 
-if (!existsSync(stamp) || readFileSync(stamp, "utf8") !== lock) installPackages();
+if (!packagesAreThere(root)) installPackages();
 if (process.argv[2] === "test") await haveABrowser();
 
 function installPackages() {
@@ -28,8 +23,7 @@ function installPackages() {
     shell: process.platform === "win32",
   });
   if (npm.status !== 0)
-    stop("The packages could not be installed. Is there a network? Nothing was changed; run the command again.");
-  writeFileSync(stamp, lock);
+    stop("The packages could not be installed. Is there a network? Run the same command again; it starts afresh.");
 }
 
 async function haveABrowser() {
