@@ -147,8 +147,8 @@ describe("typing into the grid", () => {
     await typeInto("C1", "-1");
     await typeInto("D1", "=BOLE.KERFLOSS(1,C1)");
     expect(await answerIn("D1")).toBe("#VALUE!");
-    await typeInto("C1", "1");
-    expect(await answerIn("D1")).toBe("0.5");
+    await typeInto("C1", "0.25");
+    expect(await answerIn("D1")).toBe("0.2");
     expect(await page.locator("#cell .why").count()).toBe(0);
   });
   it("spills a table and says of its cells where they come from", async () => {
@@ -158,15 +158,15 @@ describe("typing into the grid", () => {
     expect(await page.innerText("#cell .answer")).toMatch(/^\d/);
   });
   it("shows a formula that was filled down", async () => {
-    for (const row of [1, 2, 3]) await typeInto(`M${row}`, String(row));
-    await typeInto("N1", "=BOLE.KERFLOSS(1,M1)");
+    for (const row of [1, 2, 3]) await typeInto(`M${row}`, String(row / 4));
+    await typeInto("N1", "=BOLE.KERFLOSS(0.25,M1)");
     const box = page.locator("#grid input").first();
     await box.click();
     await box.fill("N1:N3");
     await box.press("Enter");
     await page.keyboard.press("Control+d");
     expect(Number(await answerIn("N3"))).toBe(0.75);
-    expect(await page.innerText("#cell .formula")).toBe("=BOLE.KERFLOSS(1,M3)");
+    expect(await page.innerText("#cell .formula")).toBe("=BOLE.KERFLOSS(0.25,M3)");
   });
   it("leads from an error that is handed on to the cell where it arose", async () => {
     await typeInto("C3", '=BOLE.KERFLOSS("5/4",-0.1)');
