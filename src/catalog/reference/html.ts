@@ -1,3 +1,7 @@
+import { escaped as safe } from "../escaped";
+
+export { safe };
+
 /** One page of the reference, from its parts. */
 export function page(title: string, summary: string, ...body: readonly string[]): string {
   return `<!doctype html>
@@ -46,9 +50,4 @@ export function slug(name: string): string {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-|-$/g, "");
-}
-
-/** Text made safe to stand in HTML. */
-export function safe(text: string): string {
-  return text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
 }

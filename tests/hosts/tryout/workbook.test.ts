@@ -16,6 +16,9 @@ const probes = {
   ],
 };
 
+/** A name with the maker's remark, as other programs may write it: single quotes, signs spelt out. */
+const FIRST_NET = `<definedName name='First_net' comment="net &amp; only">&apos;Log book&apos;!$B$4</definedName>`;
+
 const formula = (text: string, result: unknown = 0, more: object = {}) =>
   ({ formula: text, result, ...more }) as ExcelJS.CellFormulaValue;
 
@@ -62,6 +65,8 @@ async function written(): Promise<Uint8Array> {
   const part = "xl/worksheets/sheet1.xml";
   const xml = (await zip.file(part)?.async("string")) ?? "";
   zip.file(part, xml.replace("<hyperlinks>", `<hyperlinks><hyperlink ref="H8" location="'It''s summed'!A1"/>`));
+  const names = (await zip.file("xl/workbook.xml")?.async("string")) ?? "";
+  zip.file("xl/workbook.xml", names.replace(/<definedName .*<\/definedName>/, FIRST_NET));
   return zip.generateAsync({ type: "uint8array" });
 }
 
@@ -121,7 +126,7 @@ describe("an opened workbook", () => {
   });
   it("knows its sheets and names, and says so when asked for another", () => {
     expect(opened.sheets).toEqual(["Log book", "It's summed"]);
-    expect(opened.names).toEqual([{ name: "First_net", refersTo: "'Log book'!$B$4" }]);
+    expect(opened.names).toEqual([{ name: "First_net", refersTo: "'Log book'!$B$4", comment: "net & only" }]);
     expect(() => opened.value("Logs", "A1")).toThrow("The workbook has no sheet Logs; it has Log book, It's summed");
   });
   it("knows where its links lead within the workbook", () => {

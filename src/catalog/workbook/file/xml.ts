@@ -1,7 +1,4 @@
-/** Text made safe to stand in an XML element or attribute. */
-export function xmlText(text: string): string {
-  return text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
-}
+export { escaped as xmlText } from "../../escaped";
 
 export const XML_HEAD = `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n`;
 

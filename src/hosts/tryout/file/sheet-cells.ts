@@ -120,7 +120,7 @@ function valueOf(type: string, held: string, sharedTexts: readonly string[]): He
   if (type === "e") return unescaped(held);
   if (held.trim() === "") return null;
   if (type === "b") return held.trim() === "1" || held.trim() === "true";
-  if (type === "d") return serialOf(new Date(`${unescaped(held)}Z`));
+  if (type === "d") return serialOf(new Date(`${unescaped(held).trim().replace(/Z$/, "")}Z`));
   return Number(held);
 }
 

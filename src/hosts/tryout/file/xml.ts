@@ -1,3 +1,4 @@
+import { escaped } from "../../../catalog/escaped";
 import { Refused } from "./refused";
 
 /** A tag of an XML text and where it stands, from its `<` to behind its `>`. */
@@ -93,10 +94,7 @@ export function unescaped(xml: string): string {
   );
 }
 
-/** Text as XML may hold it, in an element or in an attribute. */
-export function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => `&${{ "&": "amp", "<": "lt", ">": "gt", '"': "quot" }[sign]};`);
-}
+export { escaped };
 
 /** In the cells of a workbook a sign that XML cannot hold is `_x000D_`. */
 export function cellText(xml: string): string {

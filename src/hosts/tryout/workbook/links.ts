@@ -1,5 +1,5 @@
 import type JSZip from "jszip";
-import { attribute } from "./names";
+import { attribute } from "../file/xml";
 
 /** By sheet, then by cell address: the sheet that a link within the workbook leads to. */
 export type Links = ReadonlyMap<string, ReadonlyMap<string, string>>;
@@ -10,7 +10,7 @@ export async function readLinks(zip: JSZip): Promise<Links> {
   const relations = tags(await text(zip, "xl/_rels/workbook.xml.rels"), "Relationship");
   const links = new Map<string, ReadonlyMap<string, string>>();
   for (const sheet of tags(workbook, "sheet")) {
-    const relation = relations.find((one) => attribute(one, "Id") === attribute(sheet, "r:id"));
+    const relation = relations.find((one) => attribute(one, "Id") === attribute(sheet, "id"));
     const target = (relation && attribute(relation, "Target")) ?? "";
     const part = target.startsWith("/") ? target.slice(1) : `xl/${target}`;
     const found = tags(await text(zip, part), "hyperlink").flatMap((link) => {

@@ -4,6 +4,7 @@ import { dependentsOf, type Node } from "../../../../src/hosts/tryout/file/depen
 import { asRead, asksBole, withoutNames } from "../../../../src/hosts/tryout/file/names";
 import { pointsOutside, referencesOf } from "../../../../src/hosts/tryout/file/references";
 import { movedFormula } from "../../../../src/hosts/tryout/file/shared-formula";
+import { readSheet } from "../../../../src/hosts/tryout/file/sheet-cells";
 import { cellText, declaresDocumentType, elements, escapedCellText, tags } from "../../../../src/hosts/tryout/file/xml";
 import { blockOf, rangeOf } from "../../../../src/hosts/tryout/workbook/addresses";
 
@@ -38,6 +39,13 @@ describe("what a formula points at", () => {
     ["=SUM(Logs[2024])", undefined],
     ["=SUM(A1:B2)", undefined],
   ])("%s points at %s", (formula, outside) => expect(pointsOutside(formula)).toBe(outside));
+});
+
+describe("a day that the file spells out", () => {
+  it.each(["2026-03-01", "2026-03-01T12:00:00", "2026-03-01T12:00:00Z"])("%s counts as a spreadsheet counts", (day) => {
+    const xml = `<worksheet><sheetData><row r="1"><c r="A1" t="d"><v>${day}</v></c></row></sheetData></worksheet>`;
+    expect(readSheet(xml, []).rows[0]?.cells[0]?.value).toBe(day.includes("T") ? 46082.5 : 46082);
+  });
 });
 
 describe("names", () => {
