@@ -6,7 +6,7 @@ import { mustBeKerf } from "./kerf";
  *
  * @formula loss = k / (t + k)
  * @source plain arithmetic: every board takes its own thickness and one kerf
- * @range thickness above 0, kerf 0 to 3/4 in, where nothing is lost
+ * @range thickness above 0, kerf from 0, where nothing is lost, to 3/4 in
  */
 export function kerfLossShare({ thicknessIn, kerfIn }: { thicknessIn: number; kerfIn: number }): number {
   mustBeAbove(0, thicknessIn, "thickness (in)");
