@@ -19,9 +19,7 @@ const XML_PART = /\.(?:xml|rels|vml)$/i;
 
 /** Opens a workbook file after looking at every part of it once; parts put later bear the time given here. */
 export async function openPackage(bytes: Uint8Array, date: Date): Promise<Package> {
-  mustBeZip(bytes);
-  const entries = new Map(readDirectory(bytes).map((entry) => [entry.name, entry]));
-  for (const entry of entries.values()) mustBeSound(bytes, entry);
+  const entries = soundEntries(bytes);
   const zip = await JSZip.loadAsync(bytes, { checkCRC32: true }).catch(() => {
     throw new Refused("it is damaged: a part of it does not fit its checksum");
   });
@@ -46,6 +44,14 @@ export async function openPackage(bytes: Uint8Array, date: Date): Promise<Packag
     remove: (part) => void zip.remove(stored(part)),
     bytes: () => zip.generateAsync({ type: "uint8array", compression: "DEFLATE" }),
   };
+}
+
+/** The files within a workbook file by their names, after each has been unpacked once within its bounds. */
+export function soundEntries(bytes: Uint8Array): Map<string, Entry> {
+  mustBeZip(bytes);
+  const entries = new Map(readDirectory(bytes).map((entry) => [entry.name, entry]));
+  for (const entry of entries.values()) mustBeSound(bytes, entry);
+  return entries;
 }
 
 function mustBeZip(bytes: Uint8Array): void {

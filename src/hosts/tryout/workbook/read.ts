@@ -1,5 +1,6 @@
 import ExcelJS from "exceljs";
 import JSZip from "jszip";
+import { soundEntries } from "../file/package";
 import { blockOf, fixedRangeOf, placeOf, type Block } from "./addresses";
 import { readLinks } from "./links";
 import { readNames, type DefinedName } from "./names";
@@ -40,6 +41,7 @@ export interface FileWorkbook {
 
 /** Reads an .xlsx file: cells, formulas, tables and names. */
 export async function readWorkbook(bytes: Uint8Array): Promise<FileWorkbook> {
+  soundEntries(bytes);
   const workbook = new ExcelJS.Workbook();
   const zip = await JSZip.loadAsync(bytes);
   const [names, links] = [await readNames(zip), await readLinks(zip)];

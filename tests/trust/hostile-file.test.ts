@@ -1,0 +1,141 @@
+import ExcelJS from "exceljs";
+import JSZip from "jszip";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { startEngine, type Engine } from "../../src/hosts/tryout/engine";
+import { Refused } from "../../src/hosts/tryout/file/refused";
+
+const SHEET = "xl/worksheets/sheet1.xml";
+const WORKBOOK = "xl/workbook.xml";
+const MEGABYTE = 1024 * 1024;
+
+let engine: Engine;
+beforeAll(async () => void (engine = await startEngine()));
+afterAll(() => engine.stop());
+
+/** A small sound workbook (A2 is A1 + 1) with a part of it changed. */
+async function workbook(part: string, change: (xml: string) => string): Promise<Uint8Array> {
+  const book = new ExcelJS.Workbook();
+  const sheet = book.addWorksheet("S");
+  sheet.getCell("A1").value = 1;
+  sheet.getCell("A2").value = { formula: "A1+1", result: 0 };
+  const zip = await JSZip.loadAsync(await book.xlsx.writeBuffer());
+  zip.file(part, change((await zip.file(part)?.async("string")) ?? ""));
+  return zip.generateAsync({ type: "uint8array", compression: "DEFLATE" });
+}
+
+const afterCells = (xml: string) => (sheet: string) => sheet.replace("</sheetData>", `</sheetData>${xml}`);
+
+/** The number at a place behind each heading of a zip's directory entry, set to another. */
+function lyingAboutSizes(zip: Uint8Array, size: number): Uint8Array {
+  const lying = zip.slice();
+  const view = new DataView(lying.buffer);
+  for (let at = 0; at + 46 < lying.length; at++)
+    if (view.getUint32(at, true) === 0x02014b50) view.setUint32(at + 24, size, true);
+  return lying;
+}
+
+describe("a file that is made to do harm is refused by the try-out sheet before it can", () => {
+  it.each<[string, () => Promise<Uint8Array>, RegExp]>([
+    [
+      "a zip bomb",
+      () => workbook("xl/media/big.bin", () => "\0".repeat(64 * MEGABYTE)),
+      /unpack to \d+ times its size/,
+    ],
+    [
+      "a zip bomb among the cells",
+      () => workbook(SHEET, (xml) => xml + " ".repeat(64 * MEGABYTE)),
+      /unpack to \d+ times/,
+    ],
+    [
+      "a zip that says it is smaller than it is",
+      async () => lyingAboutSizes(await workbook(SHEET, (xml) => xml), 10),
+      /damaged or cut short/,
+    ],
+    [
+      "a zip that says it is larger than any disk",
+      async () => lyingAboutSizes(await workbook(SHEET, (xml) => xml), 0xf0000000),
+      /would unpack to \d+ MB; the limit is 512 MB/,
+    ],
+    [
+      "entities that would grow to billions of letters",
+      () =>
+        workbook(SHEET, (xml) =>
+          xml.replace(
+            /^(<\?xml[^>]*\?>)?/,
+            '<!DOCTYPE s [<!ENTITY a "ha"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;"><!ENTITY c "&b;&b;&b;&b;&b;&b;&b;&b;">]>',
+          ),
+        ),
+      /declares a document type \(DOCTYPE\)/,
+    ],
+    [
+      "billions of merged cells",
+      () => workbook(SHEET, afterCells('<mergeCells><mergeCell ref="A3:XFD1048576"/></mergeCells>')),
+      /merges \d+ cells/,
+    ],
+    [
+      "a row that no sheet has",
+      () => workbook(SHEET, (xml) => xml.replace("</sheetData>", '<row r="2000000000"/></sheetData>')),
+      /names row 2000000000/,
+    ],
+    [
+      "a column that no sheet has",
+      () =>
+        workbook(SHEET, (xml) =>
+          xml.replace("<sheetData>", '<cols><col min="1" max="2000000000" width="9"/></cols><sheetData>'),
+        ),
+      /names column 2000000000/,
+    ],
+    [
+      "a name that leads out of the folder",
+      () => workbook("../../evil.xml", () => "<a/>"),
+      /names that a workbook cannot have/,
+    ],
+    ["no workbook at all", async () => new TextEncoder().encode("<html>"), /not an \.xlsx workbook/],
+    ["nothing", async () => new Uint8Array(), /is empty/],
+  ])("%s", async (_, file, reason) => {
+    const refusal = await engine.open(await file()).then(
+      () => undefined,
+      (fault: unknown) => fault,
+    );
+    expect(refusal).toBeInstanceOf(Refused);
+    expect((refusal as Refused).message).toMatch(reason);
+  });
+});
+
+describe("what a person may well have in a workbook is read", () => {
+  it.each<[string, () => Promise<Uint8Array>]>([
+    [
+      "a name for a whole sheet",
+      () =>
+        workbook(WORKBOOK, (xml) =>
+          xml.replace(
+            "</sheets>",
+            '</sheets><definedNames><definedName name="All">S!$A$1:$XFD$1048576</definedName></definedNames>',
+          ),
+        ),
+    ],
+    [
+      "a rule of input for a whole sheet",
+      () =>
+        workbook(
+          SHEET,
+          afterCells(
+            '<dataValidations count="1"><dataValidation type="whole" sqref="A1:XFD1048576"><formula1>1</formula1></dataValidation></dataValidations>',
+          ),
+        ),
+    ],
+    [
+      "a heading merged over a row",
+      () => workbook(SHEET, afterCells('<mergeCells><mergeCell ref="A3:Z3"/></mergeCells>')),
+    ],
+    [
+      "widths set for every column",
+      () =>
+        workbook(SHEET, (xml) =>
+          xml.replace("<sheetData>", '<cols><col min="1" max="16384" width="9"/></cols><sheetData>'),
+        ),
+    ],
+  ])("%s", async (_, file) => {
+    expect((await engine.open(await file())).value("S", "A2")).toBe(2);
+  });
+});
