@@ -16,8 +16,8 @@ export interface LaidOut {
   name: string;
   table: { name: string; headerRow: number; lastRow: number; columns: readonly Column[] };
   cells: Placed[];
-  /** Rows whose first cell runs across the table, with the lines its text needs. */
-  across: { row: number; lines: number }[];
+  /** Rows whose first cell runs across some columns, with the lines its text needs. */
+  across: { row: number; columns: number; lines: number }[];
   /** In characters, from the first column on. */
   widths: number[];
   frozenRows: number;
@@ -25,7 +25,8 @@ export interface LaidOut {
 }
 
 /** Excel's own words for it: where to click when the add-in has not started. */
-const STATUS = "shows #NAME? instead? Bole has not started: Home, Add-ins, My Add-ins, and click Bole's icon once.";
+const STATUS =
+  "If the cell at the left shows #NAME?, Bole has not started: Home, Add-ins, My Add-ins, and click Bole's icon once.";
 
 /** A label and its value stand in the first two columns, a remark beside them. */
 const [LABEL, VALUE, REMARK] = [1, 2, 3];
@@ -34,6 +35,8 @@ const [LABEL, VALUE, REMARK] = [1, 2, 3];
 const MOST_FROZEN_ROWS = 12;
 const GAP_WIDTH = 3;
 const BOLD_IS_WIDER = 1.15;
+/** In characters; a line of text no longer than this can be read without scrolling. */
+const WIDEST_TEXT = 110;
 
 /** Puts a ready sheet together under free names. */
 export function laidOut(sheet: ReadySheet, names: { sheet: string; table: string }, style: ReferenceStyle): LaidOut {
@@ -49,7 +52,7 @@ export function laidOut(sheet: ReadySheet, names: { sheet: string; table: string
         : { ...cell, content: formulaInCell(formula, places, style, cell.row), isFormula: true },
     ),
     across: linesAcross(sheet),
-    widths: [...sheet.columns.map(({ width }) => width), ...(sheet.beside ? [GAP_WIDTH, ...sheet.beside.widths] : [])],
+    widths: [...sheet.columns.map(({ width }) => width), ...widthsBeside(sheet)],
     frozenRows: headerRow <= MOST_FROZEN_ROWS ? headerRow : 0,
     choices: choicesIn(sheet, places),
   };
@@ -131,13 +134,27 @@ function besideIt({ beside, columns }: ReadySheet, headerRow: number): PlacedCon
   return [
     { row: headerRow - 1, column, content: beside.heading, look: "label" },
     { row: headerRow, column, formula: beside.formula, look: "spilled" },
+    ...beside.columns.flatMap(({ format }, i) =>
+      Array.from({ length: format ? beside.rows : 0 }, (_, at): PlacedContent => {
+        return { row: headerRow + 1 + at, column: column + i, content: "", look: "spilled", format };
+      }),
+    ),
   ];
 }
 
+function widthsBeside({ beside }: ReadySheet): number[] {
+  return beside ? [GAP_WIDTH, ...beside.columns.map(({ width }) => width)] : [];
+}
+
 function linesAcross({ lead, cautions, columns }: ReadySheet): LaidOut["across"] {
-  const width = columns.reduce((sum, column) => sum + column.width, 0);
+  const ends = columns.map((_, i) => columns.slice(0, i + 1).reduce((sum, { width }) => sum + width, 0));
+  const within = ends.filter((end) => end <= WIDEST_TEXT);
   const texts = [lead, ...cautions.map((text) => `Caution: ${text}`)];
-  return texts.map((text, i) => ({ row: 2 + i, lines: Math.ceil((text.length * BOLD_IS_WIDER) / width) }));
+  return texts.map((text, i) => ({
+    row: 2 + i,
+    columns: within.length,
+    lines: Math.ceil((text.length * BOLD_IS_WIDER) / within.at(-1)!),
+  }));
 }
 
 function choicesIn({ settings, columns }: ReadySheet, { values, firstRow, lastRow }: Places): LaidOut["choices"] {

@@ -6,6 +6,8 @@ export interface Appearance {
   ink?: string;
   fill?: string;
   wrap?: boolean;
+  /** A little room to the left, beside a number. */
+  indent?: boolean;
   edge?: string;
 }
 
@@ -18,8 +20,8 @@ export const LOOKS = {
   caution: { wrap: true, bold: true, ink: WARM_RED },
   status: { bold: true },
   label: { bold: true },
-  note: { ink: QUIET },
-  warning: { ink: WARM_RED },
+  note: { ink: QUIET, indent: true },
+  warning: { ink: WARM_RED, indent: true },
   figure: { bold: true },
   columnNote: { ink: QUIET, size: 9, wrap: true },
   columnWarning: { ink: WARM_RED, size: 9, wrap: true },

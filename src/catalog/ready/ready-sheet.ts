@@ -65,16 +65,17 @@ export interface Column {
 export interface Beside {
   heading: string;
   formula: string;
-  widths: readonly number[];
+  /** As many rows get the columns' formats; an answer may be longer. */
+  rows: number;
+  columns: readonly { width: number; format?: string }[];
 }
 
 /** Shows nothing for the 0 of a row that nobody has filled in. */
 export const FORMAT = {
-  whole: "#,##0;-#,##0;",
-  one: "#,##0.0;-#,##0.0;",
-  three: "0.000;-0.000;",
-  money: "#,##0.00;-#,##0.00;",
-  share: "0.0%;-0.0%;",
+  whole: '#,##0;-#,##0;""',
+  one: '#,##0.0;-#,##0.0;""',
+  three: '0.000;-0.000;""',
+  money: '#,##0.00;-#,##0.00;""',
 } as const;
 
 /** Where 0 says something. */

@@ -59,7 +59,7 @@ export function fakeExcel(book: FakeWorkbook) {
     const lookSetters = (properties: string[]) =>
       loadable("format", {}, Object.fromEntries(properties.map((name) => [name, look(name)])), {});
     const format = Object.assign(
-      lookSetters(["verticalAlignment", "wrapText", "columnWidth", "rowHeight"]),
+      lookSetters(["verticalAlignment", "wrapText", "indentLevel", "columnWidth", "rowHeight"]),
       { font: lookSetters(["bold", "italic", "size", "color"]), fill: lookSetters(["color"]) },
       { borders: { getItem: (side: string) => loadable("border", {}, { color: look(`border ${side}`) }, {}) } },
     );

@@ -2,6 +2,9 @@ import { ALWAYS, type ReadySheet } from "../ready-sheet";
 
 const PLAN = "{Small end}, {Length}, Table[[Thickness]:[Price]], {Kerf}, {Pattern}, {name of taper}:{cant widths}";
 
+/** A head scale reads down to 1/32 in, which is 0.03125. */
+const HEIGHT = "0.0####";
+
 /** One log: the products wanted of it, and the passes of the saw with the heights of the head. */
 export const CUT_PLAN: ReadySheet = {
   title: "Cut plan",
@@ -48,6 +51,18 @@ export const CUT_PLAN: ReadySheet = {
   beside: {
     heading: "The plan: heights of the blade above the bed in inches, at its lower side",
     formula: `=BOLE.CUTPLAN(${PLAN})`,
-    widths: [13, 12, 10, 16, 9, 11, 9, 9, 9, 60],
+    rows: 40,
+    columns: [
+      { width: 13 },
+      { width: 12, format: HEIGHT },
+      { width: 10, format: HEIGHT },
+      { width: 16 },
+      { width: 9 },
+      { width: 11, format: "0.0" },
+      { width: 9, format: HEIGHT },
+      { width: 9, format: HEIGHT },
+      { width: 9, format: "0.00" },
+      { width: 60 },
+    ],
   },
 };

@@ -78,6 +78,7 @@ export const DRYING_STACK: ReadySheet = {
   beside: {
     heading: "When it will be ready, from the readings",
     formula: "=BOLE.DRYFORECAST(Table[Day], Table[Moisture], {Air dries to %}, {Dry to})",
-    widths: [28, 14, 44],
+    rows: 6,
+    columns: [{ width: 28 }, { width: 14, format: "0.0" }, { width: 44 }],
   },
 };

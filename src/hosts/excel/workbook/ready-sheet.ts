@@ -10,6 +10,7 @@ import { inWorkbook, mustSupport } from "./in-workbook";
 /** Points of a line of text, and of a character of a column's width (Excel's usual font). */
 const LINE_HEIGHT = 15;
 const CHARACTER_WIDTH = 5.4;
+const TITLE_HEIGHT = 24;
 const NOTE_LINES = 3;
 
 /** Adds a ready sheet to the workbook, under a name that is free, and shows it. */
@@ -65,13 +66,14 @@ function fill({ row, column, contents, isFormula, format, look }: Block, sheet: 
   dress(range, LOOKS[look]);
 }
 
-function dress({ format }: Excel.Range, { bold, size, ink, fill, wrap, edge }: Appearance): void {
+function dress({ format }: Excel.Range, { bold, size, ink, fill, wrap, indent, edge }: Appearance): void {
   format.verticalAlignment = "Top";
   if (bold) format.font.bold = true;
   if (size) format.font.size = size;
   if (ink) format.font.color = ink;
   if (fill) format.fill.color = fill;
   if (wrap) format.wrapText = true;
+  if (indent) format.indentLevel = 1;
   if (edge)
     for (const side of ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal"] as const)
       format.borders.getItem(side).color = edge;
@@ -87,16 +89,16 @@ function addTable({ table }: LaidOut, sheet: Excel.Worksheet): void {
 }
 
 function layOut({ across, table, widths, frozenRows }: LaidOut, sheet: Excel.Worksheet): void {
-  const lastColumn = columnLetters(table.columns.length);
   widths.forEach((characters, i) => {
     const letters = columnLetters(i + 1);
     sheet.getRange(`${letters}:${letters}`).format.columnWidth = (characters + 1) * CHARACTER_WIDTH;
   });
-  for (const { row, lines } of across) {
-    const range = sheet.getRange(`A${row}:${lastColumn}${row}`);
+  for (const { row, columns, lines } of across) {
+    const range = sheet.getRange(`A${row}:${columnLetters(columns)}${row}`);
     range.merge();
     range.format.rowHeight = lines * LINE_HEIGHT;
   }
+  sheet.getRange("1:1").format.rowHeight = TITLE_HEIGHT;
   sheet.getRange(`${table.headerRow - 1}:${table.headerRow - 1}`).format.rowHeight = NOTE_LINES * LINE_HEIGHT;
   sheet.getRange(`${table.headerRow}:${table.headerRow}`).format.rowHeight = 2 * LINE_HEIGHT;
   if (frozenRows > 0) sheet.freezePanes.freezeRows(frozenRows);

@@ -13,7 +13,9 @@ const FREE_ROWS = 40;
 const FREE_COLUMNS = 12;
 const PIXELS_PER_CHARACTER = 7.5;
 const LINE_HEIGHT = 20;
+const TITLE_LINES = 1.4;
 const NOTE_LINES = 3;
+const INDENT = 8;
 
 /** A ready sheet as the engine takes it. It knows no tables, so the formulas name cells. */
 export function engineSheet({ cells, across, table, widths, frozenRows }: LaidOut): Partial<IWorksheetData> {
@@ -21,6 +23,7 @@ export function engineSheet({ cells, across, table, widths, frozenRows }: LaidOu
   for (const cell of cells) (cellData[cell.row - 1] ??= {})[cell.column - 1] = engineCell(cell);
   const rows: [number, number][] = [
     ...across.map(({ row, lines }): [number, number] => [row - 1, lines]),
+    [0, TITLE_LINES],
     [table.headerRow - 2, NOTE_LINES],
     [table.headerRow - 1, 2],
   ];
@@ -30,11 +33,11 @@ export function engineSheet({ cells, across, table, widths, frozenRows }: LaidOu
     columnCount: widths.length + FREE_COLUMNS,
     columnData: Object.fromEntries(widths.map((width, i) => [i, { w: Math.round(width * PIXELS_PER_CHARACTER) + 5 }])),
     rowData: Object.fromEntries(rows.map(([row, lines]) => [row, { h: lines * LINE_HEIGHT + 4, ia: 0 }])),
-    mergeData: across.map(({ row }) => ({
+    mergeData: across.map(({ row, columns }) => ({
       startRow: row - 1,
       endRow: row - 1,
       startColumn: 0,
-      endColumn: table.columns.length - 1,
+      endColumn: columns - 1,
     })),
     freeze: { xSplit: 0, ySplit: frozenRows, startRow: frozenRows || -1, startColumn: -1 },
   };
@@ -47,7 +50,7 @@ function engineCell({ content, isFormula, look, format }: Placed): ICellData {
   return typeof content === "number" ? { v: content, t: NUMBER, s } : { v: content, t: TEXT, s };
 }
 
-function styleOf({ bold, size, ink, fill, wrap, edge }: Appearance, format: string | undefined): IStyleData {
+function styleOf({ bold, size, ink, fill, wrap, indent, edge }: Appearance, format: string | undefined): IStyleData {
   const line = edge ? { s: THIN, cl: { rgb: edge } } : undefined;
   return {
     vt: TOP,
@@ -56,6 +59,7 @@ function styleOf({ bold, size, ink, fill, wrap, edge }: Appearance, format: stri
     ...(ink && { cl: { rgb: ink } }),
     ...(fill && { bg: { rgb: fill } }),
     ...(wrap && { tb: WRAP }),
+    ...(indent && { pd: { l: INDENT } }),
     ...(line && { bd: { t: line, r: line, b: line, l: line } }),
     ...(format !== undefined && { n: { pattern: format === "@" ? "@@@" : format } }),
   } as IStyleData;
