@@ -10,7 +10,7 @@ export function page(title: string, summary: string, ...body: readonly string[])
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; form-action 'none'; base-uri 'none'">
 <meta name="description" content="${safe(summary)}">
 <title>${safe(title)} · Bole</title>
 <link rel="stylesheet" href="style.css">
