@@ -5,6 +5,7 @@ export interface Appearance {
   size?: number;
   ink?: string;
   fill?: string;
+  /** Over several lines, from the top of the cell. */
   wrap?: boolean;
   /** A little room to the left, beside a number. */
   indent?: boolean;

@@ -72,10 +72,10 @@ export interface Beside {
 
 /** Shows nothing for the 0 of a row that nobody has filled in. */
 export const FORMAT = {
-  whole: '#,##0;-#,##0;""',
-  one: '#,##0.0;-#,##0.0;""',
-  three: '0.000;-0.000;""',
-  money: '#,##0.00;-#,##0.00;""',
+  whole: '#,##0;-#,##0;" "',
+  one: '#,##0.0;-#,##0.0;" "',
+  three: '0.000;-0.000;" "',
+  money: '#,##0.00;-#,##0.00;" "',
 } as const;
 
 /** Where 0 says something. */

@@ -67,12 +67,14 @@ function fill({ row, column, contents, isFormula, format, look }: Block, sheet: 
 }
 
 function dress({ format }: Excel.Range, { bold, size, ink, fill, wrap, indent, edge }: Appearance): void {
-  format.verticalAlignment = "Top";
   if (bold) format.font.bold = true;
   if (size) format.font.size = size;
   if (ink) format.font.color = ink;
   if (fill) format.fill.color = fill;
-  if (wrap) format.wrapText = true;
+  if (wrap) {
+    format.wrapText = true;
+    format.verticalAlignment = "Top";
+  }
   if (indent) format.indentLevel = 1;
   if (edge)
     for (const side of ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal"] as const)

@@ -2,7 +2,6 @@ import { defaultTheme } from "@univerjs/themes";
 import { ICommandService, LifecycleStages, LocaleType, Univer, type IWorkbookData } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import * as parts from "@univerjs/preset-sheets-core";
-import english from "@univerjs/preset-sheets-core/locales/en-US";
 import * as bole from "../../../functions";
 import { CutPlans } from "../bridge/cut-plans";
 import { keepTextLiterals } from "../bridge/literals";
@@ -11,12 +10,13 @@ import { registerAll } from "../bridge/register";
 import { keepTallColumnsQuick } from "../bridge/tall-columns";
 import type { Entry } from "../../../catalog/entry";
 import { suggestion, suggestionWithoutCatalog } from "./descriptions";
+import { ENGLISH } from "./english";
 
 export type Grid = ReturnType<typeof startGrid>;
 
 /** Starts the spreadsheet in the page, every function of the registry in it, and opens the workbook. */
 export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookData>, catalog: readonly Entry[]) {
-  const univer = new Univer({ theme: ours(), locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: english } });
+  const univer = new Univer({ theme: ours(), locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: ENGLISH } });
   registerPlugins(univer, container);
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();

@@ -15,7 +15,6 @@ const PIXELS_PER_CHARACTER = 7.5;
 const LINE_HEIGHT = 20;
 const TITLE_LINES = 1.4;
 const NOTE_LINES = 3;
-const INDENT = 8;
 
 /** A ready sheet as the engine takes it. It knows no tables, so the formulas name cells. */
 export function engineSheet({ cells, across, table, widths, frozenRows }: LaidOut): Partial<IWorksheetData> {
@@ -50,16 +49,14 @@ function engineCell({ content, isFormula, look, format }: Placed): ICellData {
   return typeof content === "number" ? { v: content, t: NUMBER, s } : { v: content, t: TEXT, s };
 }
 
-function styleOf({ bold, size, ink, fill, wrap, indent, edge }: Appearance, format: string | undefined): IStyleData {
+function styleOf({ bold, size, ink, fill, wrap, edge }: Appearance, format: string | undefined): IStyleData {
   const line = edge ? { s: THIN, cl: { rgb: edge } } : undefined;
   return {
-    vt: TOP,
     ...(bold && { bl: 1 }),
     ...(size && { fs: size }),
     ...(ink && { cl: { rgb: ink } }),
     ...(fill && { bg: { rgb: fill } }),
-    ...(wrap && { tb: WRAP }),
-    ...(indent && { pd: { l: INDENT } }),
+    ...(wrap && { tb: WRAP, vt: TOP }),
     ...(line && { bd: { t: line, r: line, b: line, l: line } }),
     ...(format !== undefined && { n: { pattern: format === "@" ? "@@@" : format } }),
   } as IStyleData;
