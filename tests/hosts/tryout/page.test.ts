@@ -143,6 +143,15 @@ describe("typing into the grid", () => {
     await typeInto("A4", '=SUM(BOLE.KERFLOSS({"5/4";"1 1/4"},0.25))');
     expect(Number(await answerIn("A4"))).toBeCloseTo(1 / 3, 12);
   });
+  it.each([
+    '=BOLE.LOGSCALE(20,12.0,"Doyle")',
+    '=BOLE.LOGSCALE(2e1,12,"Doyle")',
+    '=IF(.0,"oak",BOLE.LOGSCALE(20,012,"Doyle"))',
+  ])("keeps %s as it was typed", async (formula) => {
+    await typeInto("A5", formula);
+    expect(await answerIn("A5")).toBe("192");
+    expect(await page.innerText("#cell .formula")).toBe(formula);
+  });
   it("follows a cell that changes, and drops the old reason", async () => {
     await typeInto("C1", "-1");
     await typeInto("D1", "=BOLE.KERFLOSS(1,C1)");
@@ -159,14 +168,14 @@ describe("typing into the grid", () => {
   });
   it("shows a formula that was filled down", async () => {
     for (const row of [1, 2, 3]) await typeInto(`M${row}`, String(row / 4));
-    await typeInto("N1", "=BOLE.KERFLOSS(0.25,M1)");
+    await typeInto("N1", "=BOLE.KERFLOSS(.25,M1)");
     const box = page.locator("#grid input").first();
     await box.click();
     await box.fill("N1:N3");
     await box.press("Enter");
     await page.keyboard.press("Control+d");
     expect(Number(await answerIn("N3"))).toBe(0.75);
-    expect(await page.innerText("#cell .formula")).toBe("=BOLE.KERFLOSS(0.25,M3)");
+    expect(await page.innerText("#cell .formula")).toBe("=BOLE.KERFLOSS(.25,M3)");
   });
   it("leads from an error that is handed on to the cell where it arose", async () => {
     await typeInto("C3", '=BOLE.KERFLOSS("5/4",-0.1)');

@@ -1,5 +1,6 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
 import { arrayPieces } from "../../../catalog/literals";
+import { keepNumbersAsTyped } from "./numbers-as-typed";
 import { rewritePlain, scan } from "./scan";
 
 /**
@@ -24,6 +25,7 @@ export function keepTextLiterals(functions: EngineFormula.IFunctionService, part
     if (executor) executor.isArgumentsIgnoreNumberPattern = () => true;
   }
   readArrayConstantsAsExcelDoes(parts);
+  keepNumbersAsTyped(parts);
 }
 
 /** The private method of the engine's array that takes `{1,"a, b";2,"5/4"}` apart. */
