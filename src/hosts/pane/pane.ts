@@ -21,9 +21,5 @@ export function pane(catalog: readonly Entry[], host: SheetHost): HTMLElement[] 
   };
   buttons.forEach((button, i) => button.addEventListener("click", () => show(i)));
   show(0);
-  return [
-    element("nav", { "aria-label": "Parts of Bole" }, ...buttons),
-    ...parts.map(({ section }) => section),
-    said,
-  ];
+  return [element("nav", { "aria-label": "Parts of Bole" }, ...buttons), ...parts.map(({ section }) => section), said];
 }
