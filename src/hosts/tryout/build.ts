@@ -1,6 +1,7 @@
-import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { takeTurn } from "./turn";
 
 export const ROOT = fileURLToPath(new URL("../../../", import.meta.url));
 
@@ -10,13 +11,13 @@ export const PAGE_FOLDER = join(ROOT, ".cache/tryout");
 /** What the built page is made from; it is built again when one of these is younger. */
 const SOURCES = ["src/math", "src/cells", "src/functions", "src/catalog", "src/hosts", "package-lock.json"];
 
-const LONGEST_BUILD_MS = 180_000;
-
 /** Builds the page unless it is there and fresh. `tell` hears what takes long. */
 export async function buildPage(tell: (line: string) => void = () => undefined): Promise<void> {
   if (isFresh()) return;
   tell("Building the page; the first time takes about ten seconds…");
-  const release = await takeTurn();
+  // One build at a time: two would write the same files.
+  mkdirSync(join(ROOT, ".cache"), { recursive: true });
+  const release = await takeTurn(join(ROOT, ".cache/tryout-building"));
   try {
     if (!isFresh()) await build();
   } finally {
@@ -41,22 +42,6 @@ async function build(): Promise<void> {
       compiler.close(() => (faults ? reject(new Error(`The page could not be built: ${faults}`)) : resolve()));
     });
   });
-}
-
-/** One build at a time: two would write the same files. A turn that was never given back runs out. */
-async function takeTurn(): Promise<() => void> {
-  const turn = join(ROOT, ".cache/tryout-building");
-  mkdirSync(join(ROOT, ".cache"), { recursive: true });
-  for (;;) {
-    try {
-      mkdirSync(turn);
-      return () => rmSync(turn, { recursive: true, force: true });
-    } catch {
-      if (Date.now() - (statSync(turn, { throwIfNoEntry: false })?.mtimeMs ?? 0) > LONGEST_BUILD_MS)
-        rmSync(turn, { recursive: true, force: true });
-      await new Promise((resolve) => setTimeout(resolve, 200));
-    }
-  }
 }
 
 /** When the youngest file of a folder was changed. */

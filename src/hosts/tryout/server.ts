@@ -8,6 +8,7 @@ import { PAGE_FOLDER, ROOT } from "./build";
 /** Only this machine can reach the page. */
 const HOST = "127.0.0.1";
 const PORTS_TO_TRY = 20;
+const LAST_PORT = 65_535;
 
 const KINDS: Record<string, string> = {
   html: "text/html; charset=utf-8",
@@ -94,6 +95,8 @@ async function listen(server: Server, wanted: number): Promise<number> {
       });
     });
     if (!fault) return (server.address() as AddressInfo).port;
-    if (fault.code !== "EADDRINUSE" || port >= wanted + PORTS_TO_TRY) throw fault;
+    if (fault.code === "EADDRINUSE" && port < Math.min(wanted + PORTS_TO_TRY, LAST_PORT)) continue;
+    const tried = port > wanted ? `Of the ports ${wanted} to ${port} none` : `Port ${port}`;
+    throw new Error(`${tried} can be used (${fault.code ?? fault.message}). Set BOLE_PORT to another one.`);
   }
 }

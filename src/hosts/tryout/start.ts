@@ -7,6 +7,7 @@ import { keyResults, listed, openWorkbook, SAMPLE } from "./sample";
 import { servePage } from "./server";
 
 const USUAL_PORT = 4780;
+const LAST_PORT = 65_535;
 
 try {
   await start();
@@ -16,13 +17,13 @@ try {
 }
 
 async function start(): Promise<void> {
+  const wanted = wantedPort(process.env["BOLE_PORT"]);
   const engine = await startEngine();
   const workbook = await openWorkbook(engine, process.env["BOLE_WORKBOOK"] ?? SAMPLE);
   engine.stop();
   console.log("The sample workbook (an invented yard), recalculated:\n");
   console.log(`${listed(keyResults(workbook))}\n`);
   await buildPage((line) => console.log(line));
-  const wanted = Number(process.env["BOLE_PORT"] ?? USUAL_PORT);
   const server = await servePage(withFreeSheet(workbook.snapshot), wanted);
   if (wanted !== 0 && server.port !== wanted) console.log(`Port ${wanted} is taken; using ${server.port}.`);
   console.log(`Try the functions in the browser: ${server.address}`);
@@ -30,4 +31,10 @@ async function start(): Promise<void> {
   showInBrowser(server.address);
   for (const signal of ["SIGINT", "SIGTERM"] as const)
     process.on(signal, () => void server.close().then(() => process.exit(0)));
+}
+
+/** BOLE_PORT, where it is set; 0 lets the system choose. */
+function wantedPort(given = String(USUAL_PORT)): number {
+  if (/^\d+$/.test(given) && Number(given) <= LAST_PORT) return Number(given);
+  throw new Error(`BOLE_PORT must be a whole number from 0 to ${LAST_PORT}, not "${given}".`);
 }

@@ -1,5 +1,5 @@
-import { spawn, type ChildProcess } from "node:child_process";
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { spawn, spawnSync, type ChildProcess } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -7,6 +7,7 @@ import { afterEach, describe, expect, it } from "vitest";
 import { buildPage } from "../../../src/hosts/tryout/build";
 import { opener } from "../../../src/hosts/tryout/desktop";
 import { servePage } from "../../../src/hosts/tryout/server";
+import { takeTurn } from "../../../src/hosts/tryout/turn";
 
 const children: ChildProcess[] = [];
 afterEach(() => children.splice(0).forEach((child) => child.kill("SIGKILL")));
@@ -61,6 +62,41 @@ describe("npm start", () => {
   });
 });
 
+describe("npm start's port", () => {
+  it.each(["abc", "-1", "70000", "4780.5"])("is not %s", async (port) => {
+    const { said, ended } = start({ BOLE_PORT: port });
+    expect(await ended).toBe(1);
+    expect(await said).toBe(`BOLE_PORT must be a whole number from 0 to 65535, not "${port}".\n`);
+  });
+});
+
+describe("the turn to build the page", () => {
+  const path = () => join(mkdtempSync(join(tmpdir(), "bole turn-")), "building");
+  it("is taken over at once from a program that was stopped half-way", async () => {
+    const held = path();
+    const { pid } = spawnSync(process.execPath, ["--version"]);
+    writeFileSync(held, String(pid));
+    const release = await takeTurn(held);
+    expect(readFileSync(held, "utf8")).toBe(String(process.pid));
+    release();
+    expect(existsSync(held)).toBe(false);
+  });
+  it("is waited for while it is held", async () => {
+    const held = path();
+    const release = await takeTurn(held);
+    let mine = false;
+    const second = takeTurn(held).then((giveBack) => {
+      mine = true;
+      giveBack();
+    });
+    await new Promise((resolve) => setTimeout(resolve, 500));
+    expect(mine).toBe(false);
+    release();
+    await second;
+    expect(mine).toBe(true);
+  });
+});
+
 describe("the page's server", () => {
   it("takes the next port when the wanted one is taken", async () => {
     const other = createServer();
@@ -72,6 +108,20 @@ describe("the page's server", () => {
     expect((await fetch(`${server.address}workbook.json`)).status).toBe(200);
     await server.close();
     other.close();
+  });
+
+  it("says which ports it tried in vain", async () => {
+    const others = [];
+    for (let port = 65_534; port <= 65_535; port++) {
+      const other = createServer();
+      others.push(other);
+      // Taken by us or by another program: taken it is.
+      await new Promise<void>((resolve) => other.once("error", () => resolve()).listen(port, "127.0.0.1", resolve));
+    }
+    await expect(servePage({}, 65_534)).rejects.toThrow(
+      "Of the ports 65534 to 65535 none can be used (EADDRINUSE). Set BOLE_PORT to another one.",
+    );
+    others.forEach((other) => other.close());
   });
 
   it("gives away no file but the page's own, and takes nothing in", async () => {
