@@ -117,3 +117,10 @@ describe("a table", () => {
     expect(table({ a: number(column(1, 2), "a") }, ({ a }) => [[a]])).toMatchObject([[{ error: "#VALUE!" }]]));
   it("of nothing is 0", () => expect(table({ a: number(0, "a") }, ({ a }) => [[a]])).toEqual([[0]]));
 });
+
+describe("whatever a host hands over", () => {
+  it("a range of anything is answered with a value or an error, never a throw", () => {
+    for (const odd of [undefined, null, [], [[]], [[], [1]], {}, () => 1, Symbol.iterator.description, NaN, [[{}]]])
+      expect(() => spread({ a: read.inches(odd, "a") }, ({ a }) => a)).not.toThrow();
+  });
+});
