@@ -57,6 +57,11 @@ describe("an invoice line", () => {
     );
   });
 
+  it("is counted in whole cents however large the amount", () => {
+    expect(centsIn(1.5e30)).toBe(1.5e32);
+    expect(centsIn(-4e26)).toBe(-4e28);
+  });
+
   it("ends where a sheet no longer holds the cents", () => {
     expect(amount(1e13, 1)).toBe(1e13);
     expect(() => amount(1.1e13, 1)).toThrow("amount of the line");
