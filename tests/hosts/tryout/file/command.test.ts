@@ -11,19 +11,17 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import JSZip from "jszip";
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { run, type Work } from "../../../../src/hosts/tryout/file/command";
 import { recalculated } from "../../../../src/hosts/tryout/file/recalc";
 import { shared } from "../../../../src/hosts/tryout/file/share";
-import { cellXml, partsOf, tiny, tinyParts, zipped } from "./tiny";
+import { BAD, GOOD } from "./bad-workbooks";
+import { cellXml, partsOf, tiny } from "./tiny";
 
 const SHARE: Work = { name: "share", does: "Shares.", inPlace: false, make: shared };
 const RECALC: Work = { name: "recalc", does: "Recalculates.", inPlace: true, make: recalculated };
 const NOON = new Date(2026, 2, 1, 12, 0);
-const MEGABYTE = 1024 * 1024;
 const ROOT = join(import.meta.dirname, "../../../..");
-const GOOD = { sheets: { Logs: '<row r="1"><c r="A1"><f>_xldudf_BOLE_BOARDFEET(1,12,2)</f><v>0</v></c></row>' } };
 
 let folder: string;
 beforeAll(() => void (folder = mkdtempSync(join(tmpdir(), "bole-"))));
@@ -139,63 +137,6 @@ describe("what is there is not written over", () => {
   });
 });
 
-/** Cuts, damages and swaps by which a workbook becomes something else, and what is said about it. */
-const BAD: [string, () => Promise<Uint8Array | string> | Uint8Array | string, string][] = [
-  ["an empty file", () => "", "it is empty"],
-  ["a list under a workbook's name", () => "a,b\n1,2\n", "it is not an .xlsx workbook, whatever its name says"],
-  ["an old workbook", () => ole(""), "it is a workbook of the old kind (.xls)"],
-  ["a locked workbook", () => ole("EncryptedPackage"), "it is locked with a password"],
-  ["half a workbook", async () => (await tiny(GOOD)).slice(0, 900), "it is damaged or cut short"],
-  ["a zip of something else", () => zipped({ "a.txt": "a" }), "it is a zip, but not an .xlsx workbook"],
-  ["a workbook without Bole", () => tiny({ sheets: { Logs: "" } }), "it holds no BOLE formula"],
-  ["a flipped bit", flipped, "it is damaged"],
-  [
-    "a document type",
-    () => withSheet((xml) => xml.replace("?>\n", '?>\n<!-- a --><!DOCTYPE x [<!ENTITY a "b">]>')),
-    "declares a document type (DOCTYPE)",
-  ],
-  [
-    "a document type in a part that is not read",
-    () => zipped({ ...tinyParts(GOOD), "customXml/item1.xml": "<!DOCTYPE a><a/>" }),
-    "declares a document type (DOCTYPE)",
-  ],
-  ["broken XML", () => withSheet((xml) => xml.replace("</row>", "")), "its XML is broken"],
-  ["a sheet that ends in the middle", () => withSheet((xml) => xml.slice(0, -30)), "its XML is broken"],
-  ["a bomb", () => bomb(600 * MEGABYTE), "the limit is 512 MB"],
-  ["a small bomb", () => bomb(20 * MEGABYTE), "times its size"],
-  ["a bomb that lies about its size", () => bomb(100), "it is damaged or cut short"],
-  [
-    "a part whose name leaves the file",
-    () => zipped({ ...tinyParts(GOOD), "xl\\a.xml": "<a/>" }),
-    "names that a workbook cannot have",
-  ],
-  [
-    "days counted from 1904",
-    () => tiny({ ...GOOD, workbook: '<workbookPr date1904="1"/>' }),
-    "counts its days from 1904",
-  ],
-  ["a cell outside its row", () => withSheet((xml) => xml.replace('r="A1"', 'r="A2"')), "its row 1 holds a cell A2"],
-  ["a row that is none", () => withSheet((xml) => xml.replace('row r="1"', 'row r="first"')), "it has a row first"],
-  [
-    "a formula that fills a whole sheet",
-    () => withSheet((xml) => xml.replace("<f>", '<f t="array" ref="A1:XFD1048576">')),
-    "more than is calculated here",
-  ],
-  ["a missing sheet", missingSheet, "its part xl/worksheets/sheet1.xml is missing"],
-  ["a template", () => withTypes((xml) => xml.replace("sheet.main", "template.main")), "it is a template"],
-  [
-    "a binary workbook",
-    () =>
-      withTypes((xml) =>
-        xml.replace(
-          "openxmlformats-officedocument.spreadsheetml.sheet.main+xml",
-          "ms-excel.sheet.binary.macroEnabled.main",
-        ),
-      ),
-    "it is a binary workbook (.xlsb)",
-  ],
-];
-
 describe("what is no workbook to work on", () => {
   it.each(BAD)("%s is refused in one line, and nothing is written", async (_, make, complaint) => {
     const from = await put("in.xlsx", await make());
@@ -234,44 +175,3 @@ describe("what is no workbook to work on", () => {
     expect(readdirSync(path("closed"))).toEqual([]);
   });
 });
-
-function ole(text: string): Uint8Array {
-  const heading = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
-  return Buffer.concat([Buffer.from(heading), Buffer.alloc(500), Buffer.from(text, "utf16le"), Buffer.alloc(500)]);
-}
-
-function withSheet(change: (xml: string) => string): Promise<Uint8Array> {
-  const parts = tinyParts(GOOD);
-  return zipped({ ...parts, "xl/worksheets/sheet1.xml": change(parts["xl/worksheets/sheet1.xml"]!) });
-}
-
-function withTypes(change: (xml: string) => string): Promise<Uint8Array> {
-  const parts = tinyParts(GOOD);
-  return zipped({ ...parts, "[Content_Types].xml": change(parts["[Content_Types].xml"]!) });
-}
-
-function missingSheet(): Promise<Uint8Array> {
-  const parts = Object.entries(tinyParts(GOOD)).filter(([name]) => name !== "xl/worksheets/sheet1.xml");
-  return zipped(Object.fromEntries(parts));
-}
-
-/** A stored part with one bit turned, which only its checksum shows. */
-async function flipped(): Promise<Uint8Array> {
-  const zip = new JSZip();
-  for (const [name, text] of Object.entries(tinyParts(GOOD))) zip.file(name, text);
-  const bytes = Buffer.from(await zip.generateAsync({ type: "uint8array", compression: "STORE" }));
-  const at = bytes.indexOf("BOARDFEET(1,12,2)") + "BOARDFEET(1,12,".length;
-  bytes[at] = "3".charCodeAt(0);
-  return bytes;
-}
-
-/** A workbook with twenty megabytes of noughts, whose directory says that it unpacks to this many bytes. */
-async function bomb(said: number): Promise<Uint8Array> {
-  const zip = new JSZip();
-  for (const [name, text] of Object.entries(tinyParts(GOOD))) zip.file(name, text);
-  zip.file("xl/media/noughts.bin", new Uint8Array(20 * MEGABYTE));
-  const bytes = Buffer.from(await zip.generateAsync({ type: "uint8array", compression: "DEFLATE" }));
-  const entry = bytes.lastIndexOf("xl/media/noughts.bin") - 46;
-  bytes.writeUInt32LE(said, entry + 24);
-  return bytes;
-}
