@@ -57,16 +57,21 @@ function readArrayConstantsAsExcelDoes({ ArrayValueObject, Lexer, ValueObjectFac
   };
   const built = Lexer.prototype.treeBuilder;
   Lexer.prototype.treeBuilder = function (formula, transformSuffix) {
-    return built.call(this, rewritePlain(keepDoubledQuotes(formula), withPlainNumbers), transformSuffix);
+    return built.call(this, rewritePlain(keepDoubledQuotes(formula), asTheEngineSpells), transformSuffix);
   };
 }
 
 /** A number that stands alone: neither part of a name, an address, a range of rows nor a sheet's name. */
 const NUMBER = /(?<![\p{L}\d_.$!:])(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?(?![\p{L}\d_.(!:])/giu;
 
+/** Excel shows an @ before a function or a cell that answers for one row only; the engine stumbles over it. */
+const ONE_ROW = /@(?=[A-Z_][\w.]*\(|\$?[A-Z]{1,3}\$?\d+(?![\d:#!]))/gi;
+
 /** Where text stays text, the engine takes 1.50 or 2e1 for text too, unless they are spelt as it spells them: 1.5, 20. */
-function withPlainNumbers(plain: string): string {
-  return plain.replace(NUMBER, (typed) => (Number.isFinite(Number(typed)) ? String(Number(typed)) : typed));
+function asTheEngineSpells(plain: string): string {
+  return plain
+    .replace(ONE_ROW, "")
+    .replace(NUMBER, (typed) => (Number.isFinite(Number(typed)) ? String(Number(typed)) : typed));
 }
 
 /** `{"8'6"""}` with the doubled quote inside an array constant's text made one sign. */
