@@ -60,8 +60,8 @@ async function lookedUp(): Promise<Uint8Array> {
   const formula = (address: string, text: string, more: object = {}) => {
     sheet.getCell(address).value = { formula: text, result: -1, ...more } as ExcelJS.CellFormulaValue;
   };
-  formula("D1", '_xldudf_BOLE_LOGSCALE({16;20;20;24},12,"Doyle")', { shareType: "array", ref: "D1:D4" });
-  for (const row of [1, 2, 3, 4]) formula(`B${row}`, `D${row}+0`);
+  formula("D9", '_xldudf_BOLE_LOGSCALE({12;16;20;20;24},12,"Doyle")', { shareType: "array", ref: "D9:D13" });
+  for (const row of [1, 2, 3, 4]) formula(`B${row}`, `D${row + 9}+0`);
   formula("F1", "COUNTIF(B1:B4,192)");
   formula("F2", "SUM((B1:B4>=192)*1)");
   formula("F3", "MATCH(192,B1:B4,0)");
