@@ -86,12 +86,18 @@ function reasonNotToAsk(formula: Formula, unknown: ReadonlySet<string>): [Formul
   const stranger = functionsIn(forEngine).find((name) => unknown.has(name));
   if (outside) return [[formula, `it points at ${outside}`]];
   if (ofOtherAddIn(stored)) return [[formula, "it uses another add-in"]];
+  if (takesOneOfMany(stored)) return [[formula, "it takes one cell of several with @"]];
   return stranger ? [[formula, `it uses ${stranger}, which the engine does not know`]] : [];
 }
 
 /** Excel marks a function of any add-in in the file; ours are marked with our own name. */
 function ofOtherAddIn(stored: string): boolean {
   return /_xldudf_(?!BOLE_)[A-Z0-9]|_xll\./i.test(outsideQuotes(stored));
+}
+
+/** In the file `@A1:A9`, the cell in this row, is SINGLE(A1:A9), of which the engine would take all nine. */
+function takesOneOfMany(stored: string): boolean {
+  return /\bSINGLE\((?!(?:[\w. ]*!)?\$?[A-Z]{1,3}\$?\d+\)|[A-Z_][\w.]*\()/i.test(outsideQuotes(stored));
 }
 
 /** The functions that these formulas use and the engine does not have. */

@@ -98,6 +98,19 @@ describe("recalculating a workbook", () => {
     expect(summary).toContain("1 link to another workbook kept");
   });
 
+  it("leaves a formula alone that takes the one cell of a range in its own row", async () => {
+    const cells = [
+      `${log}<c r="C1"><f>_xldudf_BOLE_LOGSCALE(_xlfn.SINGLE(A1),B1,"Doyle")</f><v>0</v></c>`,
+      '<c r="D1"><f>_xldudf_BOLE_BOARDFEET(1,6,8)*SUM(_xlfn.SINGLE(A1:A2))</f><v>80</v></c>',
+    ];
+    const { parts, summary } = await recalc({
+      sheets: { Logs: row(cells.join("")) + row('<c r="A2"><v>30</v></c>', 2) },
+    });
+    expect(cellXml(parts[SHEET]!, "C1")).toContain("<v>192</v>");
+    expect(cellXml(parts[SHEET]!, "D1")).toContain("<v>80</v>");
+    expect(summary).toContain("because it takes one cell of several with @: Logs!D1");
+  });
+
   it("does not take a cell without any value for 0", async () => {
     const cells =
       '<c r="A1"><f>CUBEVALUE(&quot;x&quot;)</f></c><c r="B1"><f>SUM(A1)+_xldudf_BOLE_BOARDFEET(1,6,8)</f></c>';
