@@ -1,5 +1,6 @@
 import { rewritePlain } from "../bridge/scan";
-import { columnLetters, placeOf } from "../workbook/addresses";
+import { columnLetters } from "../../../catalog/ready/cell-address";
+import { placeOf } from "../workbook/addresses";
 
 /**
  * Cells, whole columns and whole rows in a formula; a function's name such as LOG10( is none. What a dollar sign
@@ -18,7 +19,7 @@ function moved(reference: string, down: number, right: number): string {
     /^(\$?)([A-Z]*)(\$?)(\d*)$/.exec(reference) ?? [];
   // Of a whole row `$5` the only dollar sign is the row's.
   const rowStays = rowFixed !== "" || (letters === "" && columnFixed !== "");
-  const column = letters && !columnFixed ? columnLetters(placeOf(`${letters}1`).column + right) : letters;
+  const column = letters && !columnFixed ? columnLetters(placeOf(`${letters}1`).column + 1 + right) : letters;
   const row = digits && !rowStays ? String(Number(digits) + down) : digits;
   return `${columnFixed}${column}${rowFixed}${row}`;
 }

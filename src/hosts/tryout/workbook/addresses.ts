@@ -1,3 +1,5 @@
+import { cellAddress } from "../../../catalog/ready/cell-address";
+
 /** A block of cells, counted from 0, both corners included. */
 export interface Block {
   top: number;
@@ -6,14 +8,9 @@ export interface Block {
   right: number;
 }
 
-/** 0 is A, 26 is AA. */
-export function columnLetters(column: number): string {
-  const last = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? last : columnLetters(Math.floor(column / 26) - 1) + last;
-}
-
+/** Row 4, column 1 to `B5`. */
 export function addressOf(row: number, column: number): string {
-  return `${columnLetters(column)}${row + 1}`;
+  return cellAddress({ row: row + 1, column: column + 1 });
 }
 
 /** `B5` or `$B$5` to row 4, column 1. */
