@@ -63,6 +63,11 @@ describe("a slab", () => {
     expect(() => slabAreaFt2({ widthsIn: [], lengthFt: 10 })).toThrow("wanted 1 or more, got 0");
   });
 
+  it("third follows the narrower end even where the slab bulges behind it", () => {
+    expect(feetBy("third", [20, 30, 28, 22])).toBe(30);
+    expect(feetBy("third", [22, 28, 30, 20])).toBe(30);
+  });
+
   it("with both ends alike takes the narrower of its two thirds", () => {
     expect(feetBy("third", [24, 20, 22, 24])).toBe(20);
   });

@@ -12,6 +12,21 @@ const scattered = readings([0, 62], [20, 45], [45, 30], [70, 24], [95, 18]);
 const valueOf = (rows: (string | number)[][], figure: string) => rows.find(([name]) => name === figure)![1]!;
 
 describe("the drying curve", () => {
+  it("has the standard error of n - 2 readings, worked by hand", () => {
+    // ln(M - 10) lies off the line ln 50 - 0.05 t by +d, -d, -d, +d, which moves neither its height nor its slope; the
+    // squares add up to 4 d^2, over 4 - 2 readings.
+    const off = 0.02;
+    const { ratePerDay, spread } = dryingCurve({
+      emcPercent: 10,
+      readings: [off, -off, -off, off].map((miss, week) => ({
+        day: week * 7,
+        moisturePercent: 10 + 50 * Math.exp(-0.05 * week * 7 + miss),
+      })),
+    });
+    expect(ratePerDay).toBeCloseTo(0.05, 12);
+    expect(spread!.logarithm).toBeCloseTo(off * Math.sqrt(2), 12);
+  });
+
   it("gives back the rate and the start of readings that lie on one", () => {
     fc.assert(
       fc.property(

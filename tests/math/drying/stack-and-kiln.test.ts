@@ -57,6 +57,16 @@ describe("the hours to heat a timber through", () => {
   });
 
   it.each([
+    ["size", "sizeIn", [6, 8, 10]],
+    ["starting temperature", "startF", [50]],
+    ["wet bulb", "wetBulbF", [152, 154]],
+  ] as const)("come without a step to those of a printed %s from either side", (_, what, printedValues) => {
+    for (const value of printedValues)
+      for (const near of [value - 1e-9, value + 1e-9])
+        expect(heatHours({ ...timber, [what]: near })).toBeCloseTo(heatHours({ ...timber, [what]: value }), 8);
+  });
+
+  it.each([
     ["size (in): wanted 4 to 12, got 3.9", { sizeIn: 3.9 }],
     ["size (in): wanted 4 to 12, got 12.1", { sizeIn: 12.1 }],
     ["wanted 40 to 60, got 39", { startF: 39 }],
