@@ -51,6 +51,7 @@ const CUT_SETTINGS = {
   wane: (range: unknown, name: string) => mayBeZero(number(range, name)),
   rip: yesNo,
   "bed clearance": inches,
+  "opening face": inches,
   "guide opening": inches,
   "cant widths": inchesList,
   "cant offset": named({ centred: ["centered", "middle"], free: ["anywhere"] }),

@@ -328,7 +328,8 @@ export function BIGGESTLOG(throat: unknown[][], clearance?: unknown[][]): unknow
  * sweep, planned live and split only, with lengths and trim in whole half feet (none); crown, up, down or side (up).
  *
  * The mill: scale step (1/32); rip kerf (as the kerf); bed clearance, the lowest height of the blade (0); guide opening,
- * the widest cut (no limit).
+ * the widest cut (no limit); opening face, the first blade height, live and slab only, to see what another than the
+ * best would give.
  *
  * Widths: minimum width (3), maximum width (none) and width step (1); or widths, a list such as 4, 6, 8, instead of
  * those three; width allowance, sawn over each width (0).

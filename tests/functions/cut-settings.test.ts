@@ -31,6 +31,33 @@ const plain = feet([]);
 const prices = [["4/4", 1.125, 3, ""]];
 
 describe("every setting changes the plan, the way a sawyer expects", () => {
+  it("opening face: the best is what the plan finds by itself, another gives less, and one over the log is refused", () => {
+    const best = plan([]).passes[0]!.height;
+    expect(feet([["opening face", best]])).toBeCloseTo(plain, 9);
+    for (const off of [-2, -0.5, 0.5]) {
+      const moved = plan([["opening face", best + off]]);
+      expect(moved.passes[0]!.height).toBe(best + off);
+      expect(moved.notes).toMatch(/as set/);
+      expect(feet([["opening face", best + off]])).toBeLessThanOrEqual(plain);
+    }
+    expect(feet([["opening face", best - 2]])).toBeLessThan(plain);
+    expect(feet([["opening face", best - 0.5]], "slab")).toBeLessThanOrEqual(feet([], "slab"));
+    expect(feet([["opening face", 0.5]])).toBe(0);
+    expect(CUTYIELD(...log([["opening face", 40]]))).toEqual([
+      [refused("#N/A", /opening face \(in above the bed\): wanted 0 to 21\.5, got 40/)],
+    ]);
+    expect(plan([["opening face", 10.01]]).notes).toMatch(/opening face .* whole number/);
+    expect(
+      plan(
+        [
+          ["opening face", 10],
+          ["cant widths", 8],
+        ],
+        "cant",
+      ).notes,
+    ).toMatch(/not used.*opening face/);
+  });
+
   it("small end across: a wider log gives more, a narrower less", () => {
     expect(feet([["small end across", 22]])).toBeGreaterThan(plain);
     expect(feet([["small end across", 18]])).toBeLessThan(plain);
@@ -173,7 +200,7 @@ describe("the page of CUTPLAN", () => {
   const known = /known: ([^)]*)/.exec(message)![1]!.split(", ");
 
   it("names every setting, a paragraph a group", () => {
-    expect(known).toHaveLength(25);
+    expect(known).toHaveLength(26);
     for (const setting of known)
       expect(remarks.join(" "), setting).toMatch(new RegExp(`[:;,.] ${setting}|(and|or) ${setting}`));
     for (const remark of remarks) expect(remark.length, remark).toBeLessThan(800);

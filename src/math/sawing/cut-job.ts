@@ -50,6 +50,8 @@ export interface CutJob {
   kerfIn: number;
   ripKerfSteps: number;
   bedSteps: number;
+  /** Where the log is to be opened; the best place where nothing is said. */
+  openingSteps?: number;
   guideOpeningIn?: number;
 
   products: readonly Product[];

@@ -92,6 +92,7 @@ function shimUnderSmallEndIn({ job }: Plan): number {
 }
 
 function openingRemark({ job }: Plan, { lowestIn, highestIn }: NonNullable<Plan["opening"]>): string {
+  if (job.openingSteps !== undefined) return "as set; leave the setting out to see the best";
   const what = job.pattern === "cant" ? " of the turned cant" : "";
   if (lowestIn === highestIn)
     return `the height${what} that gives this total with these drops; one scale step off gives less`;

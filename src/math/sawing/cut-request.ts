@@ -34,6 +34,7 @@ export interface CutSettings {
   wane: number;
   rip: boolean;
   "bed clearance": number;
+  "opening face": number;
   "guide opening": number;
   "cant widths": readonly number[];
   "cant offset": "centred" | "free";
@@ -101,6 +102,7 @@ export function cutJob({
     kerfIn: kerfSteps * stepIn,
     ripKerfSteps: nearestSteps(ripKerfIn, stepIn),
     bedSteps: nearestSteps(settings["bed clearance"] ?? 0, stepIn),
+    openingSteps: openingSteps(settings["opening face"], pattern, stepIn),
     guideOpeningIn: settings["guide opening"],
     products: productsOf(products, stepIn, byValue),
     byValue,
@@ -123,6 +125,13 @@ export function cutJob({
   mustSuit(job);
   mustBeBounded(job);
   return { ...job, warnings: warningsAbout(job, { kerfIn, ripKerfIn, products, settings }) };
+}
+
+/** A cant is opened by its own place, and a quarter through the pith. */
+function openingSteps(openingIn: number | undefined, pattern: Pattern, stepIn: number): number | undefined {
+  return openingIn === undefined || pattern === "cant" || pattern === "quarter"
+    ? undefined
+    : nearestSteps(openingIn, stepIn);
 }
 
 /** Random widths by the step, or the widths listed; none wider than the log. */

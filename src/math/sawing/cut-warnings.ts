@@ -26,6 +26,7 @@ export function warningsAbout(job: CutJob, { kerfIn, ripKerfIn, products, settin
   };
   check("kerf", kerfIn);
   if (job.rip && ripKerfIn !== kerfIn) check("rip kerf", ripKerfIn);
+  if (job.openingSteps !== undefined) check("opening face", settings["opening face"]!);
   for (const greenIn of new Set(products.map(greenSizeIn))) check("green size", greenIn);
   const unused: string[] = unusedSettings(job.pattern, settings);
   if (!job.byValue && products.some(({ price }) => price !== undefined))

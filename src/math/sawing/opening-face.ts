@@ -1,3 +1,4 @@
+import { mustBeBetween } from "../errors";
 import type { CutJob } from "./cut-job";
 import { boardsUnder, SAME_WORTH, worthOf, type Stack, type WorthAt } from "./stack";
 
@@ -17,6 +18,7 @@ const SAME_TOTAL = 1e-7;
  * holds no board.
  */
 export function openingFace(job: CutJob, stack: Stack, lowest: number, worthAt: WorthAt): Opening | undefined {
+  if (job.openingSteps !== undefined) return openedAt(job, stack, job.openingSteps);
   const most = worthOf(stack);
   if (most <= 0) return undefined;
   const isBest = (face: number) => stack.most[face]! >= most - SAME_WORTH;
@@ -32,6 +34,14 @@ export function openingFace(job: CutJob, stack: Stack, lowest: number, worthAt: 
   while (low > 0 && keepsTotal(low - 1)) low--;
   while (high < stack.most.length - 1 && keepsTotal(high + 1)) high++;
   return { face: Math.floor((low + high) / 2), lowest: low, highest: high, drops };
+}
+
+/** The face that the sawyer wants to open at; nothing when no board lies under it. */
+function openedAt(job: CutJob, stack: Stack, face: number): Opening | undefined {
+  const topIn = (stack.most.length - 1) * job.stepIn;
+  mustBeBetween(0, topIn, face * job.stepIn, "opening face (in above the bed)");
+  const drops = boardsUnder(job, stack, face).map(({ product }) => product);
+  return drops.length === 0 ? undefined : { face, lowest: face, highest: face, drops };
 }
 
 /** What the same drops are worth from another opening face; nothing when one of them frees no board. */

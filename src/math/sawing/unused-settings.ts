@@ -11,8 +11,8 @@ const OF_EDGED_BOARDS: readonly Setting[] = ["maximum width", "widths", "width a
 const UNUSED: Readonly<Record<Pattern, readonly Setting[]>> = {
   live: [...OF_CANTS, ...OF_QUARTERS],
   slab: ["sweep", "crown", ...OF_EDGED_BOARDS, ...OF_CANTS, ...OF_QUARTERS],
-  cant: OF_QUARTERS,
-  quarter: ["wane", "guide opening", ...OF_CANTS],
+  cant: ["opening face", ...OF_QUARTERS],
+  quarter: ["opening face", "wane", "guide opening", ...OF_CANTS],
 };
 
 /** The settings given that change nothing, so that nobody counts on them. */

@@ -3,6 +3,7 @@ import { drawLines, FIGURE_WIDTHS, figureHeader } from "../../drawing/figures";
 import { caution, heading, startPage } from "../../drawing/page";
 import { FORMAT } from "../../drawing/style";
 import { type Column, drawTable } from "../../drawing/table";
+import { drawWhatChanges } from "./what-changes";
 
 const PRODUCTS: readonly Column[] = [
   { header: "Thickness", format: FORMAT.text, list: "Thickness_list" },
@@ -17,7 +18,7 @@ export const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products[], Cut_ker
 /** Shows a height as the scale of a saw head is read. */
 export const THIRTY_SECONDS = "# ??/32";
 
-/** The plan of one log, the settings to read off at the saw head, and what a thinner blade would change. */
+/** The plan of one log, the settings to read off at the saw head, and what another way of sawing would change. */
 export function drawCutPlan(draft: Draft): void {
   const page = startPage(draft, "Cut plan", {
     title: "Cut plan: what to get out of one log",
@@ -112,6 +113,7 @@ export function drawCutPlan(draft: Draft): void {
       format: FORMAT.one,
     },
   ]);
+  row = drawWhatChanges(page, row);
   row = drawLines(page, row, "The green size to set", [
     {
       label: "Finished thickness wanted",
