@@ -58,6 +58,8 @@ async function written(): Promise<Uint8Array> {
     ref: "A3:A4",
   });
   sums.getCell("A6").value = formula("COUNTA('Log book'!E1#)");
+  sums.getCell("B6").value = formula("First_net + 1");
+  sums.getCell("B7").value = formula("2 * First_net - First_net");
   sums.getCell("A7").value = 1234.5;
   sums.getCell("A7").numFmt = "$#,##0.00";
   workbook.definedNames.add("'Log book'!$B$4", "First_net");
@@ -100,6 +102,8 @@ describe("an opened workbook", () => {
     ["It's summed", "A3", 2],
     ["It's summed", "A4", 3],
     ["It's summed", "A6", 6],
+    ["It's summed", "B6", 2],
+    ["It's summed", "B7", 1],
   ])("%s, %s is calculated afresh", (sheet, address, expected) => {
     expect(opened.value(sheet, address)).toEqual(expected);
   });
@@ -117,7 +121,7 @@ describe("an opened workbook", () => {
       cached: 0,
       recalculated: 2,
     });
-    expect(cells).toHaveLength(14);
+    expect(cells).toHaveLength(16);
   });
   it("shows figures in their number format", () => {
     expect(opened.text("It's summed", "A7")).toBe("$1,234.50");

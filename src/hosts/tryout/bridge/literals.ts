@@ -1,5 +1,6 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
 import { arrayPieces } from "../../../catalog/literals";
+import { findNamesBesideSpaces } from "./names-with-spaces";
 import { keepNumbersAsTyped } from "./numbers-as-typed";
 import { rewritePlain, scan } from "./scan";
 
@@ -26,6 +27,7 @@ export function keepTextLiterals(functions: EngineFormula.IFunctionService, part
   }
   readArrayConstantsAsExcelDoes(parts);
   keepNumbersAsTyped(parts);
+  findNamesBesideSpaces(parts);
 }
 
 /** The private method of the engine's array that takes `{1,"a, b";2,"5/4"}` apart. */

@@ -47,6 +47,6 @@ function drawMovedSettings(page: Page, row: number, movedAt: number): void {
   }
   const last = row + SETTINGS_KEPT + 1;
   put(page, `A${last}`, "opening face", PROSE);
-  figure(page, `B${last}`, `=Opening_face+B${movedAt}`, { format: FORMAT.four });
+  figure(page, `B${last}`, `=Opening_face + B${movedAt}`, { format: FORMAT.four });
   page.draft.book.definedNames.add(`'${page.sheet.name}'!$A$${row + 1}:$B$${last}`, "Moved_settings");
 }
