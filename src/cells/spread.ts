@@ -8,8 +8,8 @@ export type Answer = number | string | boolean | CellError;
 /** The arguments of a formula, each with the way it is read. */
 export type Arguments<A> = { [K in keyof A]: Argument<A[K]> };
 
-/** A cell of a table as a formula gives it: nothing for an empty cell, a question for a cell that may have no answer. */
-export type TableCell = number | string | boolean | undefined | Error | (() => number | string);
+/** A cell of a table as a formula gives it: nothing for an empty cell, an error for a cell without an answer. */
+export type TableCell = number | string | boolean | undefined | Error;
 
 /**
  * Lifts a formula over ranges. One value goes with every row, a column with a column, a row against a column makes a
@@ -163,12 +163,7 @@ function valueOf(argument: Argument<unknown>, cell: unknown): unknown {
 }
 
 function tableCell(cell: TableCell): Answer {
-  if (typeof cell !== "function") return cell instanceof Error ? cellError(cell) : sound(cell ?? "");
-  try {
-    return sound(cell());
-  } catch (thrown) {
-    return cellError(thrown);
-  }
+  return cell instanceof Error ? cellError(cell) : sound(cell ?? "");
 }
 
 /** No NaN and no infinity leaves by this door. */
