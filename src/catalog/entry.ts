@@ -1,7 +1,7 @@
 /** One worksheet function as the catalog lists it. */
 export interface Entry {
   name: string;
-  /** The topic file it stands in, which is also the step of the job. */
+  /** The topic folder it stands in, which is also the step of the job. */
   topic: string;
   summary: string;
   remarks: string[];

@@ -9,16 +9,21 @@ import { gradeOf } from "./grade";
 /** The project's folder, seen from this file. */
 export const ROOT = resolve(import.meta.dirname, "../..");
 
-/** The files the worksheet functions stand in, in the order of the job. */
-export const FUNCTION_FILES = Object.keys(TOPICS).map((topic) => join(ROOT, "src/functions", `${topic}.ts`));
-
 /** The catalog: every worksheet function, read from the comments of src/functions and src/math. */
 export function readCatalog(): Entry[] {
-  return Object.keys(TOPICS).flatMap((topic, i) => entriesIn(FUNCTION_FILES[i]!, topic));
+  return Object.keys(TOPICS).flatMap((topic) => functionFiles(topic).flatMap((path) => entriesIn(path, topic)));
+}
+
+/** The files that a topic's worksheet functions stand in, in the order in which its index.ts names them. */
+export function functionFiles(topic: string): string[] {
+  const folder = join(ROOT, "src/functions", topic);
+  return parsed(join(folder, "index.ts"))
+    .statements.filter(ts.isExportDeclaration)
+    .map(({ moduleSpecifier }) => join(folder, `${(moduleSpecifier as ts.StringLiteral).text}.ts`));
 }
 
 function entriesIn(path: string, topic: string): Entry[] {
-  const file = ts.createSourceFile(path, readFileSync(path, "utf8"), ts.ScriptTarget.Latest, true);
+  const file = parsed(path);
   return file.statements.filter(ts.isFunctionDeclaration).flatMap((statement) => {
     const comment = commentOf(statement, file);
     const name = comment?.tags.get("customfunction")?.[0];
@@ -54,4 +59,8 @@ function paramOf(text: string) {
 function exampleOf(text: string) {
   const at = text.lastIndexOf(" gives ");
   return { formula: text.slice(0, at), result: text.slice(at + " gives ".length) };
+}
+
+function parsed(path: string): ts.SourceFile {
+  return ts.createSourceFile(path, readFileSync(path, "utf8"), ts.ScriptTarget.Latest, true);
 }

@@ -1,4 +1,4 @@
-import { endView } from "../../functions/end-view";
+import { endView } from "../../functions/sawing/end-view";
 import { registry } from "../registry";
 import { shownAnswer, shownTable } from "./answer-shown";
 import { cutArguments, cutPlanFormula, type AskedOfLog } from "./cut-request";

@@ -124,7 +124,7 @@ describe("the weight of a log", () => {
   });
 
   it("is said on its page to be light for just those conifers whose two sources differ", () => {
-    const page = readFileSync(new URL("../../../src/functions/wood.ts", import.meta.url), "utf8");
+    const page = readFileSync(new URL("../../../src/functions/wood/weight.ts", import.meta.url), "utf8");
     const said = /handbook has their moisture[^]*?For (.*?) even/.exec(page.replace(/\s*\n \* /g, " "))![1]!;
     const light = SPECIES_TABLE.filter(
       ({ kind, greenMoisturePercent, heartwoodMoisturePercent: heart, sapwoodMoisturePercent: sap }) =>

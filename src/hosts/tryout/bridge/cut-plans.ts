@@ -1,4 +1,4 @@
-import { endView } from "../../../functions/end-view";
+import { endView } from "../../../functions/sawing/end-view";
 import type { Place } from "./messages";
 
 type Cells = (unknown[][] | undefined)[];

@@ -13,7 +13,7 @@ import {
   settings as settingsOf,
   yesNo,
   type Argument,
-} from "../cells/read";
+} from "../../cells/read";
 
 const PATTERN_NAMES = {
   live: ["live sawing", "through and through", "through", "flat sawn", "plain"],

@@ -1,7 +1,6 @@
-import { text } from "../cells/read";
-import { table } from "../cells/spread";
-import { sourceTable } from "../catalog/source-table";
-import { versionTable } from "../catalog/version";
+import { text } from "../../cells/read";
+import { table } from "../../cells/spread";
+import { sourceTable } from "../../catalog/source-table";
 
 /**
  * Formula, source, range and grade behind a function of Bole.
@@ -15,16 +14,4 @@ import { versionTable } from "../catalog/version";
  */
 export function SOURCE(name: unknown[][]): unknown[][] {
   return table({ name: text(name, "name") }, sourceTable);
-}
-
-/**
- * Version of Bole, for a cell that shows at a glance whether the add-in is there.
- *
- * @customfunction VERSION
- * @returns Version text
- * @words is the add-in there, status
- * @example =BOLE.VERSION() gives "Bole 0.1.0"
- */
-export function VERSION(): unknown[][] {
-  return table({}, versionTable);
 }

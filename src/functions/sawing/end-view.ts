@@ -1,7 +1,7 @@
-import { table } from "../cells/spread";
-import { endViewSvg } from "../math/sawing/end-view";
-import { planCut } from "../math/sawing/plan-cut";
-import { cutRequest } from "./sawing-readers";
+import { table } from "../../cells/spread";
+import { endViewSvg } from "../../math/sawing/end-view";
+import { planCut } from "../../math/sawing/plan-cut";
+import { cutRequest } from "./cut-request";
 
 /**
  * The end of the log with the boards of the plan that CUTPLAN answers for the same cells: SVG text in a single cell.

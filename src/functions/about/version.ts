@@ -1,0 +1,14 @@
+import { table } from "../../cells/spread";
+import { versionTable } from "../../catalog/version";
+
+/**
+ * Version of Bole, for a cell that shows at a glance whether the add-in is there.
+ *
+ * @customfunction VERSION
+ * @returns Version text
+ * @words is the add-in there, status
+ * @example =BOLE.VERSION() gives "Bole 0.1.0"
+ */
+export function VERSION(): unknown[][] {
+  return table({}, versionTable);
+}

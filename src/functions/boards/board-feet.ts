@@ -1,0 +1,187 @@
+import { count as wholeNumber, feet, inches, number, oneOf, optional, percent, rows } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { boardFeet } from "../../math/boards/board-feet";
+import { linearFeet } from "../../math/boards/linear-feet";
+import { packBoardFeet } from "../../math/boards/pack-board-feet";
+import { SURFACE_HALVES, surfaceMeasureFt2 } from "../../math/boards/surface-measure";
+import { TALLY_HALVES, tallyBoardFeet } from "../../math/boards/tally";
+
+/**
+ * Board feet in boards of one size, unrounded.
+ *
+ * A board foot is 144 cubic inches. Stock under 1 in is tallied as 1 in, as the trade does: a 3/4 in board counts the
+ * same as a 4/4 one. Hardwood lots are tallied piece by piece in whole feet instead: see TALLY. Softwood is figured on
+ * its nominal size by custom (from memory), and its bill must show the actual size: see DRESSEDSIZE.
+ *
+ * @customfunction BOARDFEET
+ * @param thickness Thickness. A bare number is inches; 5/4 works too.
+ * @param width Width. A bare number is inches.
+ * @param length Length. A bare number is feet; 8'6" and 2.4 m work too.
+ * @param [count] How many such boards; 1 when left out.
+ * @returns Board feet
+ * @example =BOLE.BOARDFEET(2, 6, 12) gives 12
+ * @example =BOLE.BOARDFEET("5/4", 8, 12, 10) gives 100
+ * @example =BOLE.BOARDFEET(0.75, 9, "96 in") gives 6
+ * @example =BOLE.BOARDFEET(2, -6, 12) gives #VALUE!
+ * @words bf, board foot, board measure, how much lumber, footage, volume of a board
+ * @see TALLY
+ * @picture board
+ */
+export function BOARDFEET(
+  thickness: unknown[][],
+  width: unknown[][],
+  length: unknown[][],
+  count?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      thicknessIn: inches(thickness, "thickness"),
+      widthIn: inches(width, "width"),
+      lengthFt: feet(length, "length"),
+      count: optional(wholeNumber(count, "count"), 1),
+    },
+    boardFeet,
+  );
+}
+
+/**
+ * Surface measure of a board: square feet of its face, to the whole foot.
+ *
+ * The width counts with its fractions, the length in whole feet: a part of a foot is dropped. Standard lengths are 4 to
+ * 16 ft; a shorter or longer board is measured all the same.
+ *
+ * Three rules for an exact half foot are met. Retail: halves down (Handbook 130 on retail sales of hardwood lumber, not
+ * of flooring or moulding, which binds where a state adopts it; its sentence on halves is cut short in the copy read, and
+ * "dropped" is our reading). Trade: halves down and up by turns, which takes more than one board: see TALLY. Export:
+ * halves to the even foot (common practice, no source).
+ *
+ * @customfunction SURFACEMEASURE
+ * @param width Full width of the board. A bare number is inches.
+ * @param length Length. A bare number is feet; a part of a foot is dropped.
+ * @param [halves] Where an exact half foot goes: down (retail, when left out) or even (export).
+ * @returns Whole square feet
+ * @example =BOLE.SURFACEMEASURE(6.25, 8) gives 4
+ * @example =BOLE.SURFACEMEASURE(8.5, 12) gives 8
+ * @example =BOLE.SURFACEMEASURE(9.5, 12, "even") gives 10
+ * @example =BOLE.SURFACEMEASURE(8.5, "9 in") gives #N/A
+ * @words sm, face of a board, square feet, grading, lumber rule, board stick
+ * @see TALLY
+ * @picture board
+ */
+export function SURFACEMEASURE(width: unknown[][], length: unknown[][], halves?: unknown[][]): unknown[][] {
+  return spread(
+    {
+      widthIn: inches(width, "width"),
+      lengthFt: feet(length, "length"),
+      halves: optional(oneOf(SURFACE_HALVES, halves, "halves"), "down"),
+    },
+    surfaceMeasureFt2,
+  );
+}
+
+/**
+ * Board feet of many boards of one thickness, piece by piece as graders tally.
+ *
+ * The order of rounding: the surface measure of each board comes to the whole foot first, then the feet are added up,
+ * then the sum is multiplied by the thickness. The answer is not rounded again; with 5/4 and 6/4 it may end in a
+ * fraction, and a dealer brings the whole lot to the whole board foot once, at the end: put ROUND around it.
+ *
+ * Surface measure of each piece is the official hardwood tally. Rounding the widths first, or the sum only, makes another
+ * total, so lengths and widths as printed do not multiply back to it; where an end tally disagrees, surface measure wins.
+ * An export bundle tally is another count: each width to the nearest inch, exact halves by turns. By turns here
+ * (alternate) the first exact half foot of the list goes down, the next up, and so on in the order of the list.
+ *
+ * Kiln-dried hardwood is measured again after drying and billed by that tally, with nothing added for shrinkage.
+ *
+ * @customfunction TALLY
+ * @param widths Full widths, a cell a board. A bare number is inches.
+ * @param lengths Lengths beside them, or one for all. A bare number is feet; a part of a foot is dropped.
+ * @param thickness Thickness of them all. A bare number is inches; 5/4 works too; under 1 in counts as 1 in.
+ * @param [halves] Where exact half feet go: down (retail, when left out) or alternate (down and up by turns).
+ * @returns Board feet
+ * @example =BOLE.TALLY({6.25;8.75;9.25}, {8;12;12}, 1) gives 22
+ * @example =BOLE.TALLY({8.5;8.5}, 12, 1, "alternate") gives 17
+ * @example =BOLE.TALLY({8.5;8.5}, 12, "8/4") gives 32
+ * @example =BOLE.TALLY({8.5;8.5}, {12;0}, 1) gives #VALUE!
+ * @words scale a load of boards, tally stick, footage of a lot, how much lumber, grading
+ * @see SURFACEMEASURE
+ * @picture board
+ */
+export function TALLY(
+  widths: unknown[][],
+  lengths: unknown[][],
+  thickness: unknown[][],
+  halves?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      boards: rows({ widthIn: inches(widths, "widths"), lengthFt: feet(lengths, "lengths") }),
+      thicknessIn: inches(thickness, "thickness"),
+      halves: optional(oneOf(TALLY_HALVES, halves, "halves"), "down"),
+    },
+    tallyBoardFeet,
+  );
+}
+
+/**
+ * Board feet in a bundle by its width, length and layers.
+ *
+ * A quick check of a bill, not a tally: gaps, short boards and narrow layers are in it unless the fill takes them out.
+ *
+ * @customfunction PACKFEET
+ * @param width Width of a layer. A bare number is inches.
+ * @param length Length of the bundle. A bare number is feet.
+ * @param layers How many layers.
+ * @param thickness Thickness of the boards. A bare number is inches; under 1 in counts as 1 in.
+ * @param [fill] How much of each layer is wood. A bare number is percent; 100 % when left out.
+ * @returns Board feet
+ * @example =BOLE.PACKFEET(48, 10, 12, 1) gives 480
+ * @example =BOLE.PACKFEET(48, 10, 12, 1, 90) gives 432
+ * @example =BOLE.PACKFEET(48, 10, 12, 1, 110) gives #N/A
+ * @words bundle, stack, pile, pallet, unit of lumber, lift
+ * @see TALLY
+ * @picture pack
+ */
+export function PACKFEET(
+  width: unknown[][],
+  length: unknown[][],
+  layers: unknown[][],
+  thickness: unknown[][],
+  fill?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      widthIn: inches(width, "width"),
+      lengthFt: feet(length, "length"),
+      layers: wholeNumber(layers, "layers"),
+      thicknessIn: inches(thickness, "thickness"),
+      fillPercent: optional(percent(fill, "fill"), 100),
+    },
+    packBoardFeet,
+  );
+}
+
+/**
+ * Running feet of one thickness and width that hold the given board feet.
+ *
+ * @customfunction LINEARFEET
+ * @param boardfeet Board feet.
+ * @param thickness Thickness. A bare number is inches; under 1 in counts as 1 in.
+ * @param width Width. A bare number is inches.
+ * @returns Feet
+ * @example =BOLE.LINEARFEET(100, "5/4", 6) gives 160
+ * @example =BOLE.LINEARFEET(100, 1, -6) gives #VALUE!
+ * @words lineal feet, running feet, trim, siding
+ * @see BOARDFEET
+ * @picture board
+ */
+export function LINEARFEET(boardfeet: unknown[][], thickness: unknown[][], width: unknown[][]): unknown[][] {
+  return spread(
+    {
+      boardFeet: number(boardfeet, "boardfeet"),
+      thicknessIn: inches(thickness, "thickness"),
+      widthIn: inches(width, "width"),
+    },
+    linearFeet,
+  );
+}

@@ -1,0 +1,4 @@
+export * from "./board-feet";
+export * from "./slab";
+export * from "./nominal-size";
+export * from "./tape";

@@ -1,0 +1,44 @@
+import { fahrenheit, moisture as percentMoisture, percent } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { emcPercent, humidityPercentForEmc } from "../../math/drying/emc";
+
+/**
+ * Equilibrium moisture content: what wood settles at in air of a temperature and humidity.
+ *
+ * @customfunction EMC
+ * @param temperature A bare number is degrees Fahrenheit; 20 C works too.
+ * @param humidity Relative humidity in percent: 65, 65% and 0.65 are the same.
+ * @returns Percent of the oven-dry weight
+ * @example =BOLE.EMC(140, 55) gives 8.4
+ * @example =BOLE.EMC(70, 65%) gives 12.0
+ * @example =BOLE.EMC(70, 100) gives #N/A
+ * @words equilibrium, how dry will it get, shop humidity
+ * @see EMCHUMIDITY
+ * @picture emc
+ */
+export function EMC(temperature: unknown[][], humidity: unknown[][]): unknown[][] {
+  return spread(
+    { temperatureF: fahrenheit(temperature, "temperature"), humidityPercent: percent(humidity, "humidity") },
+    emcPercent,
+  );
+}
+
+/**
+ * The humidity that holds wood at a moisture: the inverse of EMC.
+ *
+ * @customfunction EMCHUMIDITY
+ * @param temperature A bare number is degrees Fahrenheit; 20 C works too.
+ * @param moisture Moisture to hold, percent of the oven-dry weight. Up to 3 type it with the sign: 2.5%.
+ * @returns Percent relative humidity
+ * @example =BOLE.EMCHUMIDITY(70, 8) gives 42.0
+ * @example =BOLE.EMCHUMIDITY(70, 40) gives #N/A
+ * @words kiln setting, dehumidifier setting, humidity for moisture
+ * @see EMC
+ * @picture emc
+ */
+export function EMCHUMIDITY(temperature: unknown[][], moisture: unknown[][]): unknown[][] {
+  return spread(
+    { temperatureF: fahrenheit(temperature, "temperature"), moisturePercent: percentMoisture(moisture, "moisture") },
+    humidityPercentForEmc,
+  );
+}

@@ -1,0 +1,92 @@
+import { fahrenheit, inches, moisture as percentMoisture, oneOf, optional, percent } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { airDryDays, DRYING_BOUNDS, USUAL_YARD } from "../../math/drying/air-dry-days";
+import { kilnDays } from "../../math/drying/kiln-days";
+import { SPECIES_NAMES } from "../../math/wood/species";
+
+/**
+ * Days to air dry lumber: a rough guess, from remembered days by species.
+ *
+ * How rough: the days for 1-inch lumber from green to 20 % are from memory, and between lumber piled in spring and lumber
+ * piled in fall they differ by a factor of two to ten. What was seen in print is the meaning of that range, the
+ * effect of thickness and temperature (for red oak in a kiln, stretched here to other woods and to yard temperatures)
+ * and the equilibrium moisture. Typical is the geometric mean of fast and slow. To know your own stack, weigh it or read
+ * it with a meter and use DRYRATE and DRYFORECAST.
+ *
+ * @customfunction AIRDRYDAYS
+ * @param species Name of the species.
+ * @param thickness Board thickness. A bare number is inches; 4/4, 8/4 and 50 mm work too.
+ * @param [from] Moisture it starts at, percent of the oven-dry weight; the species' green moisture when left out.
+ * @param [to] Moisture to reach, percent; 20 when left out.
+ * @param [temperature] Mean of the drying season. A bare number is degrees Fahrenheit; 70 when left out.
+ * @param [humidity] Mean relative humidity in percent; 65 when left out.
+ * @param [bound] typical (when left out), fast (piled in good drying weather) or slow (piled too late in the year).
+ * @returns Days
+ * @example =BOLE.AIRDRYDAYS("red oak", "4/4") gives 118
+ * @example =BOLE.AIRDRYDAYS("red oak", "8/4", 80, 20, 60, 70, "fast") gives 233
+ * @example =BOLE.AIRDRYDAYS("red oak", 1, 80, 10) gives #N/A
+ * @example =BOLE.AIRDRYDAYS("sassafras", 1) gives #N/A
+ * @words how long to dry, air drying, when is it ready, year per inch
+ * @see DRYFORECAST
+ */
+export function AIRDRYDAYS(
+  species: unknown[][],
+  thickness: unknown[][],
+  from?: unknown[][],
+  to?: unknown[][],
+  temperature?: unknown[][],
+  humidity?: unknown[][],
+  bound?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      species: oneOf(SPECIES_NAMES, species, "species"),
+      thicknessIn: inches(thickness, "thickness"),
+      fromPercent: optional(percentMoisture(from, "from")),
+      toPercent: optional(percentMoisture(to, "to"), 20),
+      temperatureF: optional(fahrenheit(temperature, "temperature"), USUAL_YARD.temperatureF),
+      humidityPercent: optional(percent(humidity, "humidity"), USUAL_YARD.humidityPercent),
+      bound: optional(oneOf(DRYING_BOUNDS, bound, "bound"), "typical"),
+    },
+    airDryDays,
+  );
+}
+
+/**
+ * Days to dry red oak in a kiln at steady temperature and humidity.
+ *
+ * The one wood a published time constant was seen for. It says nothing of checking: dry no faster than the wood allows.
+ *
+ * @customfunction KILNDAYS
+ * @param species Name of the species: red oak.
+ * @param thickness Board thickness. A bare number is inches; 4/4 and 50 mm work too.
+ * @param from Moisture it starts at, percent of the oven-dry weight.
+ * @param to Moisture to reach, percent.
+ * @param temperature Dry bulb. A bare number is degrees Fahrenheit.
+ * @param humidity Relative humidity in percent.
+ * @returns Days
+ * @example =BOLE.KILNDAYS("red oak", 1, 85, 25, 150, 50) gives 4.5
+ * @example =BOLE.KILNDAYS("black walnut", 1, 85, 25, 150, 50) gives #N/A
+ * @caution Fast drying checks, honeycombs and casehardens thick oak. Follow a proven schedule and your kiln maker's limits.
+ * @words kiln time, how long in the kiln
+ */
+export function KILNDAYS(
+  species: unknown[][],
+  thickness: unknown[][],
+  from: unknown[][],
+  to: unknown[][],
+  temperature: unknown[][],
+  humidity: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      species: oneOf(SPECIES_NAMES, species, "species"),
+      thicknessIn: inches(thickness, "thickness"),
+      fromPercent: percentMoisture(from, "from"),
+      toPercent: percentMoisture(to, "to"),
+      temperatureF: fahrenheit(temperature, "temperature"),
+      humidityPercent: percent(humidity, "humidity"),
+    },
+    kilnDays,
+  );
+}

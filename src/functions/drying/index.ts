@@ -1,0 +1,6 @@
+export * from "./moisture";
+export * from "./air";
+export * from "./drying-days";
+export * from "./own-stack";
+export * from "./stickers";
+export * from "./kiln";

@@ -1,0 +1,3 @@
+export * from "./trailer";
+export * from "./tiedowns";
+export * from "./sling";

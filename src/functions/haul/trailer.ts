@@ -1,0 +1,79 @@
+import { feet, list, mayBeNegative, mayBeZero, optional, percent, pounds, rows } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { payloadLeftLb } from "../../math/haul/payload";
+import { tongueSharePercent } from "../../math/haul/tongue";
+
+/**
+ * Pounds that a truck or trailer may still carry.
+ *
+ * The rating is the gross weight on the plate of the vehicle; with fuel, people, chains and tools aboard the empty
+ * weight is what a scale says. Below zero it is overloaded. Every axle, tire, hitch and bridge has a limit of its own.
+ *
+ * @customfunction LOADLEFT
+ * @param rating Gross weight rating on the plate. A bare number is pounds; 3.5 t works too.
+ * @param empty Weight before loading, by a scale. A bare number is pounds; 1200 kg works too.
+ * @param [weights] Weights aboard, a list. Bare numbers are pounds.
+ * @returns Pounds; minus when overloaded
+ * @example =BOLE.LOADLEFT(14000, 4200, {3100;2650}) gives 4050
+ * @example =BOLE.LOADLEFT(7000, 2100, {3100;2650}) gives -850
+ * @example =BOLE.LOADLEFT(7000, "light", 3100) gives #VALUE!
+ * @caution The plate on the vehicle rules, and the lowest of axle, tire, hitch and tow ratings. Weigh a first load on a scale.
+ * @see TONGUESHARE
+ * @words payload, gvwr, gross weight, overloaded, how much can I haul, how many logs on the trailer, axle rating, truck
+ */
+export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unknown[][]): unknown[][] {
+  return spread(
+    {
+      ratingLb: pounds(rating, "rating"),
+      emptyLb: pounds(empty, "empty"),
+      weightsLb: optional(list(pounds(weights, "weights"))),
+    },
+    payloadLeftLb,
+  );
+}
+
+/**
+ * Percent of a trailer's whole weight that rests on the hitch.
+ *
+ * Owner's manuals ask for 10 to 15 %; others print 9 to 15, one 9 to 11. No law was found, so the trailer's maker
+ * rules. Measure from the axle, or from the middle of a group of axles. The empty trailer's own share comes from a
+ * scale under the jack. Below zero the trailer lifts the hitch.
+ *
+ * @customfunction TONGUESHARE
+ * @param weights Weights aboard, a list; blank for the empty trailer. Bare numbers are pounds.
+ * @param positions Middle of each ahead of the axle, a list; minus behind it, 0 or blank over it. Bare numbers are feet.
+ * @param hitch The hitch ahead of the axle. A bare number is feet; 4.2 m works too.
+ * @param [empty] Weight of the empty trailer. A bare number is pounds.
+ * @param [emptyshare] Percent of the empty trailer's weight on its hitch: 12 or 12%. Needed with its weight.
+ * @returns Percent
+ * @example =BOLE.TONGUESHARE({3000;2000}, {3;-1}, 14, 2000, 12) gives 10.6
+ * @example =BOLE.TONGUESHARE({3000;2000}, {-3;-1}, 14) gives -15.7
+ * @example =BOLE.TONGUESHARE(3000, 15, 14) gives #N/A
+ * @caution A light tongue lets a trailer sway and turn over; a heavy one overloads hitch and rear axle. Check on a scale.
+ * @see LOADLEFT
+ * @words tongue weight, trailer sway, fishtail, balance the load, hitch weight, where to set the log, pin weight
+ * @picture tongue
+ */
+export function TONGUESHARE(
+  weights: unknown[][],
+  positions: unknown[][],
+  hitch: unknown[][],
+  empty?: unknown[][],
+  emptyshare?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      loads: optional(
+        rows({
+          weightLb: pounds(weights, "weights"),
+          positionFt: mayBeZero(mayBeNegative(feet(positions, "positions"))),
+        }),
+        [],
+      ),
+      hitchFt: feet(hitch, "hitch"),
+      emptyLb: optional(pounds(empty, "empty")),
+      emptySharePercent: optional(percent(emptyshare, "emptyshare")),
+    },
+    tongueSharePercent,
+  );
+}

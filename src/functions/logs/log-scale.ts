@@ -1,0 +1,77 @@
+import { feet, inches, oneOf, optional } from "../../cells/read";
+import { spread, table } from "../../cells/spread";
+import { LOG_RULES } from "../../math/logs/log-rules";
+import { logRulesTable } from "../../math/logs/log-rules-table";
+import { logScaleBoardFeet, SCALE_ROUNDINGS } from "../../math/logs/log-scale";
+
+/**
+ * Board feet in a log by a log rule.
+ *
+ * Rules: International 1/4, International 1/8, Doyle, Scribner (the formula), Scribner Decimal C (the table, 6 to 20 in by
+ * 6 to 16 ft), Doyle-Scribner, Vermont, Two-thirds, Inscribed square, Adirondack. LOGRULES shows them side by side.
+ *
+ * Rounding "table" enters the rule as its printed table is entered: nearest whole inch with an exact half dropped, length
+ * down to even feet, result as printed. Authorities differ on the inch: Georgia, Vermont and Wengert take the nearest,
+ * Georgia and Wengert share exact halves out, the Idaho contest rules drop them, a Montana lecture always cuts down. Round
+ * first with SCALEDIAMETER where yours differs. Printed Doyle tables differ on an exact half board foot: the one followed
+ * here counts it, Chase 1913 does either.
+ *
+ * Long logs: International over 20 ft is scaled as two or more logs with the rule's own taper of half an inch in 4 ft.
+ * Vermont over 12 ft and Scribner Decimal C from 18 ft are refused: measure and scale each piece.
+ *
+ * @customfunction LOGSCALE
+ * @param diameter Small-end diameter inside bark (Two-thirds: at mid-length). A bare number is inches; 36 cm works too.
+ * @param length Log length. A bare number is feet; 8'6" and 2.4 m work too.
+ * @param [rule] Name of the rule; International 1/4 when left out.
+ * @param [rounding] none (default: the sizes as given) or table (whole inches, length classes, result as printed).
+ * @returns Board feet
+ * @example =BOLE.LOGSCALE(20, 12, "Doyle") gives 192
+ * @example =BOLE.LOGSCALE(20, 16) gives 289.741
+ * @example =BOLE.LOGSCALE(20, 16, "International 1/4", "table") gives 290
+ * @example =BOLE.LOGSCALE(20, 16, "Scribner Decimal C") gives 280
+ * @example =BOLE.LOGSCALE(3, 12, "Doyle") gives #N/A
+ * @example =BOLE.LOGSCALE(30, 16, "Scribner Decimal C") gives #N/A
+ * @words scale a log, log rule, board feet in a log, bdft, log scale
+ * @see LOGRULES
+ * @picture log-trim
+ */
+export function LOGSCALE(
+  diameter: unknown[][],
+  length: unknown[][],
+  rule?: unknown[][],
+  rounding?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      diameterIn: inches(diameter, "diameter"),
+      lengthFt: feet(length, "length"),
+      rule: optional(oneOf(LOG_RULES, rule, "rule"), "International 1/4"),
+      rounding: optional(oneOf(SCALE_ROUNDINGS, rounding, "rounding")),
+    },
+    logScaleBoardFeet,
+  );
+}
+
+/**
+ * The log rules side by side; with a log, its board feet by each and whom the rule favors.
+ *
+ * At one price per board foot a rule that scales less than International 1/4 favors the buyer of the log, one that scales
+ * more the seller. A rule without an answer on this log shows #N/A in its row; the others still answer.
+ *
+ * @customfunction LOGRULES
+ * @param [diameter] Small-end diameter inside bark. A bare number is inches. Leave both out for the list of rules.
+ * @param [length] Log length. A bare number is feet.
+ * @returns A table: rule, board feet, percent against International 1/4, favors, kind, what is measured, limits, rounding, source
+ * @example =BOLE.LOGRULES() gives a table of 11 rows
+ * @example =BOLE.LOGRULES(20, 12) gives a table of 11 rows
+ * @example =BOLE.LOGRULES(20) gives #N/A
+ * @words compare log rules, Doyle or International, Scribner, which log scale
+ * @see LOGSCALE
+ * @picture log-trim
+ */
+export function LOGRULES(diameter?: unknown[][], length?: unknown[][]): unknown[][] {
+  return table(
+    { diameterIn: optional(inches(diameter, "diameter")), lengthFt: optional(feet(length, "length")) },
+    logRulesTable,
+  );
+}

@@ -1,0 +1,71 @@
+import { feet, inches, list, mayBeZero, number, optional } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { netScaleBoardFeet, overrunPercent } from "../../math/logs/net-scale";
+import { scaleLengthFt } from "../../math/logs/scale-length";
+
+/**
+ * Log length credited after trim, down to whole feet.
+ *
+ * Who rounds how: Wengert to the last full foot; the Idaho contest rules by 2 ft with at least 4 in of trim; USDA Bulletin
+ * 711 disregards the 2 to 9 in that logs are cut over-length.
+ *
+ * @customfunction SCALELENGTH
+ * @param length Length of the log. A bare number is feet.
+ * @param [trim] Trim taken off first; 0 when left out. A bare number is inches.
+ * @param [step] Step of the credited length; 1 when left out. A bare number is feet.
+ * @returns Feet
+ * @example =BOLE.SCALELENGTH("16'4""", 4) gives 16
+ * @example =BOLE.SCALELENGTH("15'10""", 4, 2) gives 14
+ * @example =BOLE.SCALELENGTH(1, 6) gives #N/A
+ * @words trim allowance, log length, over-length
+ * @picture log-trim
+ */
+export function SCALELENGTH(length: unknown[][], trim?: unknown[][], step?: unknown[][]): unknown[][] {
+  return spread(
+    {
+      lengthFt: feet(length, "length"),
+      trimIn: mayBeZero(inches(trim, "trim")),
+      stepFt: optional(feet(step, "step")),
+    },
+    scaleLengthFt,
+  );
+}
+
+/**
+ * Net scale: gross scale less its deductions.
+ *
+ * A deduction under 1 is a share of the gross, so that a percent-formatted cell works: 0.12 is 12 percent. Over 1 it is
+ * board feet. 1 itself may be one board foot or a cell of 100 percent, and is refused: for a log lost whole give its gross
+ * scale.
+ *
+ * @customfunction NETSCALE
+ * @param gross Gross scale in board feet.
+ * @param deductions The deductions, a range: board feet, or shares of the gross such as 12% or 0.12.
+ * @returns Board feet
+ * @example =BOLE.NETSCALE(300, {32;0.1}) gives 238
+ * @example =BOLE.NETSCALE(300, {200;150}) gives #N/A
+ * @example =BOLE.NETSCALE(300, 100%) gives #N/A
+ * @words defect, deduction, net board feet
+ */
+export function NETSCALE(gross: unknown[][], deductions: unknown[][]): unknown[][] {
+  return spread(
+    { grossBf: number(gross, "gross"), deductions: optional(list(number(deductions, "deductions")), []) },
+    netScaleBoardFeet,
+  );
+}
+
+/**
+ * Percent that the lumber tally is over the log scale; minus when it is under.
+ *
+ * @customfunction OVERRUN
+ * @param sawn Lumber tally in board feet.
+ * @param scaled Net log scale in board feet.
+ * @returns Percent
+ * @example =BOLE.OVERRUN(150, 100) gives 50
+ * @example =BOLE.OVERRUN(201163, 209910) gives -4.2
+ * @example =BOLE.OVERRUN(-5, 100) gives #VALUE!
+ * @words mill tally, recovery, underrun
+ */
+export function OVERRUN(sawn: unknown[][], scaled: unknown[][]): unknown[][] {
+  return spread({ sawnBf: number(sawn, "sawn"), scaledBf: number(scaled, "scaled") }, overrunPercent);
+}

@@ -1,0 +1,85 @@
+import { count, feetPerMinute, inches, number, optional } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { driveHertz, motorRpm } from "../../math/mill/motor";
+
+/**
+ * Speed of an induction motor on a frequency drive.
+ *
+ * The slip in turns per minute is read off the nameplate and kept the same at every frequency, as it is under a steady
+ * torque such as a saw's. Without a nameplate speed the answer is the synchronous speed, which a loaded motor never
+ * reaches. Above the base frequency a motor's torque falls.
+ *
+ * @customfunction MOTORRPM
+ * @param hertz Frequency that the drive puts out.
+ * @param poles Poles of the motor: 2, 4, 6 or 8.
+ * @param [nameplate] Speed on the nameplate, turns per minute.
+ * @param [base] Frequency on the nameplate; 60 when left out, so give 50 for a motor made for 50.
+ * @returns Turns per minute
+ * @example =BOLE.MOTORRPM(40, 4) gives 1200
+ * @example =BOLE.MOTORRPM(40, 4, 1750) gives 1150
+ * @example =BOLE.MOTORRPM(60, 3) gives #N/A
+ * @caution Drives and motors are work for a licensed electrician; keep within the makers' range of frequency.
+ * @see DRIVEHERTZ
+ * @words vfd speed, variable frequency drive, inverter, hertz to rpm, motor slip, nameplate rpm, poles
+ */
+export function MOTORRPM(
+  hertz: unknown[][],
+  poles: unknown[][],
+  nameplate?: unknown[][],
+  base?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      hertz: number(hertz, "hertz"),
+      poles: count(poles, "poles"),
+      nameplateRpm: optional(number(nameplate, "nameplate")),
+      baseHertz: optional(number(base, "base")),
+    },
+    motorRpm,
+  );
+}
+
+/**
+ * Drive frequency for a wanted band speed.
+ *
+ * The motor's slip in turns per minute is read off its plate; the belt's slip is not in it, so check the wheel with a
+ * tachometer. Above the frequency on the plate a motor's power stays about the same and its torque falls.
+ *
+ * @customfunction DRIVEHERTZ
+ * @param speed Band speed wanted. A bare number is feet per minute; 25 m/s works too.
+ * @param wheel Diameter of the driven band wheel. A bare number is inches.
+ * @param driver Pulley on the motor. A bare number is inches.
+ * @param driven Pulley on the wheel's shaft. A bare number is inches.
+ * @param poles Poles of the motor: 2, 4, 6 or 8.
+ * @param [nameplate] Speed on the nameplate, turns per minute; no slip when left out.
+ * @param [base] Frequency on the nameplate; 60 when left out, so give 50 for a motor made for 50.
+ * @returns Hertz
+ * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 4, 1750) gives 54.72
+ * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 5) gives #N/A
+ * @caution Wheel, blade, motor and drive makers limit speed and frequency: never above. Wiring is licensed work.
+ * @see MOTORRPM
+ * @words what hertz to set, vfd setting, inverter frequency, slow the blade
+ * @picture drive
+ */
+export function DRIVEHERTZ(
+  speed: unknown[][],
+  wheel: unknown[][],
+  driver: unknown[][],
+  driven: unknown[][],
+  poles: unknown[][],
+  nameplate?: unknown[][],
+  base?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      speedFpm: feetPerMinute(speed, "speed"),
+      wheelIn: inches(wheel, "wheel"),
+      driverIn: inches(driver, "driver"),
+      drivenIn: inches(driven, "driven"),
+      poles: count(poles, "poles"),
+      nameplateRpm: optional(number(nameplate, "nameplate")),
+      baseHertz: optional(number(base, "base")),
+    },
+    driveHertz,
+  );
+}

@@ -1,0 +1,153 @@
+import { count, inches, mayBeNegative, number, oneOf, optional, pounds } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { screwHolds, screwPowerHp, screwRiseIn, screwTorqueLbfIn } from "../../math/mill/screw";
+
+/**
+ * How far a lift screw raises its nut.
+ *
+ * Four turns an inch is a pitch of 1/4. A screw with two threads side by side, two starts, rises twice its pitch a
+ * turn.
+ *
+ * @customfunction SCREWRISE
+ * @param turns Turns of the screw; minus to come down.
+ * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
+ * @param [starts] Threads side by side; 1 when left out.
+ * @returns Inches
+ * @example =BOLE.SCREWRISE(10, 0.25) gives 2.5
+ * @example =BOLE.SCREWRISE(10, 0.25, 1.5) gives #VALUE!
+ * @caution Never under a head that only a screw holds up: block it, and lock out the power.
+ * @words head height per turn, crank turns, acme screw, lead, threads per inch, raise the head
+ * @picture screw
+ */
+export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unknown[][]): unknown[][] {
+  return spread(
+    {
+      turns: mayBeNegative(number(turns, "turns")),
+      pitchIn: inches(pitch, "pitch"),
+      starts: optional(count(starts, "starts")),
+    },
+    screwRiseIn,
+  );
+}
+
+/**
+ * Torque that raises or lowers a load on a lift screw.
+ *
+ * A square thread with friction; the thrust bearing is not in it. For an Acme thread divide the friction by 0.968, the
+ * cosine of half its angle. Below zero, lowering, the load runs down by itself. Two screws bear half the load each only
+ * when they are tied to turn together.
+ *
+ * @customfunction SCREWTORQUE
+ * @param load Load on the screw. A bare number is pounds; 400 kg works too.
+ * @param diameter Outside diameter of the thread. A bare number is inches.
+ * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
+ * @param [starts] Threads side by side; 1 when left out.
+ * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
+ * @param [direction] up, when left out, or down.
+ * @returns Pound-force inches
+ * @example =BOLE.SCREWTORQUE(10000, 2.25, 0.5, 1, 0.2) gives 2841
+ * @example =BOLE.SCREWTORQUE(1000, 1, 0.2, 1, 0.15, "down") gives 35.3
+ * @example =BOLE.SCREWTORQUE(1000, 1, 0.9, 4, 0.6) gives #N/A
+ * @caution Friction is a guess until measured. Never under a head that only a screw holds; keep to the screw maker's load.
+ * @see SCREWHOLDS
+ * @words lift screw, jack screw, acme, leadscrew, how hard to crank, raise the head, winch the head
+ * @picture screw
+ */
+export function SCREWTORQUE(
+  load: unknown[][],
+  diameter: unknown[][],
+  pitch: unknown[][],
+  starts?: unknown[][],
+  friction?: unknown[][],
+  direction?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      loadLb: pounds(load, "load"),
+      diameterIn: inches(diameter, "diameter"),
+      pitchIn: inches(pitch, "pitch"),
+      starts: optional(count(starts, "starts")),
+      friction: optional(number(friction, "friction")),
+      direction: optional(oneOf({ up: ["raise"], down: ["lower"] }, direction, "direction")),
+    },
+    screwTorqueLbfIn,
+  );
+}
+
+/**
+ * Power that raises a load on a lift screw.
+ *
+ * The thread alone: thrust bearing, gears and starting want more.
+ *
+ * @customfunction SCREWPOWER
+ * @param load Load on the screw. A bare number is pounds; 400 kg works too.
+ * @param rise Speed of the rise, inches per minute.
+ * @param diameter Outside diameter of the thread. A bare number is inches.
+ * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
+ * @param [starts] Threads side by side; 1 when left out.
+ * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
+ * @returns Horsepower
+ * @example =BOLE.SCREWPOWER(1000, 60, 1, 0.2) gives 0.478
+ * @example =BOLE.SCREWPOWER(1000, 60, 1, 1) gives #N/A
+ * @caution Friction is a guess until measured. Never under a head that only a screw holds; keep to the screw maker's load.
+ * @see SCREWTORQUE
+ * @words lift motor size, head raise motor, up-down motor
+ * @picture screw
+ */
+export function SCREWPOWER(
+  load: unknown[][],
+  rise: unknown[][],
+  diameter: unknown[][],
+  pitch: unknown[][],
+  starts?: unknown[][],
+  friction?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      loadLb: pounds(load, "load"),
+      riseInPerMin: number(rise, "rise"),
+      diameterIn: inches(diameter, "diameter"),
+      pitchIn: inches(pitch, "pitch"),
+      starts: optional(count(starts, "starts")),
+      friction: optional(number(friction, "friction")),
+    },
+    screwPowerHp,
+  );
+}
+
+/**
+ * Whether a lift screw holds its load by itself when nothing turns it.
+ *
+ * The thread alone, standing still. Vibration can set down a load that a screw holds at rest: fit a brake. Grease
+ * lowers the friction, so try 0.10 too (from memory).
+ *
+ * @customfunction SCREWHOLDS
+ * @param diameter Outside diameter of the thread. A bare number is inches.
+ * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
+ * @param [starts] Threads side by side; 1 when left out.
+ * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
+ * @returns TRUE or FALSE
+ * @example =BOLE.SCREWHOLDS(1, 0.2) gives TRUE
+ * @example =BOLE.SCREWHOLDS(1, 0.2, 4) gives FALSE
+ * @example =BOLE.SCREWHOLDS(1, 2) gives #N/A
+ * @caution A saw shakes: a screw that holds at rest may creep. Fit a brake, block the head, never work under it.
+ * @see SCREWTORQUE
+ * @words self-locking, will the head drift down, head falls
+ * @picture screw
+ */
+export function SCREWHOLDS(
+  diameter: unknown[][],
+  pitch: unknown[][],
+  starts?: unknown[][],
+  friction?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      diameterIn: inches(diameter, "diameter"),
+      pitchIn: inches(pitch, "pitch"),
+      starts: optional(count(starts, "starts")),
+      friction: optional(number(friction, "friction")),
+    },
+    screwHolds,
+  );
+}

@@ -1,0 +1,89 @@
+import { mayBeNegative, mayBeZero, money, number, optional, percent } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { boardCost } from "../../math/money/board-cost";
+import { listPrice, marginShare } from "../../math/money/price-and-margin";
+
+/**
+ * Cost per board foot sold, from all the money in a log.
+ *
+ * Any currency; the answer is in the same. The log's cost is below 0 where you were paid to take it away. Hours without
+ * a rate and money without board feet are refused, so that no cost drops out unseen.
+ *
+ * @customfunction BOARDCOST
+ * @param logcost Money paid for the log; below 0 for a fee you received.
+ * @param haul Money for hauling and lifting.
+ * @param hours Hours of sawing and handling.
+ * @param rate Money an hour costs: labour and mill.
+ * @param drying Money for drying all of it.
+ * @param boardfeet Board feet sawn from it.
+ * @param [waste] Share of those feet that cannot be sold. A bare number is percent; 0 when left out.
+ * @returns Money per board foot sold
+ * @example =BOLE.BOARDCOST(120, 60, 3, 40, 60, 400, 10) gives 1
+ * @example =BOLE.BOARDCOST(-50, 60, 3, 40, 0, 260) gives 0.5
+ * @example =BOLE.BOARDCOST(120, 60, 3, 40, 60, 400, 100) gives #N/A
+ * @words cost per foot, what does my lumber cost, break even price, cost of goods
+ * @see LISTPRICE
+ */
+export function BOARDCOST(
+  logcost: unknown[][],
+  haul: unknown[][],
+  hours: unknown[][],
+  rate: unknown[][],
+  drying: unknown[][],
+  boardfeet: unknown[][],
+  waste?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      logCost: mayBeNegative(mayBeZero(money(logcost, "logcost"))),
+      haul: mayBeZero(money(haul, "haul")),
+      hours: mayBeZero(number(hours, "hours")),
+      ratePerHour: mayBeZero(money(rate, "rate")),
+      drying: mayBeZero(money(drying, "drying")),
+      boardFeet: mayBeZero(number(boardfeet, "boardfeet")),
+      wastePercent: optional(percent(waste, "waste"), 0),
+    },
+    boardCost,
+  );
+}
+
+/**
+ * Price that leaves a margin on the price.
+ *
+ * The margin is a share of the price, not a markup on the cost: a markup of 40 % is a margin of 28.6 %.
+ *
+ * @customfunction LISTPRICE
+ * @param cost What it cost, per board foot or per piece.
+ * @param margin Share of the price to be left after the cost. A bare number is percent: 40, 40% and 0.4 are alike.
+ * @returns Price, in the money of the cost
+ * @example =BOLE.LISTPRICE(6, 40) gives 10
+ * @example =BOLE.LISTPRICE(6, 100) gives #N/A
+ * @example =BOLE.LISTPRICE(6, -5) gives #VALUE!
+ * @words markup, asking price, what to charge, profit
+ * @see MARGIN
+ */
+export function LISTPRICE(cost: unknown[][], margin: unknown[][]): unknown[][] {
+  return spread(
+    { cost: mayBeZero(money(cost, "cost")), marginPercent: mayBeZero(percent(margin, "margin")) },
+    listPrice,
+  );
+}
+
+/**
+ * Margin in a price: the share of it that is left after the cost.
+ *
+ * Below 0 it was sold at a loss. Format the cell as percent.
+ *
+ * @customfunction MARGIN
+ * @param price Price.
+ * @param cost What it cost, in the same money.
+ * @returns Share of the price, up to 1
+ * @example =BOLE.MARGIN(10, 6) gives 0.4
+ * @example =BOLE.MARGIN(1.4, 1) gives 0.286
+ * @example =BOLE.MARGIN(10, "six") gives #VALUE!
+ * @words profit, markup, gross margin
+ * @see LISTPRICE
+ */
+export function MARGIN(price: unknown[][], cost: unknown[][]): unknown[][] {
+  return spread({ price: money(price, "price"), cost: money(cost, "cost") }, marginShare);
+}

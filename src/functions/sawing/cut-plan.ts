@@ -1,0 +1,156 @@
+import { feet, inches, sameForAll } from "../../cells/read";
+import { spread, table } from "../../cells/spread";
+import { cutPlanTable } from "../../math/sawing/cut-plan-table";
+import { kerfGain } from "../../math/sawing/kerf-gain";
+import { cutYield } from "../../math/sawing/plan-cut";
+import { cutRequest } from "./cut-request";
+
+/**
+ * The sawing plan of one log that gives the most: every pass with its blade height and board, and the total.
+ *
+ * Measure both ends inside the bark. The diameter is the small end's, up and down as the log lies for its first cut;
+ * an oval log has its other diameter among the settings as `small end across`. The taper is how much the diameter
+ * grows in 4 ft: (large end - small end) / length in feet * 4.
+ *
+ * The plan takes the pith as level (log lies `split`): shim the small end up by half the difference of the two ends,
+ * and all boards run along the pith. A log that simply lies on the bed is `flat`.
+ *
+ * The blade height is read at the blade's lower side, and is the height of the sawn face left on the log. Pass 1 takes
+ * the top slab; each later pass drops the head by `drop` and frees the board of its row. Heights are whole scale steps
+ * above the bed, so that the head scale can be set to them. Only the pith cuts of a quarter-sawn log, and the boards off
+ * a cant that is centred, are measured from the pith and may fall between two steps; cant offset `free` keeps them on
+ * the scale. Below the total stand the shim, how far the opening face may be moved with the same drops, the share
+ * reached of what no plan can pass, and warnings, such as a kerf that is no whole number of scale steps with the figure
+ * it was rounded to.
+ *
+ * A cant is sawn in three positions: boards off the top down to the cant; the log turned over onto that flat, its
+ * heights now measured from it; then the cant turned a quarter onto its round side. A quarter-sawn log is halved
+ * through the pith, the halves quartered, and every quarter laid on the face whose board comes off next.
+ *
+ * Settings are two columns of name and value, in any order. What stands in brackets holds where a row is left out, or is
+ * blank; but a blank taper is a log without taper. A setting that changes nothing is named under the plan.
+ *
+ * The log: small end across (as the diameter); taper (1/2 in of diameter in 4 ft); log lies, split or flat (split);
+ * sweep, planned live and split only, with lengths and trim in whole half feet (none); crown, up, down or side (up).
+ *
+ * The mill: scale step (1/32); rip kerf (as the kerf); bed clearance, the lowest height of the blade (0); guide opening,
+ * the widest cut (no limit); opening face, the first blade height, live and slab only, to see what another than the
+ * best would give.
+ *
+ * Widths: minimum width (3), maximum width (none) and width step (1); or widths, a list such as 4, 6, 8, instead of
+ * those three; width allowance, sawn over each width (0).
+ *
+ * Lengths: minimum length (4 ft); length step (1 ft); trim, left on every board (0 in).
+ *
+ * Boards: wane, the share of the thickness from either face that an edge may lack, under 0.5 (0); rip, yes for boards
+ * side by side out of one flitch (no).
+ *
+ * Worth: objective, board feet or value (board feet); pass cost, what each board costs to saw, in board feet or money as
+ * the objective is (0).
+ *
+ * Cant: cant widths, a list to try, which has to be given; cant offset, centred or free (centred).
+ *
+ * Quarter: ring angle, the least between rings and face (45 degrees); heart, the square lost about the pith (0).
+ *
+ * Boards are not rounded to surface measure here. Keep the customary foot of room over the biggest log for knots,
+ * flare and turning (common practice, no source).
+ *
+ * @customfunction CUTPLAN
+ * @param diameter Small-end diameter inside bark, up and down as the log lies. A bare number is inches.
+ * @param length Length of the log. A bare number is feet; 8'6" and 2.4 m work too.
+ * @param products Thicknesses such as 4/4; or columns thickness, green size, price a board foot, from width.
+ * @param kerf Width of the saw cut. A bare number is inches.
+ * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
+ * @param [settings] Two columns of name and value, such as scale step and 1/16.
+ * @returns A table of passes (inches, feet, board feet), the total, and remarks
+ * @example =BOLE.CUTPLAN(16, 8.3333333333, "4/4", 0.125, "live", {"trim",4}) gives a table of 19 rows
+ * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 17 rows
+ * @example =BOLE.CUTPLAN(44, 10, "8/4", 0.125, "slab", {"guide opening",30}) gives #N/A
+ * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"colour","red"}) gives #VALUE!
+ * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.
+ * @words cut list, sawing pattern, opening face, boards, slabs, flitch, best, quartersawn
+ * @see CUTYIELD
+ * @picture patterns, heads
+ */
+export function CUTPLAN(
+  diameter: unknown[][],
+  length: unknown[][],
+  products: unknown[][],
+  kerf: unknown[][],
+  pattern?: unknown[][],
+  settings?: unknown[][],
+): unknown[][] {
+  return table(cutRequest(diameter, length, products, kerf, pattern, settings), cutPlanTable);
+}
+
+/**
+ * Board feet that the best sawing plan of a log gives; money with the setting objective, value.
+ *
+ * It takes what CUTPLAN takes and answers its total alone, so that it can stand beside every log of a list.
+ *
+ * @customfunction CUTYIELD
+ * @param diameter Small-end diameter inside bark, up and down as the log lies. A bare number is inches.
+ * @param length Length of the log. A bare number is feet; 8'6" and 2.4 m work too.
+ * @param products Thicknesses such as 4/4; or columns thickness, green size, price a board foot, from width.
+ * @param kerf Width of the saw cut. A bare number is inches.
+ * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
+ * @param [settings] Two columns of name and value, as in CUTPLAN.
+ * @returns Board feet, or money
+ * @example =BOLE.CUTYIELD(12.5, 10, "4/4", 0.125, "cant", {"cant widths","6, 8"}) gives 68.166667
+ * @example =BOLE.CUTYIELD(22, 8, "4/4", 0.125, "quarter", {"scale step",0.0625}) gives 155
+ * @example =BOLE.CUTYIELD(2, 8, "4/4", 0.125) gives 0
+ * @example =BOLE.CUTYIELD(16, 8, "4/4", 0.125, "live", {"objective","value"}) gives #N/A
+ * @words yield, how much lumber, expected boards, recovery of a log
+ * @see CUTPLAN
+ * @picture patterns
+ */
+export function CUTYIELD(
+  diameter: unknown[][],
+  length: unknown[][],
+  products: unknown[][],
+  kerf: unknown[][],
+  pattern?: unknown[][],
+  settings?: unknown[][],
+): unknown[][] {
+  return spread(cutRequest(diameter, length, products, kerf, pattern, settings), cutYield);
+}
+
+/**
+ * Extra board feet that the thinner of two kerfs gives from a log.
+ *
+ * Both kerfs are planned live, with the usual taper, for boards of one thickness sawn 1/8 in over. On one log a
+ * thinner kerf may gain nothing: it pays when it makes room for one more board, or wider ones. Kerfs are taken to the
+ * nearest 1/256 in, finer than in CUTPLAN, so that two thin blades are not rounded to the same.
+ *
+ * @customfunction KERFGAIN
+ * @param diameter Small-end diameter inside bark. A bare number is inches.
+ * @param length Length of the log. A bare number is feet.
+ * @param thickness Thickness of the boards, such as 4/4. A bare number is inches.
+ * @param kerf One width of saw cut. A bare number is inches.
+ * @param otherkerf The other. A bare number is inches.
+ * @returns Board feet
+ * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.25, 0.125) gives 19
+ * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.125, 0.125) gives 0
+ * @example =BOLE.KERFGAIN(20, 12, "4/4", "thin", 0.125) gives #VALUE!
+ * @words thin kerf, band against circular, blade choice
+ * @see KERFLOSS
+ * @picture kerf
+ */
+export function KERFGAIN(
+  diameter: unknown[][],
+  length: unknown[][],
+  thickness: unknown[][],
+  kerf: unknown[][],
+  otherkerf: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      diameterIn: inches(diameter, "diameter"),
+      lengthFt: feet(length, "length"),
+      thicknessIn: sameForAll(inches(thickness, "thickness")),
+      kerfIn: sameForAll(inches(kerf, "kerf")),
+      otherKerfIn: sameForAll(inches(otherkerf, "otherkerf")),
+    },
+    kerfGain,
+  );
+}

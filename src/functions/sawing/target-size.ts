@@ -1,0 +1,82 @@
+import { inches, matrix, number, optional, percent } from "../../cells/read";
+import { spread, table } from "../../cells/spread";
+import { lumberRecovery } from "../../math/sawing/recovery";
+import { sawVariation } from "../../math/sawing/saw-variation";
+import { targetSizeIn } from "../../math/sawing/target-size";
+
+/**
+ * Green size to set the saw to, so that boards dry and plane to the finished size.
+ *
+ * Planing and shrinkage make the critical size; sawing variation comes on top, times the factor for the share of
+ * boards that may come out under. The printed factor for none, 3.09, leaves one board in a thousand under.
+ * SAWVARIATION answers the standard deviation to use: its total.
+ *
+ * @customfunction TARGETSIZE
+ * @param finished Size wanted, dry and planed. A bare number is inches.
+ * @param [planing] Taken off by planing, both faces together. A bare number is inches; none when left out.
+ * @param [shrinkage] Shrinkage from green to dry across that size, in percent, up to 20; half a percent is 0.5%. None when left out.
+ * @param [variation] Standard deviation of sawn size. A bare number is inches; none when left out.
+ * @param [undersize] Percent of boards that may come out under, up to 15; half a percent is 0.5%. None when left out.
+ * @returns Inches
+ * @example =BOLE.TARGETSIZE(1.56, 0.06) gives 1.62
+ * @example =BOLE.TARGETSIZE(1, 0.1875, 8, 0.02, "5%") gives 1.3238
+ * @example =BOLE.TARGETSIZE(1, 0, 0, 0.02, "40%") gives #N/A
+ * @words green thickness, allowance, scant, oversize
+ * @see SAWVARIATION
+ * @picture target
+ */
+export function TARGETSIZE(
+  finished: unknown[][],
+  planing?: unknown[][],
+  shrinkage?: unknown[][],
+  variation?: unknown[][],
+  undersize?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      finishedIn: inches(finished, "finished"),
+      planingIn: optional(inches(planing, "planing"), 0),
+      shrinkagePercent: optional(percent(shrinkage, "shrinkage"), 0),
+      variationIn: optional(inches(variation, "variation"), 0),
+      undersizePercent: optional(percent(undersize, "undersize"), 0),
+    },
+    targetSizeIn,
+  );
+}
+
+/**
+ * How much the saw strays, from thickness readings with a row for each board.
+ *
+ * Take the same number of readings on every board, along both edges. The total is the standard deviation of all
+ * readings: it is the one TARGETSIZE asks for, and it is not the root of the other two squared and added.
+ *
+ * @customfunction SAWVARIATION
+ * @param readings Thickness readings, a row for each board; a blank is a reading not taken. A bare number is inches.
+ * @returns A table: mean, within boards, between boards, total (inches)
+ * @example =BOLE.SAWVARIATION({1.70,1.73,1.71,1.72;1.67,1.72,1.70,1.71}) gives a table of 5 rows
+ * @example =BOLE.SAWVARIATION({1.70,1.73}) gives #N/A
+ * @words size control, thick and thin, wavy, standard deviation, accuracy
+ * @see TARGETSIZE
+ * @picture readings
+ */
+export function SAWVARIATION(readings: unknown[][]): unknown[][] {
+  return table({ boardsIn: matrix(inches(readings, "readings")) }, sawVariation);
+}
+
+/**
+ * Lumber recovery factor: board feet out of each cubic foot of log.
+ *
+ * @customfunction RECOVERY
+ * @param boardfeet Board feet tallied.
+ * @param cubicfeet Cubic feet of the log, inside bark.
+ * @returns Board feet per cubic foot
+ * @example =BOLE.RECOVERY(300, 40) gives 7.5
+ * @example =BOLE.RECOVERY(300, "many") gives #VALUE!
+ * @words yield, lrf, how much lumber
+ */
+export function RECOVERY(boardfeet: unknown[][], cubicfeet: unknown[][]): unknown[][] {
+  return spread(
+    { boardFeet: number(boardfeet, "boardfeet"), cubicFeet: number(cubicfeet, "cubicfeet") },
+    lumberRecovery,
+  );
+}

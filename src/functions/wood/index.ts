@@ -1,0 +1,3 @@
+export * from "./species";
+export * from "./weight";
+export * from "./shrinkage";

@@ -1,0 +1,111 @@
+import { feet, inches, moisture as percentMoisture, number, oneOf, optional } from "../../cells/read";
+import { spread } from "../../cells/spread";
+import { woodWeightLbPerFt3 } from "../../math/wood/density";
+import { SPECIES_NAMES } from "../../math/wood/species";
+import { BARK_CHOICES, logWeightLb, lumberWeightLb, WEIGHT_BOUNDS } from "../../math/wood/weight";
+
+/**
+ * Pounds in a cubic foot of a wood at a moisture; green when left out.
+ *
+ * Below 30 % the wood shrinks as it dries, so a cubic foot of dry wood holds more wood than a cubic foot of green.
+ *
+ * @customfunction WOODWEIGHT
+ * @param species Name of the species.
+ * @param [moisture] Percent of the oven-dry weight: 12, 12% and 0.12 are the same. Green when left out.
+ * @returns Pounds per cubic foot
+ * @example =BOLE.WOODWEIGHT("white oak") gives 63.0
+ * @example =BOLE.WOODWEIGHT("white oak", 12) gives 47.5
+ * @example =BOLE.WOODWEIGHT("white oak", 120%) gives #N/A
+ * @caution Wood of one species varies from tree to tree, and heart and sap hold different water. An estimate for planning.
+ * @words how heavy is wood, density, weight per cubic foot
+ */
+export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknown[][] {
+  return spread(
+    {
+      species: oneOf(SPECIES_NAMES, species, "species"),
+      moisturePercent: optional(percentMoisture(moisture, "moisture")),
+    },
+    woodWeightLbPerFt3,
+  );
+}
+
+/**
+ * Pounds in a log, from its ends, length and species.
+ *
+ * Green when no moisture is given. The bounds are the customary 15 % either way: the wood varies, and so does the water.
+ * The volume is the mean of the two end areas times the length. A log still in its bark weighs more: say with.
+ *
+ * A conifer's sapwood holds up to five times the water of its heartwood (incense-cedar 213 % against 40 %). So the
+ * bounds of a green log go out to a log all of heartwood or all of sapwood, where the handbook has their moisture and
+ * that lies beyond the 15 %. A small or young conifer is mostly sapwood: plan with the high bound, or give the sapwood's
+ * moisture from the SPECIES card. For baldcypress, Douglas-fir, noble fir, western hemlock and western redcedar even the
+ * typical figure is lighter than heartwood by the handbook: two sources differ, take the high one.
+ *
+ * @customfunction LOGWEIGHT
+ * @param species Name of the species.
+ * @param small Small-end diameter inside bark. A bare number is inches; 36 cm works too.
+ * @param large Large-end diameter inside bark, not under the small end. A bare number is inches.
+ * @param length Log length. A bare number is feet; 8'6" and 2.4 m work too.
+ * @param [moisture] Percent of the oven-dry weight. Green when left out.
+ * @param [bark] without (when left out) or with; bark is weighed green.
+ * @param [bound] typical (when left out), low or high: 15 % either way, or farther where heart or sap of a green log is.
+ * @returns Pounds
+ * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10) gives 2294
+ * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10, , "with", "high") gives 2909
+ * @example =BOLE.LOGWEIGHT("western hemlock", 14, 18, 16) gives 930
+ * @example =BOLE.LOGWEIGHT("western hemlock", 14, 18, 16, , , "high") gives 1606
+ * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10, 300) gives #N/A
+ * @caution An estimate for planning the haul, never for rigging or for choosing lifting gear. Weigh the log, or lift with gear and people rated for far more. The high bound is not a safety factor.
+ * @words how heavy is this log, trailer, lift, crane, weight of a log
+ * @picture log
+ */
+export function LOGWEIGHT(
+  species: unknown[][],
+  small: unknown[][],
+  large: unknown[][],
+  length: unknown[][],
+  moisture?: unknown[][],
+  bark?: unknown[][],
+  bound?: unknown[][],
+): unknown[][] {
+  return spread(
+    {
+      species: oneOf(SPECIES_NAMES, species, "species"),
+      smallIn: inches(small, "small"),
+      largeIn: inches(large, "large"),
+      lengthFt: feet(length, "length"),
+      moisturePercent: optional(percentMoisture(moisture, "moisture")),
+      bark: optional(oneOf(BARK_CHOICES, bark, "bark"), "without"),
+      bound: optional(oneOf(WEIGHT_BOUNDS, bound, "bound"), "typical"),
+    },
+    logWeightLb,
+  );
+}
+
+/**
+ * Pounds in sawn lumber at a moisture; green when left out.
+ *
+ * A board foot is a twelfth of a cubic foot of the green rough size, so drying takes out water but no wood: the tally
+ * stays what it was on the saw.
+ *
+ * @customfunction LUMBERWEIGHT
+ * @param species Name of the species.
+ * @param boardfeet Board feet, counted on the green rough size.
+ * @param [moisture] Percent of the oven-dry weight. Green when left out.
+ * @returns Pounds
+ * @example =BOLE.LUMBERWEIGHT("red oak", 500) gives 2667
+ * @example =BOLE.LUMBERWEIGHT("red oak", 500, 8) gives 1572
+ * @example =BOLE.LUMBERWEIGHT("red oak", 500, 200) gives #N/A
+ * @caution An estimate for planning. Weigh the load before it goes on the road.
+ * @words weight of boards, load of lumber, trailer
+ */
+export function LUMBERWEIGHT(species: unknown[][], boardfeet: unknown[][], moisture?: unknown[][]): unknown[][] {
+  return spread(
+    {
+      species: oneOf(SPECIES_NAMES, species, "species"),
+      boardFeet: number(boardfeet, "boardfeet"),
+      moisturePercent: optional(percentMoisture(moisture, "moisture")),
+    },
+    lumberWeightLb,
+  );
+}
