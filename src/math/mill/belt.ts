@@ -31,7 +31,7 @@ export function beltLengthIn({ pulley1In, pulley2In, centersIn, crossed = false 
 /**
  * Distance between centers at which an open belt is tight on two pulleys.
  *
- * @formula the C whose exact belt length is the belt, found to the last digit by Newton's steps kept inside a bracket
+ * @formula the C whose exact belt length is the belt, found by halving until no number lies between
  * @source Shigley, chapter 17, Eqs 17-1 and 17-2
  * @range a belt at least as long as the one round touching pulleys
  * @checked 1 of 1 printed example (23.30 with 6.28 for 2 pi; 23.28 exactly)
@@ -42,19 +42,13 @@ export function beltCentersIn({ pulley1In, pulley2In, beltIn }: Pulleys & { belt
   mustBeAtLeast(shortest, beltIn, "belt (in), from the one round touching pulleys");
 
   // A belt goes there and back, so half of it is more than the distance sought.
-  let low = touching;
-  let high = beltIn / 2;
-  let centersIn = high;
-  for (let step = 0; step < MOST_STEPS && high - low > FINEST_STEP * high; step++) {
-    const tooLong = beltLengthIn({ pulley1In, pulley2In, centersIn }) - beltIn;
-    if (tooLong > 0) high = centersIn;
+  let [low, high] = [touching, beltIn / 2];
+  for (;;) {
+    const centersIn = (low + high) / 2;
+    if (centersIn <= low || centersIn >= high) return centersIn;
+    if (beltLengthIn({ pulley1In, pulley2In, centersIn }) > beltIn) high = centersIn;
     else low = centersIn;
-    const growth = 2 * Math.sqrt(1 - ((pulley1In - pulley2In) / (2 * centersIn)) ** 2);
-    const newton = centersIn - tooLong / growth;
-    if (newton === centersIn) break;
-    centersIn = newton > low && newton < high ? newton : (low + high) / 2;
   }
-  return centersIn;
 }
 
 /**
@@ -93,11 +87,6 @@ interface BandLength {
   wheel2In: number;
   centersIn: number;
 }
-
-/** More than Newton or halving ever needs for a double. */
-const MOST_STEPS = 200;
-/** A few units in the last place of a double. */
-const FINEST_STEP = 1e-15;
 
 function mustNotOverlap({ pulley1In, pulley2In, centersIn }: Pulleys & { centersIn: number }): void {
   mustBeAtLeast((pulley1In + pulley2In) / 2, centersIn, "centers (in), from where the pulleys touch");

@@ -45,5 +45,8 @@ describe("a motor on a drive", () => {
     // 5000 * 12 / (36 pi) = 530.52 rpm of the wheel, 1591.55 of the motor, 1641.55 of the field, times 4 / 120
     const hertz = driveHertz({ speedFpm: 5000, wheelIn: 36, driverIn: 6, drivenIn: 18, poles: 4, nameplateRpm: 1750 });
     expect(hertz).toBeCloseTo(54.718, 3);
+    expect(() => driveHertz({ speedFpm: 5000, wheelIn: 36, driverIn: 0, drivenIn: 18, poles: 4 })).toThrow(
+      "motor pulley (in)",
+    );
   });
 });
