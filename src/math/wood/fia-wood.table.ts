@@ -184,3 +184,6 @@ export const FIA_WOOD_TOTALS = {
   barkMoisturePercent: 11974.58342,
   barkVolumePercent: 2339.8,
 };
+
+/** The common name by which the formulas know a species. */
+export type SpeciesName = (typeof FIA_WOOD)[number][0];

@@ -1,5 +1,4 @@
-import type { SpeciesName } from "./species";
-import type { SpeciesFigure } from "./species-card";
+import type { SpeciesName } from "./fia-wood.table";
 
 const WORLD = "mean of the Global Wood Density Database, 2009";
 const TABLE_13_5 = "Wood Handbook Table 13-5, worked back";
@@ -15,7 +14,7 @@ const INTERIOR_WEST = "Wood Handbook Table 4-3, Douglas-fir, interior west";
  *
  * Columns: species; figure; its other value, in the unit of the card; where it stands.
  */
-export const SECOND_OPINIONS: readonly (readonly [SpeciesName, SpeciesFigure, number, string])[] = [
+export const SECOND_OPINIONS = [
   ["ailanthus", "specific gravity", 0.519, WORLD],
   ["resin birch", "specific gravity", 0.53, WORLD],
   ["Atlantic white-cedar", "specific gravity", 0.38, WORLD],
@@ -44,4 +43,4 @@ export const SECOND_OPINIONS: readonly (readonly [SpeciesName, SpeciesFigure, nu
   ["Douglas-fir", "tangential", 7.5, INTERIOR_WEST],
   ["Douglas-fir", "volumetric", 11.8, INTERIOR_WEST],
   ["yellow-poplar", "green weight", 38, "National Park Service table of green log weights"],
-];
+] as const satisfies readonly (readonly [SpeciesName, string, number, string])[];

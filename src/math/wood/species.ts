@@ -1,11 +1,10 @@
 import { NoAnswer } from "../errors";
-import { FIA_WOOD } from "./fia-wood.table";
+import { FIA_WOOD, type SpeciesName } from "./fia-wood.table";
 import { GREEN_HEART_AND_SAP } from "./heart-and-sap.table";
 import { SHRINKAGE_TO_OVENDRY } from "./shrinkage.table";
 import { TRADE_NAMES } from "./trade-names.table";
 
-/** The common name by which the formulas know a species. */
-export type SpeciesName = (typeof FIA_WOOD)[number][0];
+export type { SpeciesName };
 
 /** Where a shrinkage stands: printed in Table 4-3, worked back from Table 13-5, or from the row of a sales group there. */
 export type ShrinkageTable = (typeof SHRINKAGE_TO_OVENDRY)[number][5];

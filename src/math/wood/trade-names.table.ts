@@ -1,4 +1,4 @@
-import type { SpeciesName } from "./species";
+import type { SpeciesName } from "./fia-wood.table";
 
 /**
  * Other names a species goes by.
