@@ -1,10 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { NoAnswer } from "../../../src/math/errors";
 import { breretonVolume } from "../../../src/math/logs/brereton";
 import { coneVolume, huberVolume, newtonVolume, smalianVolume } from "../../../src/math/logs/cubic";
 import { CUBIC_UNITS, inCubicUnit, type CubicUnit } from "../../../src/math/logs/cubic-unit";
-import { gostCubicMeters } from "../../../src/math/logs/gost";
 import { hoppusVolume } from "../../../src/math/logs/hoppus";
 import { jasCubicMeters } from "../../../src/math/logs/jas";
 import { CM_PER_IN, M_PER_FT } from "../../../src/math/units";
@@ -148,49 +146,5 @@ describe("the Japanese agricultural standard", () => {
   it("answers from 1 cm, and not under it", () => {
     expect(jas(1, 4)).toBeGreaterThanOrEqual(0);
     expect(() => jas(0.9, 4)).toThrow("wanted 1 or more, got 0");
-  });
-});
-
-describe("GOST 2708-75", () => {
-  const gost = (cm: number, m: number) => gostCubicMeters({ diameterIn: cm / CM_PER_IN, lengthFt: m / M_PER_FT });
-
-  it("takes the diameter down to the printed class and the length down to tenths of a meter", () => {
-    expect(gost(25.9, 6)).toBe(gost(24, 6));
-    expect(gost(13.9, 6)).toBe(gost(13, 6));
-    expect(gost(24, 6.09)).toBe(gost(24, 6));
-  });
-
-  it("goes on a straight line between printed lengths, with the decimals the table has there", () => {
-    expect(gost(14, 3.2)).toBe(0.056); // between 0.052 and 0.061 m3, 3.0 and 3.5 m
-    expect(gost(24, 9.5)).toBe(0.59); // between 0.55 and 0.63 m3, 9 and 10 m
-  });
-
-  it("never falls with diameter or length", () => {
-    const sizes = fc.tuple(fc.double({ min: 10, max: 39.9, noNaN: true }), fc.double({ min: 1, max: 11, noNaN: true }));
-    fc.assert(
-      fc.property(sizes, sizes, ([d1, l1], [d2, l2]) => {
-        const ask = (d: number, l: number) => {
-          try {
-            return gost(d, l);
-          } catch (error) {
-            if (error instanceof NoAnswer) return undefined;
-            throw error;
-          }
-        };
-        const [less, more] = [ask(Math.min(d1, d2), Math.min(l1, l2)), ask(Math.max(d1, d2), Math.max(l1, l2))];
-        if (less !== undefined && more !== undefined) expect(more).toBeGreaterThanOrEqual(less);
-      }),
-      { seed: 9, numRuns: 2000 },
-    );
-  });
-
-  it("ends where the reprints end, and says both limits", () => {
-    expect(gost(10, 3)).toBe(0.026);
-    expect(gost(39.9, 11)).toBe(1.73);
-    expect(() => gost(9.9, 3)).toThrow("down to the printed class (cm): wanted 10 to 38, got 9");
-    expect(() => gost(40, 3)).toThrow("down to the printed class (cm): wanted 10 to 38, got 40");
-    expect(() => gost(10, 2.9)).toThrow("wanted 3 to 8, got 2.9");
-    expect(() => gost(20, 9.1)).toThrow("wanted 1 to 9, got 9.1");
-    expect(() => gost(36, 9.5)).toThrow("wanted up to 8.5 or from 10");
   });
 });

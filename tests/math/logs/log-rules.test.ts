@@ -1,11 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NoAnswer } from "../../../src/math/errors";
-import { internationalEighthBoardFeet, internationalQuarterBoardFeet } from "../../../src/math/logs/international";
-import { LOG_RULE_CARDS, LOG_RULES, type LogRuleName } from "../../../src/math/logs/log-rules";
-import { logRulesTable } from "../../../src/math/logs/log-rules-table";
-import { logScaleBoardFeet, type ScaleRounding } from "../../../src/math/logs/log-scale";
+import { LOG_RULE_CARDS, type LogRuleName } from "../../../src/math/logs/log-rules";
+import { logScaleBoardFeet } from "../../../src/math/logs/log-scale";
 import { rowsOf } from "../../csv";
+import { answerOrNone } from "../answer-or-none";
 
 const names = Object.keys(LOG_RULE_CARDS) as LogRuleName[];
 const ways = names.flatMap((rule) => (["none", "table"] as const).map((rounding) => ({ rule, rounding })));
@@ -16,7 +15,8 @@ const lengths = fc.double({ min: 0.5, max: 70, noNaN: true });
 const SEED = { seed: 20, numRuns: 500 };
 
 describe.each(ways)("$rule, rounding $rounding", ({ rule, rounding }) => {
-  const scale = (diameterIn: number, lengthFt: number) => answer(rule, rounding, diameterIn, lengthFt);
+  const scale = (diameterIn: number, lengthFt: number) =>
+    answerOrNone(() => logScaleBoardFeet({ rule, rounding, diameterIn, lengthFt }));
 
   it("never scales a thicker log less, nor any log below zero", () => {
     fc.assert(
@@ -131,44 +131,9 @@ describe("between the classes of a printed table", () => {
   });
 });
 
-describe("International", () => {
-  /** Larsen's closed forms of the 1/8-inch rule, board feet for D inches. */
-  const CLOSED: Record<number, (d: number) => number> = {
-    4: (d) => 0.22 * d ** 2 - 0.71 * d,
-    8: (d) => 0.44 * d ** 2 - 1.2 * d - 0.3,
-    12: (d) => 0.66 * d ** 2 - 1.47 * d - 0.79,
-    16: (d) => 0.88 * d ** 2 - 1.52 * d - 1.36,
-    20: (d) => 1.1 * d ** 2 - 1.35 * d - 1.9,
-  };
-
-  it("equals the closed forms for 4 to 20 ft, 4 to 60 in", () => {
-    const sums = rowsOf("logs/GENERATED_international_eighth_and_quarter_unrounded.csv");
-    expect(sums).toHaveLength(285);
-    for (const row of sums) {
-      const log = { diameterIn: Number(row.diameter_in), lengthFt: Number(row.length_ft) };
-      expect(internationalEighthBoardFeet(log)).toBeCloseTo(CLOSED[log.lengthFt]!(log.diameterIn), 6);
-      expect(internationalEighthBoardFeet(log)).toBeCloseTo(Number(row.int_eighth_bf), 2);
-      // the sums were made with 19/21, the statutes print 0.904762; both to four decimals
-      expect(internationalQuarterBoardFeet(log)).toBeCloseTo(Number(row.int_quarter_bf_19_21), 2);
-    }
-  });
-
-  it("scales 32 ft as two logs of 16 ft, the lower one 2 inches thicker", () => {
-    const two = [20, 22].map((diameterIn) => internationalQuarterBoardFeet({ diameterIn, lengthFt: 16 }));
-    expect(internationalQuarterBoardFeet({ diameterIn: 20, lengthFt: 32 })).toBeCloseTo(two[0]! + two[1]!, 9);
-  });
-
-  it("by the table, divides 30 ft into 14 and 16 ft, the longer at the butt, each by its own whole inch", () => {
-    const table = (diameterIn: number, lengthFt: number) =>
-      logScaleBoardFeet({ rule: "International 1/4", rounding: "table", diameterIn, lengthFt });
-    // 14 ft below the top the rule's taper has added 1.75 in: 21.75 counts as 22
-    expect(table(20, 30)).toBe(table(20, 14) + table(22, 16));
-    expect(table(20, 30)).toBe(250 + 355);
-  });
-});
-
 describe("the other rules", () => {
-  const scale = (rule: LogRuleName, diameterIn: number, lengthFt: number) => answer(rule, "none", diameterIn, lengthFt);
+  const scale = (rule: LogRuleName, diameterIn: number, lengthFt: number) =>
+    logScaleBoardFeet({ rule, diameterIn, lengthFt });
 
   it("Vermont is half the square of the diameter for 12 ft", () => {
     const rows = rowsOf("logs/GENERATED_vermont_rule_12ft.csv");
@@ -179,7 +144,7 @@ describe("the other rules", () => {
   });
 
   it("five Adirondack markets of 19 in by 13 ft are a thousand board feet", () => {
-    expect(5 * scale("Adirondack", 19, 13)!).toBeCloseTo(1000, 9);
+    expect(5 * scale("Adirondack", 19, 13)).toBeCloseTo(1000, 9);
   });
 
   it("two thirds of 18 in is a 12-in square timber, 12 board feet a foot", () => {
@@ -197,55 +162,7 @@ describe("the other rules", () => {
   });
 
   it("Doyle passes Scribner by formula between 24 and 25 in", () => {
-    expect(scale("Doyle", 24, 16)).toBeLessThan(scale("Scribner", 24, 16)!);
-    expect(scale("Doyle", 25, 16)).toBeGreaterThan(scale("Scribner", 25, 16)!);
+    expect(scale("Doyle", 24, 16)).toBeLessThan(scale("Scribner", 24, 16));
+    expect(scale("Doyle", 25, 16)).toBeGreaterThan(scale("Scribner", 25, 16));
   });
 });
-
-describe("the table of log rules", () => {
-  it("lists every rule with its limits and source", () => {
-    const [heading, ...rows] = logRulesTable({});
-    expect(heading![0]).toBe("rule");
-    expect(rows.map(([name]) => name)).toEqual(Object.keys(LOG_RULES));
-    for (const row of rows) expect(row.every((cell) => typeof cell === "string" && cell !== "")).toBe(true);
-  });
-
-  it("puts a log's board feet side by side and says whom each rule favors", () => {
-    const [heading, ...rows] = logRulesTable({ diameterIn: 12, lengthFt: 16 });
-    const row = (name: string) => rows.find(([rule]) => rule === name)!;
-    expect(heading!.slice(0, 4)).toEqual(["rule", "board feet", "percent against International 1/4", "favors"]);
-    expect(row("International 1/4").slice(2, 4)).toEqual([0, "neither"]);
-    expect(row("Doyle")[1]).toBe(64);
-    expect(row("Doyle")[2]).toBeCloseTo(-33.96, 2); // 64 against 96.92
-    expect(row("Doyle")[3]).toBe("buyer");
-    expect(row("International 1/8")[3]).toBe("seller");
-  });
-
-  it("shows why a rule has no answer in its own cell, and still answers the others", () => {
-    const rows = logRulesTable({ diameterIn: 30, lengthFt: 16 });
-    const cell = (name: string) => rows.find(([rule]) => rule === name)![1];
-    expect(cell("Scribner Decimal C")).toBeInstanceOf(NoAnswer);
-    expect(cell("Vermont")).toBeInstanceOf(NoAnswer);
-    expect(cell("Two-thirds")).toBeInstanceOf(NoAnswer); // it is measured at mid-length
-    expect(cell("Doyle")).toBe(676);
-  });
-
-  it("compares nothing with a yardstick of no board feet", () => {
-    const rows = logRulesTable({ diameterIn: 20, lengthFt: Number.MIN_VALUE });
-    expect(rows.flat().filter((cell) => Number.isNaN(cell))).toEqual([]);
-  });
-
-  it("wants both sizes of the log or neither", () => {
-    expect(() => logRulesTable({ diameterIn: 20 })).toThrow("wanted both or neither");
-    expect(() => logRulesTable({ lengthFt: 12 })).toThrow("wanted both or neither");
-  });
-});
-
-function answer(rule: LogRuleName, rounding: ScaleRounding, diameterIn: number, lengthFt: number): number | undefined {
-  try {
-    return logScaleBoardFeet({ rule, rounding, diameterIn, lengthFt });
-  } catch (error) {
-    if (error instanceof NoAnswer) return undefined;
-    throw error;
-  }
-}
