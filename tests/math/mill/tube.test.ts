@@ -8,6 +8,9 @@ import {
   tubeWeightLb,
 } from "../../../src/math/mill/tube";
 import { rowsOf } from "../../csv";
+import { printedValuesOf } from "../../printed";
+
+const checked = printedValuesOf("Steel tube");
 
 /** HSS6X2X3/8 by its name: height, width. */
 function sidesOf(name: string): { heightIn: number; widthIn: number } {
@@ -17,12 +20,11 @@ function sidesOf(name: string): { heightIn: number; widthIn: number } {
 
 describe("a steel tube", () => {
   const printed = rowsOf("mill/hss_aisc.csv");
-  const cellsEach = 6;
-  console.log(`steel tube: ${printed.length * cellsEach} cells of ${printed.length} AISC tubes checked`);
 
   it("is checked against all 17 tubes of the AISC table", () => expect(printed).toHaveLength(17));
 
   it.each(printed)("$name weighs, measures and stands as the AISC table prints", (row) => {
+    checked(6);
     const number = (column: string) => Number(row[column]);
     const sides = sidesOf(row["name"]!);
     const nominal = { ...sides, wallIn: number("tnom") };
