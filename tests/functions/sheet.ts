@@ -14,3 +14,15 @@ export const refused = (error: string, message: RegExp) => ({
   error,
   message: expect.stringMatching(message) as string,
 });
+
+/** What the error in the first cell of an answer says. */
+export const messageOf = (answer: Cell[][]) => (answer[0]![0] as { message: string }).message;
+
+/** A column of a spilled table, by its heading. */
+export function under(table: Cell[][], heading: string): Cell[] {
+  const at = table[0]!.indexOf(heading);
+  return table.slice(1).map((row) => row[at]);
+}
+
+/** The row of a spilled table that begins so. */
+export const rowNamed = (table: Cell[][], name: string) => table.find((row) => row[0] === name);
