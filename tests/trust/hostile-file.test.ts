@@ -34,6 +34,43 @@ function lyingAboutSizes(zip: Uint8Array, size: number): Uint8Array {
   return lying;
 }
 
+/** A part more than the zip's end counts, for a reader that looks further than that. */
+async function hiding(part: string, content: string): Promise<Uint8Array> {
+  const zip = (await workbook(part, () => content)).slice();
+  const view = new DataView(zip.buffer);
+  const end = zip.length - 22;
+  expect(view.getUint32(end, true)).toBe(0x06054b50);
+  for (const count of [end + 8, end + 10]) view.setUint16(count, view.getUint16(count, true) - 1, true);
+  return zip;
+}
+
+/** A part whose entry in the zip's directory has another name behind the first, as old programs spelt letters. */
+async function renaming(part: string, content: string, to: string): Promise<Uint8Array> {
+  const zip = Buffer.from(await workbook(part, () => content));
+  const heading = zip.lastIndexOf(part) - 46;
+  const behindName = heading + 46 + part.length;
+  const name = Buffer.alloc(9 + to.length);
+  name.writeUInt16LE(0x7075, 0);
+  name.writeUInt16LE(5 + to.length, 2);
+  name.writeUInt8(1, 4);
+  name.writeUInt32LE(crcOf(part), 5);
+  name.write(to, 9);
+  const renamed = Buffer.concat([zip.subarray(0, behindName), name, zip.subarray(behindName)]);
+  renamed.writeUInt16LE(name.length, heading + 30);
+  const length = renamed.length - 22 + 12;
+  renamed.writeUInt32LE(renamed.readUInt32LE(length) + name.length, length);
+  return renamed;
+}
+
+function crcOf(text: string): number {
+  let sum = ~0;
+  for (const byte of Buffer.from(text)) {
+    sum ^= byte;
+    for (let bit = 0; bit < 8; bit++) sum = sum & 1 ? (sum >>> 1) ^ 0xedb88320 : sum >>> 1;
+  }
+  return ~sum >>> 0;
+}
+
 describe("a file that is made to do harm is refused by the try-out sheet before it can", () => {
   it.each<[string, () => Promise<Uint8Array>, RegExp]>([
     [
@@ -55,6 +92,16 @@ describe("a file that is made to do harm is refused by the try-out sheet before 
       "a zip that says it is larger than any disk",
       async () => lyingAboutSizes(await workbook(SHEET, (xml) => xml), 0xf0000000),
       /would unpack to \d+ MB; the limit is 512 MB/,
+    ],
+    [
+      "a zip bomb hidden behind the end of the directory",
+      () => hiding("xl/media/zz.bin", "\0".repeat(64 * MEGABYTE)),
+      /damaged or cut short/,
+    ],
+    [
+      "a part with a second name, under which it would be read",
+      () => renaming("xl/a.bin", "<!DOCTYPE a><a/>", "xl/worksheets/sheet9.xml"),
+      /names that a workbook cannot have/,
     ],
     [
       "entities that would grow to billions of letters",

@@ -7,6 +7,10 @@ import { PAGE_FOLDER, ROOT } from "./build";
 
 /** Only this machine can reach the page. */
 const HOST = "127.0.0.1";
+
+/** A page of somebody else's may have its own name lead here, and would read the workbook under that name. */
+const OUR_NAMES = /^(?:localhost|127\.0\.0\.1)(?::\d+)?$/i;
+
 const PORTS_TO_TRY = 20;
 const LAST_PORT = 65_535;
 
@@ -31,6 +35,13 @@ const POLICY = [
   "frame-ancestors 'none'",
 ].join("; ");
 
+const EVERY_ANSWER = {
+  "Content-Security-Policy": POLICY,
+  "Cross-Origin-Resource-Policy": "same-origin",
+  "X-Content-Type-Options": "nosniff",
+  "Cache-Control": "no-cache",
+};
+
 const FILES: Record<string, string> = {
   "/": "src/hosts/tryout/page/index.html",
   "/page.css": "src/hosts/tryout/page/page.css",
@@ -50,6 +61,8 @@ export interface PageServer {
 export async function servePage(workbook: unknown, wantedPort: number): Promise<PageServer> {
   const workbookJson = JSON.stringify(workbook);
   const server = createServer((request, response) => {
+    if (!OUR_NAMES.test(request.headers.host ?? ""))
+      return refuse(response, 403, "This page answers to localhost only");
     const path = (request.url ?? "/").split(/[?#]/)[0] ?? "/";
     if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405, "Only reading is possible");
     if (path === "/workbook.json") return answer(response, "json", workbookJson);
@@ -70,17 +83,12 @@ export async function servePage(workbook: unknown, wantedPort: number): Promise<
 }
 
 function answer(response: ServerResponse, kind: string, content: string | Buffer): void {
-  response.writeHead(200, {
-    "Content-Type": KINDS[kind] ?? "application/octet-stream",
-    "Content-Security-Policy": POLICY,
-    "X-Content-Type-Options": "nosniff",
-    "Cache-Control": "no-cache",
-  });
+  response.writeHead(200, { ...EVERY_ANSWER, "Content-Type": KINDS[kind] ?? "application/octet-stream" });
   response.end(content);
 }
 
 function refuse(response: ServerResponse, status: number, why: string): void {
-  response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8", "X-Content-Type-Options": "nosniff" });
+  response.writeHead(status, { ...EVERY_ANSWER, "Content-Type": "text/plain; charset=utf-8" });
   response.end(why);
 }
 

@@ -1,5 +1,6 @@
 import { spawn, spawnSync, type ChildProcess } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { request, type IncomingMessage } from "node:http";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -136,6 +137,22 @@ describe("the page's server", () => {
     ])
       expect((await fetch(`${server.address}${path}`)).status, path).toBe(404);
     expect((await fetch(server.address, { method: "POST" })).status).toBe(405);
+    await server.close();
+  });
+
+  it.each([
+    ["localhost", 200],
+    ["127.0.0.1:4780", 200],
+    ["elsewhere.example", 403],
+    ["localhost.elsewhere.example:4780", 403],
+  ])("asked under the name %s answers %i, so that no other page can read the workbook", async (host, status) => {
+    const server = await servePage({ id: "bole" }, 0);
+    const asked = request({ port: server.port, host: "127.0.0.1", path: "/workbook.json", headers: { host } });
+    const answer = new Promise<IncomingMessage>((resolve) => asked.once("response", resolve).end());
+    const { statusCode, headers } = await answer;
+    expect(statusCode).toBe(status);
+    expect(headers["content-security-policy"]).toContain("default-src 'none'");
+    expect(headers["cross-origin-resource-policy"]).toBe("same-origin");
     await server.close();
   });
 });

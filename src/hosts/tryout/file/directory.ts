@@ -28,19 +28,27 @@ const STORED = 0;
 const DEFLATED = 8;
 const IN_ZIP64 = 0xffffffff;
 
-/** Reads the directory of a zip and refuses what would unpack to an absurd size, before anything is unpacked. */
+/**
+ * Reads the directory of a zip and refuses what would unpack to an absurd size, before anything is unpacked. The
+ * directory must end where the zip's end says and hold no more than that: another reader would find what is hidden
+ * behind a wrong count or place.
+ */
 export function readDirectory(bytes: Uint8Array): Entry[] {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const end = endOfDirectory(view);
   const count = view.getUint16(end + 10, true);
   if (count > MOST_ENTRIES) throw new Refused(`it holds ${count} files, more than any workbook`);
   const entries: Entry[] = [];
-  let at = view.getUint32(end + 16, true);
+  const start = view.getUint32(end + 16, true);
+  const inOnePiece = view.getUint32(end + 4, true) === 0 && view.getUint16(end + 8, true) === count;
+  if (!inOnePiece || start + view.getUint32(end + 12, true) !== end) throw damaged();
+  let at = start;
   for (let i = 0; i < count; i++) {
     if (at + 46 > end || view.getUint32(at, true) !== DIRECTORY_ENTRY) throw damaged();
     entries.push(entryAt(view, bytes, at));
     at += 46 + view.getUint16(at + 28, true) + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
+  if (at !== end) throw damaged();
   mustBeSane(entries);
   return entries;
 }

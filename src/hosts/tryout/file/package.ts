@@ -19,10 +19,7 @@ const XML_PART = /\.(?:xml|rels|vml)$/i;
 
 /** Opens a workbook file after looking at every part of it once; parts put later bear the time given here. */
 export async function openPackage(bytes: Uint8Array, date: Date): Promise<Package> {
-  const entries = soundEntries(bytes);
-  const zip = await JSZip.loadAsync(bytes, { checkCRC32: true }).catch(() => {
-    throw new Refused("it is damaged: a part of it does not fit its checksum");
-  });
+  const { entries, zip } = await openZip(bytes);
   const texts = new Map<string, string>();
   const nameOf = new Map([...entries.keys()].map((name) => [name.toLowerCase(), name]));
   const stored = (part: string) => nameOf.get(part.toLowerCase()) ?? part;
@@ -46,12 +43,18 @@ export async function openPackage(bytes: Uint8Array, date: Date): Promise<Packag
   };
 }
 
-/** The files within a workbook file by their names, after each has been unpacked once within its bounds. */
-export function soundEntries(bytes: Uint8Array): Map<string, Entry> {
+/** The files within a workbook file, each unpacked once within its bounds before a library reads any of them. */
+export async function openZip(bytes: Uint8Array): Promise<{ entries: Map<string, Entry>; zip: JSZip }> {
   mustBeZip(bytes);
   const entries = new Map(readDirectory(bytes).map((entry) => [entry.name, entry]));
   for (const entry of entries.values()) mustBeSound(bytes, entry);
-  return entries;
+  const zip = await JSZip.loadAsync(bytes, { checkCRC32: true }).catch(() => {
+    throw new Refused("it is damaged: a part of it does not fit its checksum");
+  });
+  // A zip may give a file a second name, under which nobody has looked at it.
+  if (Object.keys(zip.files).some((name) => !entries.has(name)))
+    throw new Refused("its parts have names that a workbook cannot have");
+  return { entries, zip };
 }
 
 function mustBeZip(bytes: Uint8Array): void {

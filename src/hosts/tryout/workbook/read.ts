@@ -1,6 +1,5 @@
 import ExcelJS from "exceljs";
-import JSZip from "jszip";
-import { soundEntries } from "../file/package";
+import { openZip } from "../file/package";
 import { blockOf, fixedRangeOf, placeOf, type Block } from "./addresses";
 import { readLinks } from "./links";
 import { readNames, type DefinedName } from "./names";
@@ -41,9 +40,8 @@ export interface FileWorkbook {
 
 /** Reads an .xlsx file: cells, formulas, tables and names. */
 export async function readWorkbook(bytes: Uint8Array): Promise<FileWorkbook> {
-  soundEntries(bytes);
+  const { zip } = await openZip(bytes);
   const workbook = new ExcelJS.Workbook();
-  const zip = await JSZip.loadAsync(bytes);
   const [names, links] = [await readNames(zip), await readLinks(zip)];
   await workbook.xlsx.load((await readable(zip)) as unknown as ExcelJS.Buffer);
   const tables = workbook.worksheets.flatMap(tablesOf);

@@ -114,6 +114,7 @@ function columnWidths(looks: ExcelJS.Worksheet): IWorksheetData["columnData"] {
 function rowHeights(looks: ExcelJS.Worksheet): IWorksheetData["rowData"] {
   const heights: [number, object][] = [];
   looks.eachRow({ includeEmpty: true }, (row, number) => {
+    if (!row.height && !row.hidden && !row.hasValues) return;
     const h = row.height ? Math.round(row.height * PIXELS_PER_POINT) : USUAL_HEIGHT;
     heights.push([number - 1, { h, ia: row.height ? 0 : 1, hd: row.hidden ? 1 : 0 }]);
   });
