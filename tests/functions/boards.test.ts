@@ -13,9 +13,7 @@ import {
   SURFACEMEASURE,
   TALLY,
 } from "../../src/functions/boards";
-
-const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
-const message = (answer: unknown[][]) => (answer[0]![0] as { message: string }).message;
+import { column, messageOf } from "./sheet";
 
 describe("a column of boards", () => {
   it("spills one answer a row, blank rows as 0 and bad rows as their own error", () => {
@@ -30,14 +28,14 @@ describe("a column of boards", () => {
   });
 
   it("says which size a begun row lacks", () => {
-    expect(message(BOARDFEET([[1]], [[6]], [[null]]))).toMatch(/^length: /);
+    expect(messageOf(BOARDFEET([[1]], [[6]], [[null]]))).toMatch(/^length: /);
   });
 });
 
 describe("a tally", () => {
   it("passes over rows that nobody has begun, and refuses a row half filled", () => {
     expect(TALLY(column(6.25, null, 8.75, 0), column(8, null, 12, null), [[1]])).toEqual([[4 + 9]]);
-    expect(message(TALLY(column(6.25, 8.75), column(8, null), [[1]]))).toMatch(/lengths.*row 2/);
+    expect(messageOf(TALLY(column(6.25, 8.75), column(8, null), [[1]]))).toMatch(/lengths.*row 2/);
   });
 
   it("takes one length for all the widths", () => {
@@ -59,7 +57,7 @@ describe("a slab", () => {
 
   it("refuses a gap between widths, since the steps are equal, but not blanks after them", () => {
     expect(SLABAREA(column(20, 22, 24, null, null), [[6]])).toEqual([[11]]);
-    expect(message(SLABAREA(column(20, null, 24), [[6]]))).toMatch(/no gap/);
+    expect(messageOf(SLABAREA(column(20, null, 24), [[6]]))).toMatch(/no gap/);
   });
 
   it("says why Simpson's rule has no answer", () => {
@@ -76,7 +74,7 @@ describe("a thickness", () => {
   });
 
   it("that a sheet has turned into a date is refused", () => {
-    expect(message(QUARTERS([[46146]]))).toMatch(/date/);
+    expect(messageOf(QUARTERS([[46146]]))).toMatch(/date/);
   });
 
   it("in millimetres finds its row of the table", () => {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as logs from "../../src/functions/logs";
-
-const one = (value: unknown) => [[value]];
+import { one } from "./sheet";
 
 describe("LOGSCALE", () => {
   it("spills down a column of logs, a blank row scaling 0 and a bad row keeping its own error", () => {

@@ -11,9 +11,7 @@ import {
   PARTNERSHARE,
   SAWFEE,
 } from "../../src/functions/money";
-
-const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
-const message = (answer: unknown[][]) => (answer[0]![0] as { message: string }).message;
+import { column, messageOf } from "./sheet";
 
 describe("a price list", () => {
   it("spills a price a row for one margin, and 0 for rows without a cost", () => {
@@ -29,14 +27,14 @@ describe("a price list", () => {
   it("refuses a cost below 0", () => expect(LISTPRICE([[-6]], [[40]])[0]![0]).toMatchObject({ error: "#VALUE!" }));
 
   it("does not take a missing cost for a margin of everything", () => {
-    expect(message(MARGIN([[10]], [[null]]))).toMatch(/^cost: /);
+    expect(messageOf(MARGIN([[10]], [[null]]))).toMatch(/^cost: /);
   });
 });
 
 describe("a log", () => {
   it("may have come with a fee: its cost is below 0", () => {
     expect(BOARDCOST([[-50]], [[60]], [[3]], [[40]], [[null]], [[260]])).toEqual([[0.5]]);
-    expect(message(BOARDCOST([[120]], [[-60]], [[3]], [[40]], [[60]], [[400]]))).toMatch(/^haul: /);
+    expect(messageOf(BOARDCOST([[120]], [[-60]], [[3]], [[40]], [[60]], [[400]]))).toMatch(/^haul: /);
   });
 
   it("that costs more than its lumber brings gets a bid below 0", () => {
@@ -44,7 +42,7 @@ describe("a log", () => {
   });
 
   it("has no bid while its costs are missing", () =>
-    expect(message(LOGBID([[100]], [[4]], [[null]]))).toMatch(/^costs: /));
+    expect(messageOf(LOGBID([[100]], [[4]], [[null]]))).toMatch(/^costs: /));
 });
 
 describe("money without board feet", () => {
@@ -52,7 +50,7 @@ describe("money without board feet", () => {
 
   it("has no cost a foot, and never one of 0", () => {
     expect(BOARDCOST([[120]], [[60]], [[3]], [[40]], [[60]], blank)[0]![0]).toMatchObject({ error: "#N/A" });
-    expect(message(HAULCOST([[60]], [[1.5]], [[3]], [[30]], blank))).toMatch(/^board feet: wanted more than 0/);
+    expect(messageOf(HAULCOST([[60]], [[1.5]], [[3]], [[30]], blank))).toMatch(/^board feet: wanted more than 0/);
   });
 });
 
@@ -80,7 +78,7 @@ describe("an invoice", () => {
     expect(lines.reduce((sum, line) => sum + line, 0)).toBeCloseTo(1170.1, 9);
   });
 
-  it("refuses a line that lacks its price", () => expect(message(LINEAMOUNT([[3]], [[null]]))).toMatch(/^price: /));
+  it("refuses a line that lacks its price", () => expect(messageOf(LINEAMOUNT([[3]], [[null]]))).toMatch(/^price: /));
 
   it("refuses sawn feet without a rate", () => {
     expect(SAWFEE([[312]], [[null]])[0]![0]).toMatchObject({ error: "#N/A" });
@@ -104,6 +102,6 @@ describe("partners", () => {
   });
 
   it("without a share are asked for it by their row", () => {
-    expect(message(PARTNERSHARE([[1000]], column(300, 100), column(1, null)))).toMatch(/shares.*row 2/);
+    expect(messageOf(PARTNERSHARE([[1000]], column(300, 100), column(1, null)))).toMatch(/shares.*row 2/);
   });
 });
