@@ -36,12 +36,25 @@ function contentOfObject(cell: object): Content {
   return { error: "#VALUE!" };
 }
 
-/** An argument as a grid, whatever the host handed over: one value becomes a grid of one cell. */
+/**
+ * An argument as a grid, whatever the host handed over: one value becomes a grid of one cell. Data-type objects are
+ * opened here, so that a 0, a minus or a blank in one counts as in any other cell.
+ */
 export function gridOf(range: Range): readonly (readonly unknown[])[] {
-  if (!Array.isArray(range)) return [[range]];
+  if (!Array.isArray(range)) return [[opened(range)]];
   if (range.length === 0) return [[null]];
-  if (range.every(isFilledArray)) return range;
-  return range.map((row: unknown) => (isFilledArray(row) ? row : Array.isArray(row) ? [null] : [row]));
+  const rows: readonly unknown[][] = range.every(isFilledArray)
+    ? range
+    : range.map((row: unknown) => (isFilledArray(row) ? row : Array.isArray(row) ? [null] : [row]));
+  return rows.some((row) => row.some(isObject)) ? rows.map((row) => row.map(opened)) : rows;
+}
+
+function opened(cell: unknown): unknown {
+  return isObject(cell) ? contentOfObject(cell) : cell;
+}
+
+function isObject(cell: unknown): cell is object {
+  return typeof cell === "object" && cell !== null;
 }
 
 /** How many cells the longest row has. */

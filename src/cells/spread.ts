@@ -1,6 +1,6 @@
 import { contentOf, widestRow } from "./cell";
 import { cellError, HandedOn, Unreadable, type CellError } from "./error";
-import type { Argument } from "./reading/argument";
+import { missing, type Argument } from "./reading/argument";
 
 /** What an answered cell holds. */
 export type Answer = number | string | boolean | CellError;
@@ -158,7 +158,7 @@ function readOnce(input: Input): { value?: unknown; thrown?: unknown } {
 
 function valueOf(argument: Argument<unknown>, cell: unknown): unknown {
   if (!argument.isBlank(cell)) return argument.read(cell, argument.name);
-  if (argument.needed) throw new Unreadable(argument.name, "a value (others of this row are given)", "a blank");
+  if (argument.needed) throw missing(argument.name, cell);
   return argument.fallback;
 }
 

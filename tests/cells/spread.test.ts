@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { feet, inches, mayBeZero, number, oneOf, optional } from "../../src/cells/read";
+import { feet, inches, mayBeNegative, mayBeZero, number, oneOf, optional, yesNo } from "../../src/cells/read";
 import { spread, table } from "../../src/cells/spread";
 import { NoAnswer } from "../../src/math/errors";
 
@@ -62,6 +62,16 @@ describe("blank, zero and left out", () => {
   it("one missing of two is named", () =>
     expect(area(4, null)).toEqual([[{ error: "#VALUE!", message: expect.stringMatching(/^length: .*blank/) }]]));
   it("an optional number at 0 means its default", () => expect(area(4, 10, 0)).toEqual([[40]]));
+  it.each(["0", "0.0", " 00 ", "0 in", '0"', "0%", "0 mm"])("in a column formatted as Text %j is that 0", (zero) => {
+    expect(area(zero, zero)).toEqual([[0]]);
+    expect(area(4, 10, zero)).toEqual([[40]]);
+  });
+  it("a message says whether a blank or a 0 was met", () => {
+    const missed = (cell: unknown) => area(4, cell)[0]![0] as { message: string };
+    expect(missed(null).message).toBe("length: wanted a value (others of this row are given), got a blank");
+    expect(missed(0).message).toBe("length: wanted a value (others of this row are given), got a blank or 0");
+    expect(missed("0").message).toBe('length: wanted a value (others of this row are given), got "0"');
+  });
   it("an error is handed on even in an unfilled row", () =>
     expect(area(null, "#REF!")).toMatchObject([[{ error: "#REF!" }]]));
   it("an error object of a host counts as the error", () =>
@@ -77,6 +87,21 @@ describe("blank, zero and left out", () => {
   const fall = (from: unknown, to: unknown) =>
     spread({ from: number(from, "from"), to: mayBeZero(number(to, "to")) }, ({ from, to }) => from - to);
   it("where 0 is a real value a blank is 0", () => expect(fall(5, null)).toEqual([[5]]));
+});
+
+describe("a data-type object", () => {
+  const holding = (basicValue: unknown) => ({ type: "FormattedNumber", basicValue, numberFormat: "0.00" });
+  it("counts as the plain value in it: a number, a text, a 0, a blank", () => {
+    expect(area(holding(4), holding("10 ft"))).toEqual([[40]]);
+    expect(area(holding(4), 10, holding(0))).toEqual([[40]]);
+    expect(area(column(holding(0), holding("")), column(null, holding(" ")))).toEqual(column(0, 0));
+  });
+  it("may hold a minus, TRUE or FALSE", () => {
+    const signed = (cell: unknown) => spread({ a: mayBeNegative(number(cell, "a")) }, ({ a }) => a);
+    expect(signed(holding(-7))).toEqual([[-7]]);
+    const crossed = (cell: unknown) => spread({ a: number(1, "a"), b: yesNo(cell, "b") }, ({ b }) => b);
+    expect(crossed(column(holding(true), holding(false)))).toEqual(column(true, false));
+  });
 });
 
 describe("what leaves by the door", () => {

@@ -11,7 +11,7 @@ import {
 } from "../../math/units";
 import { shown, type Range } from "../cell";
 import { Unreadable } from "../error";
-import { argument, numberOrText, type Argument } from "./argument";
+import { argument, isBlankOrZero, numberOrText, type Argument } from "./argument";
 import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 
 /** No amount of this trade is larger, or smaller and not 0; what is, is a slip of the finger. */
@@ -128,12 +128,14 @@ export function mayBeNegative(reader: Argument<number>): Argument<number> {
 }
 
 function above(kind: Kind) {
-  return (range: Range, name: string): Argument<number> =>
-    argument(range, name, "number", (cell, as) => {
+  return (range: Range, name: string): Argument<number> => {
+    const read = (cell: unknown, as: string) => {
       const amount = amountIn(cell, as, kind);
       if (amount < SMALLEST) throw new Unreadable(as, wanted(kind, " above 0"), shown(cell));
       return amount;
-    });
+    };
+    return { ...argument(range, name, "number", read), isBlank: isBlankOrZero };
+  };
 }
 
 function any(kind: Kind) {

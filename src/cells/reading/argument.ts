@@ -20,6 +20,20 @@ export function isBlank(cell: unknown): boolean {
   return cell === null || cell === undefined || cell === 0 || (typeof cell === "string" && cell.trim() === "");
 }
 
+/**
+ * For an amount that cannot be 0: a 0 is a blank, because the desktop hands a blank over as 0. In a column formatted as
+ * Text it is written 0, 0% or 0 in.
+ */
+export function isBlankOrZero(cell: unknown): boolean {
+  return isBlank(cell) || (typeof cell === "string" && /^\s*0+(?:\.0*)?\s*(?:%|["″']|[a-z]+\.?)?\s*$/i.test(cell));
+}
+
+/** What a message says to a cell without a value that is needed. */
+export function missing(name: string, cell: unknown): Unreadable {
+  const got = cell === 0 ? "a blank or 0" : isBlank(cell) ? "a blank" : shown(cell);
+  return new Unreadable(name, "a value (others of this row are given)", got);
+}
+
 /** An argument that must be given. */
 export function argument<T>(
   range: Range,
@@ -37,8 +51,7 @@ export function optional<T, D extends T | undefined = undefined>(reader: Argumen
 
 /** For a number that 0 is a real value of; a blank counts as 0. */
 export function mayBeZero(reader: Argument<number>): Argument<number> {
-  const read = (cell: unknown, name: string) => (isZero(cell) ? 0 : reader.read(cell, name));
-  return { ...reader, needed: null, fallback: 0, read };
+  return { ...reader, needed: null, fallback: 0 };
 }
 
 /**
@@ -47,14 +60,10 @@ export function mayBeZero(reader: Argument<number>): Argument<number> {
  */
 export function sameForAll<T>(reader: Argument<T>): Argument<T> {
   const read = (cell: unknown, name: string): T => {
-    if (reader.isBlank(cell)) throw new Unreadable(name, "a value (others of this row are given)", "a blank");
+    if (reader.isBlank(cell)) throw missing(name, cell);
     return reader.read(cell, name);
   };
   return { ...reader, needed: null, isBlank: () => false, read };
-}
-
-function isZero(cell: unknown): boolean {
-  return typeof cell === "string" && /^\s*0+(?:\.0*)?\s*%?\s*$/.test(cell);
 }
 
 /** The number or text in a cell. An error in it is handed on; a truth value or a blank is refused. */

@@ -1,14 +1,18 @@
 /** A number as people write it: 14, 14.5, .5, 1/2, 14 1/2, 14-1/2. Text must have been through `tidied`. */
 export const NUMBER = String.raw`(?:\d+(?: |-))?\d+\/\d+|\d+(?:\.\d*)?|\.\d+`;
 
+/** Soft hyphen, spaces of no width, marks of the direction of writing. */
+export const UNSEEN = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060\ufeff]/g;
+
 const VULGAR_FRACTION = /[¼-¾⅐-⅞]/g;
 
 /**
  * Text with its look-alikes made one: ½ becomes 1/2, curly and prime marks become ' and ", long dashes a hyphen,
- * odd spaces a space, capitals small.
+ * odd spaces a space, capitals small; marks that nobody sees, which come along with copied text, go.
  */
 export function tidied(text: string): string {
   return text
+    .replace(UNSEEN, "")
     .replace(VULGAR_FRACTION, (fraction) => ` ${fraction.normalize("NFKC")}`)
     .replace(/[″”“‟]|''|’’|′′/g, '"')
     .replace(/[′’‘ʹ`]/g, "'")

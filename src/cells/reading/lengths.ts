@@ -1,7 +1,7 @@
 import { IN_PER_FT, CM_PER_IN, M_PER_IN, MM_PER_IN } from "../../math/units";
 import { shown, type Range } from "../cell";
 import { Unreadable } from "../error";
-import { argument, numberOrText, type Argument } from "./argument";
+import { argument, isBlankOrZero, numberOrText, type Argument } from "./argument";
 import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 
 /** No length of this trade is longer or shorter; what is, is a slip of the finger. */
@@ -10,7 +10,8 @@ const SHORTEST_IN = 1e-6;
 
 /**
  * Excel turns 5/4, 8-6 or 1/32, typed into a General cell, into a day's number: 5/4 is a day of this year, 1/32 the first
- * of January 1932. These are 1930, the earliest year of two digits, to 2050. No size in inches is as large.
+ * of January 1932. These are 1930, the earliest year of two digits, to 2050, with the hour as their fraction. No size in
+ * inches is as large.
  */
 const DATE_SERIALS = { from: 10_959, to: 55_000 };
 
@@ -29,12 +30,16 @@ const IN_PER_METRIC: Record<string, number> = { mm: 1 / MM_PER_IN, cm: 1 / CM_PE
 
 /** A size in inches: diameter, width, thickness, kerf. A bare number is inches. */
 export function inches(range: Range, name: string): Argument<number> {
-  return argument(range, name, "number", (cell, as) => inchesIn(cell, as, "inches"));
+  return lengthOf(range, name, (cell, as) => inchesIn(cell, as, "inches"));
 }
 
 /** A length in feet: log, board, span. A bare number is feet, and 8-6 is 8 ft 6 in. Kept in inches until here. */
 export function feet(range: Range, name: string): Argument<number> {
-  return argument(range, name, "number", (cell, as) => inchesIn(cell, as, "feet") / IN_PER_FT);
+  return lengthOf(range, name, (cell, as) => inchesIn(cell, as, "feet") / IN_PER_FT);
+}
+
+function lengthOf(range: Range, name: string, read: (cell: unknown, as: string) => number): Argument<number> {
+  return { ...argument(range, name, "number", read), isBlank: isBlankOrZero };
 }
 
 function inchesIn(cell: unknown, name: string, bare: "inches" | "feet"): number {
@@ -49,7 +54,7 @@ function inchesIn(cell: unknown, name: string, bare: "inches" | "feet"): number 
 }
 
 function notADate(given: number, name: string): number {
-  if (Number.isInteger(given) && given >= DATE_SERIALS.from && given < DATE_SERIALS.to)
+  if (given >= DATE_SERIALS.from && given < DATE_SERIALS.to)
     throw new Unreadable(
       name,
       "a size",

@@ -1,4 +1,4 @@
-import { contentOf, gridOf, widestRow, type Range } from "../cell";
+import { contentOf, gridOf, shown, widestRow, type Range } from "../cell";
 import { HandedOn, Unreadable } from "../error";
 import { isBlank, type Argument } from "./argument";
 import { inches } from "./lengths";
@@ -73,7 +73,11 @@ export function rows<R extends object>(fields: Fields<R>): Argument<R[]> {
 function valueInRow(reader: Argument<unknown>, cell: unknown, row: number): unknown {
   if (!reader.isBlank(cell)) return reader.read(cell, `${reader.name}, row ${row + 1}`);
   if (reader.needed)
-    throw new Unreadable(reader.name, "a value in every row that is begun", `a blank in row ${row + 1}`);
+    throw new Unreadable(
+      reader.name,
+      "a value in every row that is begun",
+      `${isBlank(cell) ? "a blank" : shown(cell)} in row ${row + 1}`,
+    );
   return reader.fallback;
 }
 

@@ -2,12 +2,14 @@ import { contentOf, shown, type Range } from "../cell";
 import { editDistance } from "../edit-distance";
 import { HandedOn, Unreadable } from "../error";
 import { argument, type Argument } from "./argument";
+import { UNSEEN } from "./digits";
 
 /** A list of names: each key with the other spellings it is known by. */
 export type Names<K extends string> = Readonly<Record<K, readonly string[]>>;
 
-/** How many near misses a message offers. */
+/** How many near misses a message offers, and how many names a list may have to be shown whole. */
 const OFFERED = 3;
+const SHORT_LIST = 6;
 
 /** A spelling this many letters longer or shorter is no near miss, and is not compared letter by letter. */
 const MOST_EDITS = 5;
@@ -22,16 +24,18 @@ export function text(range: Range, name: string): Argument<string> {
   return argument(range, name, "name", (cell, as) => textIn(cell, as, "text"));
 }
 
-/** Yes or no, or TRUE or FALSE; a blank is no. */
+/** Yes or no, TRUE or FALSE, 1 or 0 as in the sheet's own functions; a blank is no. */
 export function yesNo(range: Range, name: string): Argument<boolean> {
-  const read = (cell: unknown, as: string) => (typeof cell === "boolean" ? cell : keyIn(YES_NO, cell, as) === "yes");
+  const read = (cell: unknown, as: string) =>
+    typeof cell === "boolean" ? cell : cell === 1 || keyIn(YES_NO, cell, as) === "yes";
   return { ...argument(range, name, "name", read), needed: null, fallback: false };
 }
 
-const YES_NO: Names<"yes" | "no"> = { yes: ["y", "true"], no: ["n", "false"] };
+const YES_NO: Names<"yes" | "no"> = { yes: ["y", "true", "1"], no: ["n", "false", "0"] };
 
 function keyIn<K extends string>(names: Names<K>, cell: unknown, name: string): K {
-  const given = textIn(cell, name, "a name");
+  const keys = Object.keys(names);
+  const given = textIn(cell, name, keys.length <= SHORT_LIST ? `one of ${keys.join(", ")}` : "a name");
   const spellings = spellingsOf(names);
   const key = spellings.get(plain(given)) ?? spellings.get(plain(turnedRound(given)));
   if (key === undefined) throw new Unreadable(name, offer(names, given), shown(given));
@@ -48,6 +52,7 @@ function textIn(cell: unknown, name: string, wanted: string): string {
 /** A spelling without what people write differently: capitals, hyphens, dots, fraction signs. */
 function plain(spelling: string): string {
   return spelling
+    .replace(UNSEEN, "")
     .replace(/[¼-¾⅐-⅞]/g, (fraction) => ` ${fraction.normalize("NFKC")}`)
     .normalize("NFKD")
     .replace(/[\u0300-\u036f]/g, "")
@@ -79,7 +84,7 @@ function spellingsOf(names: Names<string>): Map<string, string> {
 /** What a message offers for an unknown name: the whole of a short list, or the nearest of a long one. */
 function offer(names: Names<string>, given: string): string {
   const keys = Object.keys(names);
-  if (keys.length <= OFFERED) return `one of ${keys.join(", ")}`;
+  if (keys.length <= SHORT_LIST) return `one of ${keys.join(", ")}`;
   const wanted = plain(given);
   const distances = new Map<string, number>();
   for (const [spelling, key] of spellingsOf(names)) {

@@ -36,6 +36,7 @@ describe("a size in inches", () => {
     ["14.5'", 174],
     ["１４", 14],
     ["14\u00a01/2", 14.5],
+    ["\u200b14 1/2\u200f", 14.5],
     [{ type: "FormattedNumber", basicValue: 12, numberFormat: "0.0" }, 12],
   ])("reads %j as %d", (cell, size) => expect(readOne(read.inches, cell)).toBe(size));
 
@@ -52,7 +53,7 @@ describe("a size in inches", () => {
       expect(refused(reader, cell)).toBe(`size: wanted a number without a comma, such as 1.5 or 1500, got "${cell}"`);
   });
   it("refuses a date, which 5/4 becomes in a General cell, and says what to do", () => {
-    for (const serial of [46146, 11689, 23377, 18264, "46146"])
+    for (const serial of [46146, 11689, 23377, 18264, "46146", 46146.25])
       expect(refused(read.inches, serial)).toMatch(/a date.*Type '5\/4 with the apostrophe/);
   });
   it.each([-3, "-3", true, 1e300, 200_000, 1e-300 * 0 - 1])("refuses %j", (cell) => void refused(read.inches, cell));

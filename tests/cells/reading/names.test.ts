@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as read from "../../../src/cells/read";
+import { spread } from "../../../src/cells/spread";
 import { readOne, refused } from "./ask";
 
 describe("a name", () => {
@@ -10,8 +11,26 @@ describe("a name", () => {
   );
   it("offers the nearest when it is unknown", () => expect(refused(tree, "balck walnut")).toMatch(/black walnut/));
   it.each([7, true, "__proto__", "constructor"])("refuses %j", (cell) => void refused(tree, cell));
+  it("of a short list is shown with all the others when it is unknown, or a number stands there", () => {
+    const pattern = (range: unknown, name: string) =>
+      read.oneOf({ live: [], slab: [], cant: [], quarter: [] }, range, name);
+    for (const cell of ["flat", 5])
+      expect(refused(pattern, cell)).toMatch(/: wanted one of live, slab, cant, quarter, got /);
+    expect(readOne(pattern, "cant\u200b")).toBe("cant");
+  });
   it("reads ¼ as 1/4", () =>
     expect(readOne((range, name) => read.oneOf({ "International 1/4": [] }, range, name), "international ¼")).toBe(
       "International 1/4",
     ));
+});
+
+describe("yes or no", () => {
+  it.each([true, "TRUE", "yes", "Y", 1, "1"])("%j is yes", (cell) => expect(readOne(read.yesNo, cell)).toBe(true));
+  it.each([false, "false", "No", 0, "0", null, ""])("%j is no", (cell) => {
+    const answer = spread({ size: read.inches(4, "size"), yes: read.yesNo(cell, "yes") }, ({ yes }) => yes);
+    expect(answer).toEqual([[false]]);
+  });
+  it.each([2, -1, "maybe"])("%j is neither, and the message says what is", (cell) =>
+    expect(refused(read.yesNo, cell)).toMatch(/^size: wanted one of yes, no, got /),
+  );
 });
