@@ -6,21 +6,29 @@ import { addressOf, placeOf } from "./workbook/addresses";
 
 export const SAMPLE = join(ROOT, "assets/bole-sample.xlsx");
 
-/** The sample workbook is not there, or is not one. */
+/** The workbook to show is not there, or is none. */
 export class NoWorkbook extends Error {
   override name = "NoWorkbook";
 }
 
-/** Opens a workbook file, or says what is wrong with it and how to get it back. */
+/** Opens a workbook file, or says what is wrong with it and, of the sample, how to get it back. */
 export async function openWorkbook(engine: Engine, path: string): Promise<OpenedWorkbook> {
   const bytes = await readFile(path).catch((fault: NodeJS.ErrnoException) => {
     const why = fault.code === "ENOENT" ? "is not there" : `cannot be read (${fault.code ?? fault.message})`;
-    throw new NoWorkbook(`The sample workbook ${path} ${why}. Make it again with: npm run sample`);
+    throw new NoWorkbook(`${spoken(path)} ${why}.${remedy(path)}`);
   });
   return engine.open(bytes).catch((fault: Error) => {
-    const why = `The sample workbook ${path} is damaged (${fault.message}).`;
-    throw new NoWorkbook(`${why} Nothing was changed. Move it away and make it again with: npm run sample`);
+    const why = `${spoken(path)} cannot be opened (${fault.message}). Nothing was changed.`;
+    throw new NoWorkbook(`${why}${remedy(path)}`);
   });
+}
+
+function spoken(path: string): string {
+  return `The ${path === SAMPLE ? "sample workbook" : "workbook"} ${path}`;
+}
+
+function remedy(path: string): string {
+  return path === SAMPLE ? " Make it again with: npm run sample" : "";
 }
 
 export interface KeyResult {

@@ -1,10 +1,11 @@
-/* Bole without Excel: the sample workbook's key results here, and the workbook itself in the browser. */
+/* Bole without Excel: a workbook's key results here, and the workbook itself in the browser. */
 import { buildPage } from "./build";
 import { showInBrowser } from "./desktop";
 import { startEngine } from "./engine";
 import { withFreeSheet } from "./free-sheet";
 import { keyResults, listed, openWorkbook, SAMPLE } from "./sample";
 import { servePage } from "./server";
+import { fromWhereTyped } from "./where-typed";
 
 const USUAL_PORT = 4780;
 const LAST_PORT = 65_535;
@@ -19,10 +20,13 @@ try {
 async function start(): Promise<void> {
   const wanted = wantedPort(process.env["BOLE_PORT"]);
   const engine = await startEngine();
-  const workbook = await openWorkbook(engine, process.env["BOLE_WORKBOOK"] ?? SAMPLE);
+  const own = process.env["BOLE_WORKBOOK"];
+  const path = own ? fromWhereTyped(own) : SAMPLE;
+  const workbook = await openWorkbook(engine, path);
   engine.stop();
-  console.log("The sample workbook (an invented yard), recalculated:\n");
-  console.log(`${listed(keyResults(workbook))}\n`);
+  console.log(`${own ? path : "The sample workbook (an invented yard)"}, recalculated:\n`);
+  const results = keyResults(workbook);
+  console.log(results.length > 0 ? `${listed(results)}\n` : "  No cell of it shows a name that begins with Key_.\n");
   await buildPage((line) => console.log(line));
   const server = await servePage(withFreeSheet(workbook.snapshot), wanted);
   if (wanted !== 0 && server.port !== wanted) console.log(`Port ${wanted} is taken; using ${server.port}.`);

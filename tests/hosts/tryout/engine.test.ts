@@ -134,6 +134,21 @@ describe("errors and their reasons", () => {
     expect(await answer("=SUM({1;2})")).toBe(3);
   });
   it.each([
+    ["=BOLE.ECHO('Big logs'!A1)", "Big logs"],
+    ["=SUM(1,Logs!$B$2:$B$9)", "Logs"],
+    ["='Sam''s'!A1", "Sam's"],
+    ["=Logs!Total*2", "Logs"],
+    ["=[logs.xlsx]Yard!A1", "Yard"],
+  ])("%s is refused, because there is no sheet of that name", async (formula, sheet) => {
+    const message = `There is no sheet ${sheet} here: write the value itself in its place.`;
+    expect(await answer(formula)).toEqual({ error: "#REF!", message });
+    expect(await answer("=B2+1")).toBe(1);
+  });
+  it.each([
+    ['=BOLE.ECHO("Logs!A1")', "Logs!A1"],
+    ["=IFERROR(#REF!,7)", 7],
+  ])("%s names no sheet", async (formula, expected) => expect(await answer(formula)).toBe(expected));
+  it.each([
     ["=1/0", "#DIV/0!"],
     ["=SQRT(-1)", "#NUM!"],
   ])("%s shows %s with a word of help", async (formula, error) => {

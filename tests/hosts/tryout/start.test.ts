@@ -1,11 +1,15 @@
 import { spawn, spawnSync, type ChildProcess } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { request, type IncomingMessage } from "node:http";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { IWorkbookData } from "@univerjs/core";
 import { afterEach, describe, expect, it } from "vitest";
 import { buildPage } from "../../../src/hosts/tryout/build";
+import type { Engine } from "../../../src/hosts/tryout/engine";
+import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
+import { openWorkbook, SAMPLE } from "../../../src/hosts/tryout/sample";
 import { opener } from "../../../src/hosts/tryout/desktop";
 import { servePage } from "../../../src/hosts/tryout/server";
 import { takeTurn } from "../../../src/hosts/tryout/turn";
@@ -48,18 +52,39 @@ describe("npm start", () => {
     expect(await ended).toBe(0);
   });
 
-  it("says that the sample workbook is missing and how to make it", async () => {
-    const { said, ended } = start({ BOLE_WORKBOOK: join(tmpdir(), "no such folder", "bole-sample.xlsx") });
-    expect(await ended).toBe(1);
-    expect(await said).toMatch(/is not there\. Make it again with: npm run sample\n$/);
+  it("shows a workbook of one's own, named from the folder where one stands, and says so", async () => {
+    await buildPage();
+    const folder = mkdtempSync(join(tmpdir(), "bole-"));
+    copyFileSync("tests/hosts/tryout/file/made-by-libreoffice.xlsx", join(folder, "my logs.xlsx"));
+    const { said } = start({ BOLE_PORT: "0", BOLE_WORKBOOK: "my logs.xlsx", INIT_CWD: folder }, "Ctrl+C");
+    const text = await said;
+    expect(text).toContain(`${join(folder, "my logs.xlsx")}, recalculated:`);
+    expect(text).toContain("No cell of it shows a name that begins with Key_.");
+    expect(text).not.toContain("sample workbook");
   });
 
-  it("says that the sample workbook is damaged and leaves it as it is", async () => {
+  it("says that a workbook is missing", async () => {
+    const { said, ended } = start({ BOLE_WORKBOOK: join(tmpdir(), "no such folder", "logs.xlsx") });
+    expect(await ended).toBe(1);
+    expect(await said).toMatch(/^The workbook .*logs\.xlsx is not there\.\n$/);
+  });
+
+  it("says why a workbook cannot be opened and leaves it as it is", async () => {
     const broken = join(mkdtempSync(join(tmpdir(), "bole-")), "broken.xlsx");
     writeFileSync(broken, "PK, and then nonsense");
     const { said, ended } = start({ BOLE_WORKBOOK: broken });
     expect(await ended).toBe(1);
-    expect(await said).toMatch(/is damaged .* Nothing was changed\. .*npm run sample\n$/);
+    expect(await said).toMatch(/^The workbook .* cannot be opened \(it is damaged .*\)\. Nothing was changed\.\n$/);
+  });
+
+  it("says how to make the sample workbook again", async () => {
+    const refusing = { open: () => Promise.reject(new Error("it is damaged")) } as unknown as Engine;
+    await expect(openWorkbook(refusing, SAMPLE)).rejects.toThrow(/^The sample workbook .*npm run sample$/);
+  });
+
+  it("names its free sheet otherwise when the workbook has one", () => {
+    const book = { sheetOrder: ["s0"], sheets: { s0: { id: "s0", name: "free sheet" } } } as unknown as IWorkbookData;
+    expect(withFreeSheet(book).sheets["free"]?.name).toBe("Free sheet 2");
   });
 });
 

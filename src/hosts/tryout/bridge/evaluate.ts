@@ -3,13 +3,14 @@ import { answerOf, type Answer } from "./answers";
 import { explain, SOMETHING_MISSING, spellingFault } from "./explain";
 import type { Messages } from "./messages";
 import type { Spreadsheet } from "./node";
+import { scan } from "./scan";
 
 /** The sheet on which formulas without a sheet of their own are calculated. */
 export const SCRATCH = { unit: "scratch", sheet: "s" };
 const SCRATCH_ROWS = 1000;
 const SCRATCH_COLUMNS = 26;
 
-/** Calculates formulas one after the other; the empty scratch sheet stands for every cell they point at. */
+/** Calculates formulas one after the other; an empty scratch sheet stands for every cell they point at. */
 export async function evaluateAll(
   formulas: readonly string[],
   { injector, parts }: Spreadsheet,
@@ -42,6 +43,9 @@ async function evaluateOne(
 ): Promise<Answer> {
   const fault = spellingFault(formula);
   if (fault) return { error: "#ERROR!", message: `Not a formula: ${fault}` };
+  const sheet = sheetIn(formula);
+  if (sheet)
+    return { error: "#REF!", message: `There is no sheet ${sheet} here: write the value itself in its place.` };
   try {
     const value = (await calculate(formula)) as FunctionVariantType | undefined;
     if (!value) return { error: "#ERROR!", message: `Not a formula: ${SOMETHING_MISSING}` };
@@ -53,4 +57,15 @@ async function evaluateOne(
     const reason = fault instanceof Error ? fault.message : String(fault);
     return { error: "#ERROR!", message: `The spreadsheet engine cannot calculate this: ${reason}` };
   }
+}
+
+/** A sheet that a formula names, quoted or not; the sign at the end of #REF! names none. */
+function sheetIn(formula: string): string | undefined {
+  const pieces = scan(formula);
+  for (const [at, { kind, text }] of pieces.entries()) {
+    if (kind === "sheet" && pieces[at + 1]?.text.startsWith("!")) return text.slice(1, -1).replaceAll("''", "'");
+    const named = kind === "plain" && /(?<![#\w/.])([A-Z_\u0080-\uFFFF][\w.\u0080-\uFFFF]*)!/i.exec(text)?.[1];
+    if (named) return named;
+  }
+  return undefined;
 }

@@ -1,8 +1,9 @@
 import { randomBytes } from "node:crypto";
 import { existsSync, linkSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { basename, dirname, extname, join, resolve } from "node:path";
+import { basename, dirname, extname, join } from "node:path";
 import { startEngine, type Engine } from "../engine";
 import { quietly } from "../quietly";
+import { fromWhereTyped } from "../where-typed";
 import type { Made } from "./recalc";
 import { Refused } from "./refused";
 
@@ -63,11 +64,6 @@ function wishFrom(words: readonly string[], now: Date): Wish | string {
   const [from, to] = paths;
   if (!from || !to || paths.length > 2) return `Wanted two paths, got ${paths.length}`;
   return { from: fromWhereTyped(from), to: fromWhereTyped(to), overwrite, at };
-}
-
-/** npm starts a script in the project's folder and says in which folder the person stood. */
-function fromWhereTyped(path: string): string {
-  return resolve(process.env["INIT_CWD"] ?? "", path);
 }
 
 /** The hours of the clock on the wall, written as UTC, so that no time zone moves a day. */
