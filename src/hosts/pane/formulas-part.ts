@@ -17,14 +17,16 @@ export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
   const list = element("div", { id: "list" });
   const refresh = () => {
     const question = search.value.trim();
-    const entries = question === "" ? [] : found(question, catalog);
-    count.textContent = question === "" ? "" : counted(entries.length);
-    if (question === "") list.replaceChildren(...steps(catalog, host));
-    else
-      list.replaceChildren(
-        ...(entries.length > 0 ? [element("h2", {}, "Found")] : []),
-        ...entries.map((entry) => shownEntry(entry, host)),
-      );
+    if (question === "") {
+      count.textContent = "";
+      return list.replaceChildren(...steps(catalog, host));
+    }
+    const { entries, everyWord } = found(question, catalog);
+    count.textContent = counted(entries.length, everyWord);
+    list.replaceChildren(
+      ...(entries.length > 0 ? [element("h2", {}, "Found")] : []),
+      ...entries.map((entry) => shownEntry(entry, host)),
+    );
   };
   search.addEventListener("input", refresh);
   refresh();
@@ -38,9 +40,9 @@ export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
   );
 }
 
-function counted(entries: number): string {
+function counted(entries: number, everyWord: boolean): string {
   if (entries === 0) return "Nothing found. Try one plain word: weight, kerf, dry, price.";
-  return `${entries} found, the likeliest first`;
+  return `${entries} found, the likeliest first${everyWord ? "" : "; none has all of these words"}`;
 }
 
 function steps(catalog: readonly Entry[], host: SheetHost): HTMLElement[] {
