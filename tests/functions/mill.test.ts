@@ -80,7 +80,7 @@ describe("the mill's functions in a sheet", () => {
 
   it("say what stops a screw, a motor, a ram, a tube and a chain, with the limit", () => {
     expect(mill.SCREWTORQUE(one(1000), one(1), one(0.9), one(4), one(0.6))).toEqual([
-      [refused("#N/A", /cannot be raised; wanted less than 0\.4/)],
+      [refused("#N/A", /cannot be raised.*: wanted less than 0\.4/)],
     ]);
     expect(mill.MOTORRPM(one(60), one(5))).toEqual([[refused("#N/A", /even number, 2 or more, got 5/)]]);
     expect(mill.MOTORRPM(one(1), one(4), one(1750))).toEqual([[refused("#N/A", /more than 1\.66.*, got 1$/)]]);

@@ -56,17 +56,18 @@ export function TORQUE(power: unknown[][], rpm: unknown[][]): unknown[][] {
  *
  * For a look at the meter. Wires, breakers and overloads go by the nameplate and the electrical code's own table (NEC
  * 430.250), which prints 28 A for 10 hp at 230 V. The usual efficiency and power factor come within 10 % of that table
- * from 5 to 50 hp; a smaller motor draws up to two thirds more than they say: give it its own.
+ * from 5 to 50 hp. A smaller motor draws up to two thirds more than they say, so it has to be given its own.
  *
  * @customfunction MOTORAMPS
  * @param power Power of the motor. A bare number is horsepower; 15 kW works too.
  * @param volts Voltage between two lines.
- * @param [efficiency] Efficiency in percent from the nameplate; 85 when left out (common practice, no source).
- * @param [powerfactor] Power factor in percent from the nameplate; 80 when left out (common practice, no source).
+ * @param [efficiency] Efficiency in percent from the nameplate; 85 when left out (common practice, no source), from 5 hp.
+ * @param [powerfactor] Power factor in percent from the nameplate; 80 when left out (common practice, no source), from 5 hp.
  * @returns Amperes
  * @example =BOLE.MOTORAMPS(10, 230) gives 27.5
  * @example =BOLE.MOTORAMPS(10, 230, 90, 85) gives 24.5
  * @example =BOLE.MOTORAMPS(10, 230, 120) gives #N/A
+ * @example =BOLE.MOTORAMPS(2, 230) gives #N/A
  * @caution Never size wires or breakers from this: that goes by nameplate, the electrical code and a licensed electrician.
  * @words amp draw, three phase current, motor current, breaker
  */

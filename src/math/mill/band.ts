@@ -7,8 +7,10 @@ import { BLADE_MODULUS_PSI, STEEL_GROWTH_PER_F, STEEL_LB_PER_FT3 } from "./steel
  *
  * @formula F = 2 w t s
  * @source plain arithmetic: two strands of cross-section w t
+ * @range a band up to 24 in wide and 1/4 in thick: none is larger (from memory)
  */
 export function bandStrainLbf({ widthIn, thicknessIn, stressPsi }: Band & { stressPsi: number }): number {
+  mustBeBand({ widthIn, thicknessIn });
   return 2 * widthIn * thicknessIn * stressPsi;
 }
 
@@ -17,10 +19,10 @@ export function bandStrainLbf({ widthIn, thicknessIn, stressPsi }: Band & { stre
  *
  * @formula s = F / (2 w t)
  * @source plain arithmetic: two strands of cross-section w t
+ * @range a band up to 24 in wide and 1/4 in thick: none is larger (from memory)
  */
 export function bandStressPsi({ strainLbf, widthIn, thicknessIn }: Band & { strainLbf: number }): number {
-  mustBeAbove(0, widthIn, "band width (in)");
-  mustBeAbove(0, thicknessIn, "band thickness (in)");
+  mustBeBand({ widthIn, thicknessIn });
   return strainLbf / (2 * widthIn * thicknessIn);
 }
 
@@ -30,10 +32,11 @@ export function bandStressPsi({ strainLbf, widthIn, thicknessIn }: Band & { stra
  * @formula dL = s L / E
  * @source Philpot, Problem 5.1: Hooke's law
  * @source Fine Woodworking 2001: 6,000 psi for each 0.001 in on 5 in, which is E = 30,000,000 psi
+ * @range a modulus from 1,000,000 to 100,000,000 psi; steel's is about 30,000,000
  * @checked 3 of 3 printed examples
  */
 export function bandStretchIn({ stressPsi, gaugeIn, modulusPsi = BLADE_MODULUS_PSI }: BandStretch): number {
-  mustBeAbove(0, modulusPsi, "modulus (psi)");
+  mustBeModulus(modulusPsi);
   return (stressPsi * gaugeIn) / modulusPsi;
 }
 
@@ -45,11 +48,13 @@ export function bandStretchIn({ stressPsi, gaugeIn, modulusPsi = BLADE_MODULUS_P
  *
  * @formula s = E t / (D + t)
  * @source plain geometry: strain of the face is half the thickness over the radius of the middle of the band
- * @range a band up to a hundredth of the wheel, where it bends at 300,000 psi: no blade steel stands that (from memory)
+ * @range a band up to a hundredth of the wheel, where it bends at 300,000 psi: no blade steel stands that (from memory);
+ *   a modulus from 1,000,000 to 100,000,000 psi
  * @checked no published answer was seen; two from memory, by the short form
  */
 export function bandBendingPsi({ thicknessIn, wheelIn, modulusPsi = BLADE_MODULUS_PSI }: BandBending): number {
   mustBeAbove(0, wheelIn, "wheel diameter (in)");
+  mustBeModulus(modulusPsi);
   mustBeBetween(0, wheelIn / LEAST_WHEEL_IN_BANDS, thicknessIn, "band thickness (in), for this wheel");
   return (modulusPsi * thicknessIn) / (wheelIn + thicknessIn);
 }
@@ -75,6 +80,7 @@ export function bandCentrifugalPsi({ speedFpm }: { speedFpm: number }): number {
  *
  * @formula s = E a dT
  * @source Singer, Problem 261
+ * @range a growth from 0.000001 to 0.0001 a degree, a modulus from 1,000,000 to 100,000,000 psi
  * @checked 4 of 4 printed examples
  */
 export function bandHeatingPsi({
@@ -82,11 +88,29 @@ export function bandHeatingPsi({
   growthPerF = STEEL_GROWTH_PER_F,
   modulusPsi = BLADE_MODULUS_PSI,
 }: BandHeating): number {
+  mustBeModulus(modulusPsi);
+  mustBeBetween(1e-6, 1e-4, growthPerF, "growth of the steel per degree F");
   return modulusPsi * growthPerF * degreesF;
 }
 
 /** A smaller wheel bends the band past what steel springs back from: the sizes stand in each other's cells. */
 const LEAST_WHEEL_IN_BANDS = 100;
+
+/** A width of 32 or a thickness of 1.1 is millimetres without their name: the stress would come out far too low. */
+const WIDEST_BAND_IN = 24;
+const THICKEST_BAND_IN = 1 / 4;
+
+function mustBeBand({ widthIn, thicknessIn }: Band): void {
+  mustBeAbove(0, widthIn, "band width (in)");
+  mustBeBetween(0, WIDEST_BAND_IN, widthIn, "band width (in)");
+  mustBeAbove(0, thicknessIn, "band thickness (in)");
+  mustBeBetween(0, THICKEST_BAND_IN, thicknessIn, "band thickness (in)");
+}
+
+/** Every metal's is between; 30 is in millions of psi, 200,000 in MPa. */
+function mustBeModulus(modulusPsi: number): void {
+  mustBeBetween(1e6, 1e8, modulusPsi, "modulus (psi)");
+}
 
 interface Band {
   widthIn: number;

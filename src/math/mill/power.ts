@@ -1,4 +1,4 @@
-import { mustBeAbove, NoAnswer } from "../errors";
+import { mustBeAbove, mustBeAtLeast, NoAnswer } from "../errors";
 import { mustBeKerf } from "../sawing/kerf";
 import { FTLBF_PER_MIN_PER_HP, IN_PER_FT, W_PER_ELECTRIC_HP } from "../units";
 
@@ -34,25 +34,24 @@ export function torqueLbfFt({ powerHp, rpm }: { powerHp: number; rpm: number }):
 export const USUAL_EFFICIENCY_PERCENT = 85;
 /** Common practice, no source: see the efficiency. */
 export const USUAL_POWER_FACTOR_PERCENT = 80;
+/** Smaller motors are worse: by the same table they draw up to two thirds more than the usual figures say. */
+const USUAL_FROM_HP = 5;
 
 /**
  * Line current of a three-phase motor.
  *
  * @formula I = 746 hp / (sqrt(3) V e pf), efficiency and power factor as shares
- * @source NIST SP 811, appendix B: the electric horsepower is 746 W
+ * @source plain arithmetic: power of three phases, root 3 V I e pf; an electric horsepower is 746 W (NIST SP 811)
  * @source common practice, no source: efficiency 85 % and power factor 80 % when none are given
- * @range efficiency and power factor above 0 and up to 100 %
+ * @range efficiency and power factor above 0 and up to 100 %; both have to be given for a motor under 5 hp
  * @checked no published example was seen; within 10 % of 36 cells of NEC table 430.250 from 5 to 50 hp
  */
-export function motorAmps({
-  powerHp,
-  volts,
-  efficiencyPercent = USUAL_EFFICIENCY_PERCENT,
-  powerFactorPercent = USUAL_POWER_FACTOR_PERCENT,
-}: MotorAmps): number {
+export function motorAmps({ powerHp, volts, efficiencyPercent, powerFactorPercent }: MotorAmps): number {
   mustBeAbove(0, volts, "line voltage (V)");
-  const efficiency = shareOf(efficiencyPercent, "motor efficiency (%)");
-  const powerFactor = shareOf(powerFactorPercent, "power factor (%)");
+  if (efficiencyPercent === undefined || powerFactorPercent === undefined)
+    mustBeAtLeast(USUAL_FROM_HP, powerHp, "motor (hp) without its own efficiency and power factor");
+  const efficiency = shareOf(efficiencyPercent ?? USUAL_EFFICIENCY_PERCENT, "motor efficiency (%)");
+  const powerFactor = shareOf(powerFactorPercent ?? USUAL_POWER_FACTOR_PERCENT, "power factor (%)");
   return (W_PER_ELECTRIC_HP * powerHp) / (Math.sqrt(3) * volts * efficiency * powerFactor);
 }
 

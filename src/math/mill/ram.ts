@@ -10,7 +10,7 @@ interface Ram {
  * Pressure at which a hydraulic ram gives a force, pushing, or pulling on the rod's side.
  *
  * @formula p = F / (pi (D^2 - d^2) / 4), d = 0 on the full bore
- * @source Machinery's Handbook 31, p 79: area of a circle and of a ring
+ * @source plain arithmetic: pressure times area (of a circle or a ring: Machinery's Handbook 31, p 79)
  * @range a rod thinner than the bore
  * @checked the area, 1 of 1 printed example; no sound published example of a ram was found
  */
@@ -22,7 +22,7 @@ export function ramPressurePsi({ forceLbf, ...ram }: Ram & { forceLbf: number })
  * Force of a hydraulic ram at a pressure, pushing, or pulling on the rod's side.
  *
  * @formula F = p * pi (D^2 - d^2) / 4, d = 0 on the full bore
- * @source Machinery's Handbook 31, p 79: area of a circle and of a ring
+ * @source plain arithmetic: pressure times area (of a circle or a ring: Machinery's Handbook 31, p 79)
  * @range a rod thinner than the bore
  * @checked the area, 1 of 1 printed example; no sound published example of a ram was found
  */

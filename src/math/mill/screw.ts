@@ -1,4 +1,4 @@
-import { mustBeBetween, NoAnswer } from "../errors";
+import { mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
 import { FTLBF_PER_MIN_PER_HP, IN_PER_FT } from "../units";
 
 interface Thread {
@@ -38,10 +38,7 @@ export function screwTorqueLbfIn({ loadLb, direction = "up", friction, ...thread
   const { meanIn, slope } = threadShape(thread);
   const mu = frictionOf(friction);
   if (direction === "down") return (((loadLb * meanIn) / 2) * (mu - slope)) / (1 + mu * slope);
-  if (mu * slope >= 1)
-    throw new NoAnswer(
-      `thread friction: cannot be raised; wanted less than ${1 / slope} on a thread as steep as this, got ${mu}`,
-    );
+  mustBeBelow(1 / slope, mu, "thread friction, or a load cannot be raised on a thread as steep as this");
   return (((loadLb * meanIn) / 2) * (mu + slope)) / (1 - mu * slope);
 }
 

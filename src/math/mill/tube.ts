@@ -1,4 +1,4 @@
-import { mustBeAbove, NoAnswer } from "../errors";
+import { mustBeAbove, mustBeBetween, NoAnswer } from "../errors";
 import { IN2_PER_FT2, IN_PER_FT } from "../units";
 import { STEEL_LB_PER_FT3, STRUCTURAL_MODULUS_PSI } from "./steel";
 
@@ -30,7 +30,7 @@ export function tubeWeightLb({ lengthFt, ...tube }: Tube & { lengthFt: number })
  * @formula I by the design wall, 0.93 of the nominal one, the height standing
  * @source Oregon lecture 40, Example 40-1
  * @source AISC Manual, tables 1-11 and 1-12
- * @range a wall up to a quarter of the smaller side, where the corners meet
+ * @range a wall up to a quarter of the smaller side, where the corners meet; a sag up to a tenth of the span
  */
 export function tubeSagIn({ spanFt, loadLb, spread = false, ...tube }: TubeSag): number {
   mustHaveCorners(tube);
@@ -43,13 +43,16 @@ export function tubeSagIn({ spanFt, loadLb, spread = false, ...tube }: TubeSag):
  *
  * @formula middle: P L^3 / (48 E I); spread: 5 P L^3 / (384 E I); E = 29,000,000 psi
  * @source Oregon lecture 40, Example 40-1
- * @range a moment of inertia above 0
+ * @range a moment of inertia above 0; a sag up to a tenth of the span, past which the formula, for a nearly straight beam, fails
  * @checked 1 of 1 printed example, a load at the middle
  */
 export function beamSagIn({ spanFt, loadLb, spread = false, inertiaIn4 }: BeamSag): number {
   mustBeAbove(0, inertiaIn4, "moment of inertia (in4)");
   const share = spread ? 5 / 384 : 1 / 48;
-  return (share * loadLb * (spanFt * IN_PER_FT) ** 3) / (STRUCTURAL_MODULUS_PSI * inertiaIn4);
+  const spanIn = spanFt * IN_PER_FT;
+  const sagIn = (share * loadLb * spanIn ** 3) / (STRUCTURAL_MODULUS_PSI * inertiaIn4);
+  mustBeBetween(0, spanIn / LEAST_SPAN_IN_SAGS, sagIn, "sag (in), by a formula for a beam that stays nearly straight");
+  return sagIn;
 }
 
 /**
@@ -77,6 +80,9 @@ export function tubeInertiaIn4(tube: Tube): number {
   mustHaveCorners(tube);
   return roundedInertia(outline(tube)) - roundedInertia(hollow(tube));
 }
+
+/** Long before this a steel beam has bent for good (plain geometry, by any steel's strength). */
+const LEAST_SPAN_IN_SAGS = 10;
 
 interface TubeSag extends Tube {
   spanFt: number;

@@ -7,6 +7,9 @@ import {
   bandStressPsi,
   bandStretchIn,
 } from "../../../src/math/mill/band";
+import { PA_PER_PSI } from "../../../src/math/units";
+
+const PSI_PER_MPA = 1e6 / PA_PER_PSI;
 
 describe("a band", () => {
   it("stretches 0.001 in on 5 in under 6,000 psi (Fine Woodworking 2001), the steel's 30,000,000 psi", () => {
@@ -19,13 +22,13 @@ describe("a band", () => {
 
   it("of 0.80 mm on 600 mm wheels bends at 266.67 MPa by the short form (answer from memory), 0.13 % less exactly", () => {
     // Short form E t / D, exact form E t / (D + t): apart by t / (D + t), 0.8 of 600.8.
-    const exact = bandBendingPsi({ thicknessIn: 0.8, wheelIn: 600, modulusPsi: 200000 });
+    const exact = bandBendingPsi({ thicknessIn: 0.8, wheelIn: 600, modulusPsi: 200000 * PSI_PER_MPA }) / PSI_PER_MPA;
     expect(exact).toBeCloseTo(266.31, 2);
     expect(exact * (600.8 / 600)).toBeCloseTo(266.67, 2);
   });
 
   it("bends at 400 MPa on a 400 mm wheel by the short form (answer from memory)", () => {
-    const exact = bandBendingPsi({ thicknessIn: 0.8, wheelIn: 400, modulusPsi: 200000 });
+    const exact = bandBendingPsi({ thicknessIn: 0.8, wheelIn: 400, modulusPsi: 200000 * PSI_PER_MPA }) / PSI_PER_MPA;
     expect(exact * (400.8 / 400)).toBeCloseTo(400, 9);
   });
 
@@ -60,6 +63,29 @@ describe("a band", () => {
     expect(bandBendingPsi({ thicknessIn: 0.36, wheelIn: 36 })).toBeCloseTo(300_000 / 1.01, 6);
     expect(() => bandBendingPsi({ thicknessIn: 0.361, wheelIn: 36 })).toThrow("wanted 0 to 0.36, got 0.361");
     expect(() => bandBendingPsi({ thicknessIn: 36, wheelIn: 0.042 })).toThrow("band thickness (in), for this wheel");
+  });
+
+  it("is never taken in millimetres without their name, whose stress would come out 25 times too low", () => {
+    const pull = { strainLbf: 2500, stressPsi: 15000 };
+    for (const ask of [bandStressPsi, bandStrainLbf]) {
+      expect(ask({ ...pull, widthIn: 24, thicknessIn: 0.25 })).toBeGreaterThan(0);
+      expect(() => ask({ ...pull, widthIn: 1.25, thicknessIn: 1.1 })).toThrow("band thickness (in): wanted 0 to 0.25");
+      expect(() => ask({ ...pull, widthIn: 32, thicknessIn: 0.045 })).toThrow("band width (in): wanted 0 to 24");
+    }
+  });
+
+  it("takes no modulus in millions of psi or in MPa, and no growth in millionths", () => {
+    for (const modulusPsi of [30, 200_000, 0, 2e8])
+      for (const ask of [
+        () => bandStretchIn({ stressPsi: 6000, gaugeIn: 5, modulusPsi }),
+        () => bandBendingPsi({ thicknessIn: 0.042, wheelIn: 36, modulusPsi }),
+        () => bandHeatingPsi({ degreesF: 70, modulusPsi }),
+      ])
+        expect(ask).toThrow("modulus (psi): wanted 1000000 to 100000000");
+    for (const growthPerF of [6.5, 0, 5e-7])
+      expect(() => bandHeatingPsi({ degreesF: 70, growthPerF })).toThrow("growth");
+    expect(bandHeatingPsi({ degreesF: 1, growthPerF: 1e-6, modulusPsi: 1e6 })).toBeCloseTo(1, 9);
+    expect(bandHeatingPsi({ degreesF: 1, growthPerF: 1e-4, modulusPsi: 1e8 })).toBeCloseTo(10_000, 6);
   });
 
   it("has no stress without width or thickness, on no wheel, of no stiffness", () => {

@@ -47,6 +47,16 @@ describe("the current of a three-phase motor", () => {
     }
   });
 
+  it("under 5 hp is not told by the usual figures, which fall up to two fifths short of the table there", () => {
+    const own = { efficiencyPercent: 75, powerFactorPercent: 70 };
+    expect(motorAmps({ powerHp: 5, volts: 230 })).toBeGreaterThan(13);
+    expect(motorAmps({ powerHp: 2, volts: 230, ...own })).toBeGreaterThan(5);
+    for (const given of [{}, { efficiencyPercent: 75 }, { powerFactorPercent: 70 }])
+      expect(() => motorAmps({ powerHp: 4.9, volts: 230, ...given })).toThrow(
+        "motor (hp) without its own efficiency and power factor: wanted 5 or more, got 4.9",
+      );
+  });
+
   it("has no answer without volts, nor for shares over the whole", () => {
     expect(() => motorAmps({ powerHp: 10, volts: 0 })).toThrow("line voltage (V)");
     expect(() => motorAmps({ powerHp: 10, volts: 230, efficiencyPercent: 120 })).toThrow(

@@ -37,7 +37,8 @@ const TRIED: Record<string, () => void> = {
   // The table's own 6.0 A at 230 V tells it: the same power at 575 V draws so much less by Bole's formula.
   "voltagelab copy of NEC": () => {
     const row = rowsOf("mill/nec_430_250_three_phase.csv").find(({ hp }) => hp === "1.5")!;
-    const share = motorAmps({ powerHp: 1.5, volts: 575 }) / motorAmps({ powerHp: 1.5, volts: 230 });
+    const motor = { powerHp: 1.5, efficiencyPercent: 75, powerFactorPercent: 70 };
+    const share = motorAmps({ ...motor, volts: 575 }) / motorAmps({ ...motor, volts: 230 });
     expect(Number(row["230V"]) * share).toBeCloseTo(2.4, 2);
     expect(row["575V"]).toBe("2.4");
   },

@@ -68,6 +68,17 @@ describe("a steel tube", () => {
   });
 });
 
+describe("a sag", () => {
+  it("of more than a tenth of the span is none: the beam has bent for good, and the formula does not hold", () => {
+    const tube = { heightIn: 6, widthIn: 2, wallIn: 0.25, spanFt: 10 };
+    const loadAtATenth = (2000 * 12) / tubeSagIn({ ...tube, loadLb: 2000 });
+    expect(tubeSagIn({ ...tube, loadLb: loadAtATenth * 0.999 })).toBeLessThan(12);
+    expect(() => tubeSagIn({ ...tube, loadLb: loadAtATenth * 1.001 })).toThrow(
+      /^sag \(in\).*wanted 0 to 12, got 12\.01/,
+    );
+  });
+});
+
 function expectWithin(share: number, answer: number, printed: number): void {
   expect(Math.abs(answer / printed - 1), `${answer} for ${printed}`).toBeLessThanOrEqual(share);
 }
