@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planCut } from "../../../src/math/sawing/plan-cut";
 import type { Board } from "../../../src/math/sawing/flitch";
-import type { SmallLog } from "./brute-force";
-import { dice, requestFor, throwLog } from "./small-logs";
+import { dice, requestFor, throwLog, type SmallLog } from "./small-logs";
 
 /* Geometry alone: every board is put back into the log it came from. Nothing here knows how a plan is made. */
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { cutYield, planCut } from "../../../src/math/sawing/plan-cut";
-import { bruteForce, type SmallLog } from "./brute-force";
-import { dice, requestFor, throwLog } from "./small-logs";
+import { bruteForce } from "./brute-force";
+import { stackWorth } from "./brute-force/through";
+import { dice, requestFor, throwLog, type SmallLog } from "./small-logs";
 import { WORKED_PLANS } from "./worked-plans";
 
 describe("the worked plans", () => {
@@ -63,7 +64,7 @@ describe("the run of opening faces", () => {
       if (!plan.opening) continue;
       const { g } = log;
       const drops = plan.passes.flatMap(({ board }) => (board ? plan.job.products.indexOf(board.product) : []));
-      const worthFrom = (openingIn: number) => bruteForce(log, { face: Math.round(openingIn / g), drops });
+      const worthFrom = (openingIn: number) => stackWorth(log, Math.round(openingIn / g), drops);
       const { lowestIn, highestIn, chosenIn } = plan.opening;
       expect(plan.passes[0]!.bladeHeightIn).toBe(chosenIn);
       for (let face = lowestIn; face < highestIn + g / 2; face += g)

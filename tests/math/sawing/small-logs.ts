@@ -1,5 +1,41 @@
 import type { CutRequest } from "../../../src/math/sawing/cut-request";
-import type { SmallLog } from "./brute-force";
+
+/** A log with a mill and products to saw it into; inches, but for the lengths of boards, which are feet. */
+export interface SmallLog {
+  pattern: "live" | "slab" | "cant" | "quarter";
+  /** Small end up and down, and across; length; growth in diameter over 4 ft. */
+  d: number;
+  dw: number;
+  L: number;
+  T: number;
+  /** Flat on the bed, or with its pith level. */
+  flat: boolean;
+  /** The bow at mid-length: up, down or to the side. */
+  sweep: number;
+  way: 1 | -1 | 0;
+  kerf: number;
+  ripKerf: number;
+  /** The scale step. */
+  g: number;
+  products: { tally: number; green: number; prices: [from: number, price: number][] }[];
+  passCost: number;
+  minWidth: number;
+  maxWidth: number;
+  widthStep: number;
+  widths?: number[];
+  widthAllow: number;
+  minLength: number;
+  lengthStep: number;
+  trim: number;
+  wane: number;
+  rip: boolean;
+  bedMin: number;
+  throat: number;
+  cantWidths: number[];
+  free: boolean;
+  minRing: number;
+  heart: number;
+}
 
 /** The same sequence of numbers from 0 to 1 every time (a multiply-and-shift generator). */
 export function dice(seed: number): () => number {
