@@ -1,4 +1,4 @@
-import type { CellValue, DataValidation } from "exceljs";
+import type { CellValue, DataValidation, Row } from "exceljs";
 import { type Answer, placeOf } from "../draft";
 import { storedFormula } from "../file/formula";
 import { type Page, put } from "./page";
@@ -69,13 +69,19 @@ export function spill(
       cell.style = row === 0 && headerStyle ? { ...headerStyle } : { ...COMPUTED, ...(format && { numFmt: format }) };
       if (typeof answer === "string" && !(row === 0 && headerStyle)) {
         setIn(page, cell.address);
-        const tooLong = answer.length > (sheet.getColumn(Number(cell.col)).width ?? 0);
-        cell.style = { ...cell.style, alignment: { ...cell.style.alignment, wrapText: tooLong } };
+        const lines = Math.ceil(answer.length / sheet.getColumn(Number(cell.col)).width!);
+        cell.style = { ...cell.style, alignment: { ...cell.style.alignment, wrapText: lines > 1 } };
+        if (lines > 1) makeRoom(sheet.getRow(Number(cell.row)), lines);
       }
       if (row > 0 || column > 0) cell.value = answer === undefined || answer === "" ? null : (answer as CellValue);
     }
   corner.value = arrayOver(formulaValue(storedFormula(typed), grid[0]?.[0]), `${address}:${end}`);
   draft.spills.push({ sheet: sheet.name, address });
+}
+
+/** A row with room for so many lines, and no less than it has. */
+function makeRoom(row: Row, lines: number): void {
+  row.height = Math.max(row.height ?? 0, 15.5 * lines);
 }
 
 /** Up to four decimals where nothing else is asked for. */

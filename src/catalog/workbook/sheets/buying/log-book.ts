@@ -57,8 +57,8 @@ const HEADER_ROW = 10;
 /** The log book: what came in, what it scales, what it weighs, and whether the mill takes it. */
 export function drawLogBook(draft: Draft): void {
   const page = startPage(draft, "Log book", {
-    title: "Log book",
-    lead: "One row a log. Diameters in inches inside bark, read two ways across each end. Lengths as on the tape: 10'6\", 8-6 or 3.2 m. Defect is the share of the scale taken off. The small grey words name the function behind each column.",
+    title: "Log book: what is in each log, and does the mill take it",
+    lead: "One row a log. Diameters in inches inside bark, read two ways across each end. Lengths as on the tape: 10'6\", 8-6 or 3.2 m. Sweep and room to spare in inches. Defect is the share of the scale taken off. The small grey words name the function behind each column.",
     widths: WIDTHS,
   });
   drawStatus(page, "J1");

@@ -59,7 +59,7 @@ export const SAMPLE_BOARD: readonly Line[] = [
 
 /** One run of the kiln, and what it adds to the cost of a dry foot. */
 export const KILN: readonly Line[] = [
-  { label: "Stack in the kiln", value: "D3", name: "Kiln_stack", list: "Stack_list", says: "20 June to 4 July" },
+  { label: "Stack in the kiln", value: "D3", name: "Kiln_stack", list: "Stack_list", says: "24 August to 7 September" },
   { label: "Days", value: 14, name: "Kiln_days", says: "invented" },
   { label: "Power, kWh a day", value: 31, name: "Kiln_kwh", says: "invented" },
   { label: "Price of a kWh", value: 0.16, format: FORMAT.money, name: "Kwh_price", says: "invented" },

@@ -63,7 +63,7 @@ export function drawDrying(draft: Draft): void {
     title: "Drying: when is it ready",
     lead: "The air sets how dry wood can get in the yard; your own readings say how fast. The forecast fits the drying curve to the readings of each stack and names the day the target is reached.",
     onePage: true,
-    widths: [31, 24, 20, 11, 12, 11, 12, 20, 11, 11, 11, 11],
+    widths: [31, 24, 20, 11, 12, 11, 12, 20, 14, 13, 13, 13],
   });
   drawStatus(page, "E1");
   drawFacts(page, FACT_COLUMNS, 4, SETTINGS);

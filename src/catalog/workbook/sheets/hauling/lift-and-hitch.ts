@@ -17,11 +17,14 @@ const PLAN = [
   { Log: "L16", ahead: -3 },
 ];
 
+/** A column of the log book for all logs of the plan. */
+const ofPlan = (column: string) => `XLOOKUP(Plan[Log], Logs[Log], Logs[${column}])`;
+
 /** A load planned before anything is lifted, and the pull in a sling. */
 export function drawLiftAndHitch(draft: Draft): void {
   const page = startPage(draft, "Lift and hitch", {
-    title: "Lift and hitch",
-    lead: "Plan a load before the loader starts: type the logs and where each one's middle lies, ahead of the axle (minus behind it). The plan shown is over the rating on purpose, and was never hauled.",
+    title: "Lift and hitch: plan a load and a lift before the loader starts",
+    lead: "Type the logs and where each one's middle lies, ahead of the axle (minus behind it). The plan shown is over the rating and too light on the hitch on purpose, and was never hauled.",
     widths: FIGURE_WIDTHS,
   });
   caution(
@@ -80,30 +83,38 @@ export function drawLiftAndHitch(draft: Draft): void {
     },
     {
       label: "Payload left at worst",
-      formula: "=BOLE.LOADLEFT(Plan_rating, Plan_empty, XLOOKUP(Plan[Log], Logs[Log], Logs[Could be lb]))",
+      formula: `=BOLE.LOADLEFT(Plan_rating, Plan_empty, ${ofPlan("Could be lb")})`,
       array: true,
       unit: "lb",
       format: FORMAT.whole,
       caution: "Every log at 15 % over the estimate.",
     },
     {
-      label: "Share of the load on the hitch",
+      label: "Share of the whole weight on the hitch",
       formula: "=BOLE.TONGUESHARE(Plan[Weight lb], Plan[Ahead of axle ft], Plan_hitch, Plan_empty, Plan_empty_share)",
       unit: "percent",
       format: FORMAT.one,
       caution: "Trailer makers ask for 9 to 15 %. Stay under the rating of coupler and ball.",
     },
     {
+      label: "Limit of one strap or chain",
+      formula: "=XLOOKUP(Plan_vehicle, Vehicles[Vehicle], Vehicles[Strap limit lb])",
+      unit: "lb",
+      format: FORMAT.whole,
+      name: "Plan_strap",
+    },
+    {
       label: "Tie-downs for the longest log",
-      formula: `=BOLE.TIEDOWNS(SUM(Plan[Weight lb]), "10'6""", 3333)`,
+      formula: `=MAX(BOLE.TIEDOWNS(SUM(${ofPlan("Could be lb")}), ${ofPlan("Length")}, Plan_strap))`,
+      array: true,
       unit: "at least",
-      caution: "The least the federal rule asks for.",
+      caution: "The least the federal rule asks for; logs standing in stakes have a rule of their own.",
     },
   ]);
   drawLines(page, row, "One lift", [
-    { label: "Log on the hook", value: "L06", name: "Lift_log" },
+    { label: "Log on the hook", value: "L06", name: "Lift_log", says: "a log of the log book" },
     {
-      label: "Weight by the log book",
+      label: "What it could weigh by the log book",
       formula: "=XLOOKUP(Lift_log, Logs[Log], Logs[Could be lb])",
       unit: "lb",
       format: FORMAT.whole,

@@ -30,7 +30,7 @@ const LOAD_COLUMNS: readonly Column[] = [
     formula: `=IF([@[Payload left]]<0, "OVER: do not pull", IF([@[Left at worst]]<0, "could be OVER: weigh first", "under on paper: weigh"))`,
   },
   { header: "Longest log", from: "longest", format: FORMAT.text },
-  { header: "Tie-downs", formula: `=BOLE.TIEDOWNS([@[Weight lb]], [@[Longest log]], ${vehicle("Strap limit lb")})` },
+  { header: "Tie-downs", formula: `=BOLE.TIEDOWNS([@[Could be lb]], [@[Longest log]], ${vehicle("Strap limit lb")})` },
   { header: "Miles", from: "miles" },
   { header: "Hours", from: "hours" },
   { header: "Board feet", formula: "=SUMIFS(Logs[Net], Logs[Load], [@Load])", format: FORMAT.whole },
@@ -46,8 +46,8 @@ const LOADS_HEADER = 8;
 /** What each trip carries, what is left of the rating, and how it is tied down. */
 export function drawLoads(draft: Draft): void {
   const page = startPage(draft, "Loads", {
-    title: "Loads",
-    lead: "A load takes its logs from the log book: give each log its load there. Left at worst counts every green log at the customary 15 % over the estimate.",
+    title: "Loads: is each trip under the rating, and how is it tied down",
+    lead: "A load takes its logs from the log book: give each log its load there. Weights and payload in pounds, haul in dollars. Left at worst counts every green log at the customary 15 % over the estimate.",
     widths: [9, 19, 8, 12, 12, 13, 13, 12, 27, 12, 11, 8, 8, 11, 12],
   });
   caution(
@@ -63,8 +63,8 @@ export function drawLoads(draft: Draft): void {
   drawStatus(page, "I1");
   drawFacts(page, { label: "A", value: "D", says: "E" }, 5, [
     {
-      label: "Least payload left on a trip, lb",
-      formula: "=MIN(Loads[Payload left])",
+      label: "Least payload left at worst, lb",
+      formula: "=MIN(Loads[Left at worst])",
       format: FORMAT.whole,
       key: true,
       name: "Key_least_payload",

@@ -36,7 +36,7 @@ const HEADER_ROW = 6;
 /** What each vehicle may weigh, weighs empty, and costs. */
 export function drawVehicles(draft: Draft): void {
   const page = startPage(draft, "Vehicles", {
-    title: "Vehicles",
+    title: "Vehicles: what each may weigh, and what it costs",
     lead: "Rating and empty weight of each, the limit of one of its straps or chains, and what it costs.",
     widths: [26, 14, 14, 16, 13, 13],
     landscape: false,

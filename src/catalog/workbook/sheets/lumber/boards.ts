@@ -38,7 +38,7 @@ const ONE_CALL = '=BOLE.TALLY(FILTER(Boards[Width], Boards[Log]="L02"), 10, "4/4
 export function drawBoards(draft: Draft): void {
   const page = startPage(draft, "Boards", {
     title: "Boards: what came out square-edged",
-    lead: "Thickness is typed as the trade says it: 4/4, 5/4, 8/4 (the column is formatted as Text, so that it stays what you typed). Tally counts whole surface feet of each board, as graders do; exact does not round. Boards from the kiln are measured again and sold by that net tally.",
+    lead: "Widths in inches, lengths in feet. Thickness is typed as the trade says it: 4/4, 5/4, 8/4 (the column is formatted as Text, so that it stays what you typed). Tally counts whole surface feet of each board, as graders do; exact does not round. Boards from the kiln are measured again and sold by that net tally.",
     widths: [9, 8, 20, 11, 9, 10, 11, 16, 10, 12, 14, 13, 11, 27, 11],
   });
   drawStatus(page, "H1");

@@ -54,7 +54,7 @@ export function drawLogResults(draft: Draft): void {
       value: 55,
       format: FORMAT.money,
       name: "Saw_rate",
-      says: "invented: both partners, fuel, upkeep",
+      says: "invented: both partners, fuel, upkeep; the year's fixed costs stand on the sheet Money",
     },
     {
       label: "All sawn, board feet",

@@ -60,8 +60,8 @@ const TICKET_ROWS = LINES.length + 2;
 /** Tickets for the slabs of one log, eight on a page. Each says how its slab was measured. */
 export function drawSlabTickets(draft: Draft): void {
   const page = startPage(draft, "Slab tickets", {
-    title: "Slab tickets",
-    lead: "Eight tickets to print, cut and staple. Choose the log and the state its slabs are sold in; only the tickets are printed. No standard says how a live-edge slab is measured, so each ticket says it. The slabs of one log stand together on the sheet Slabs.",
+    title: "Slab tickets: to print, cut and staple",
+    lead: "Eight tickets a page. Choose the log and the state its slabs are sold in; only the tickets are printed. No standard says how a live-edge slab is measured, so each ticket says it. The slabs of one log stand together on the sheet Slabs.",
     widths: [15, 40, 3, 15, 40],
     leadLines: 3,
     landscape: false,

@@ -32,7 +32,7 @@ const COLUMNS: readonly Column[] = [
 export function drawSlabs(draft: Draft): void {
   const page = startPage(draft, "Slabs", {
     title: "Slabs: what came out live-edged",
-    lead: "Widths of the narrow face at equal steps along the slab. No authority says how a live-edge slab is measured and the customs differ by a fifth: choose one, print it on the ticket and the bill, and keep to it.",
+    lead: "Widths of the narrow face in inches, at equal steps along the slab. No authority says how a live-edge slab is measured, and the customs differ, as the last columns show: choose one, print it on the ticket and the bill, and keep to it.",
     widths: [9, 8, 20, 11, 8, 8, 8, 10, 11, 10, 14, 25, 10, 11, 11, 11, 11, 12],
   });
   drawStatus(page, "H1");

@@ -51,13 +51,13 @@ const SOLD: readonly Column[] = [
   { header: "Sold bf", formula: "=SUMIFS(Lines[From stock bf], Lines[Log], [@Log])", format: FORMAT.whole },
   { header: "Left bf", formula: "=[@[Sawn bf]]-[@[Sold bf]]", format: FORMAT.whole },
   { header: "Cost so far", formula: `=${ofSawing("Cost so far", "[@Paid]+[@Haul]")}`, format: FORMAT.money },
-  { header: "Money in", formula: "=SUMIFS(Lines[Amount], Lines[Log], [@Log])", format: FORMAT.money },
+  { header: "Billed", formula: "=SUMIFS(Lines[Amount], Lines[Log], [@Log])", format: FORMAT.money },
   {
     header: "Profit so far",
-    formula: `=[@[Money in]]-[@[Sold bf]]*${ofSawing("Cost per bf", "0")}`,
+    formula: `=[@Billed]-[@[Sold bf]]*${ofSawing("Cost per bf", "0")}`,
     format: FORMAT.money,
   },
-  { header: "Left at cost", formula: "=[@[Cost so far]]-[@[Money in]]+[@[Profit so far]]", format: FORMAT.money },
+  { header: "Left at cost", formula: "=[@[Cost so far]]-[@Billed]+[@[Profit so far]]", format: FORMAT.money },
   {
     header: "Where it stands",
     formula:
@@ -74,7 +74,7 @@ const WIDTHS = [7, 12, 21, 18, 10, 11, 34, 9, 8, 11, 9, 12, 9, 8, 11, 9, 9, 12, 
 export function drawLogToSale(draft: Draft): void {
   const page = startPage(draft, "Log to sale", {
     title: "Log to sale: every log from the call on",
-    lead: "One row a log. Type a log's name, the day of the call, what you expect its lumber to sell for and what you decided; the other sheets fill in the rest. Profit so far is the money in less the cost of the feet sold; what is left stands at its cost, not at its price.",
+    lead: "One row a log. Type a log's name, the day of the call, what you expect its lumber to sell for and what you decided; the other sheets fill in the rest. Profit so far is what was billed, before tax, less the cost of the feet sold; what is left stands at its cost, not at its price.",
     widths: WIDTHS,
   });
   drawStatus(page, "G1");
@@ -92,7 +92,7 @@ export function drawLogToSale(draft: Draft): void {
   });
   drawFacts(page, { label: "A", value: "D", says: "E" }, 4, [
     total("Cost of all logs so far", "Cost so far", "Key_all_cost"),
-    total("Money in from their lumber", "Money in", "Key_lumber_money"),
+    total("Billed for their lumber", "Billed", "Key_lumber_money"),
     total("Profit on the feet sold", "Profit so far", "Key_log_profit"),
     total("Logs and lumber left, at cost", "Left at cost", "Key_left_at_cost"),
     {

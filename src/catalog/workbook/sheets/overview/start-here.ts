@@ -5,14 +5,14 @@ import { CAUTION, type CellStyle, COMPUTED, FORMAT, KEY, PROSE, TEXT, UNIT } fro
 import type { Step } from "../../steps";
 
 /** Wrapped text beside a cell, set off from it. */
-const BESIDE: CellStyle = { ...PROSE, alignment: { ...PROSE.alignment, indent: 1 } };
+const BESIDE: CellStyle = { ...PROSE, alignment: { ...PROSE.alignment, horizontal: "left", indent: 1 } };
 
 /** The first sheet: what this is, whether the add-in is there, how to read the cells, and what each sheet is for. */
 export function drawStartHere(draft: Draft, steps: readonly Step[]): void {
   const page = startPage(draft, "Start here", {
     title: "Bole sample workbook",
     lead: "A city-tree salvage yard of two partners, from the first call about a log to the sale of its boards, worked out with Bole's functions. Everything in here is invented: the yard, the partners, every log, customer, price and reading. Change the tinted cells and the rest follows; for your own yard keep a copy and type over ours.",
-    widths: [32, 24, 92],
+    widths: [26, 22, 84],
     leadLines: 3,
     landscape: false,
     onePage: true,

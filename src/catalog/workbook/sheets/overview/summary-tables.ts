@@ -62,8 +62,9 @@ const STOCK_ROWS: readonly Row[] = [
   { Product: "silver maple 12/4 slab", "State now": "green" },
 ];
 
+/** February and September, counted from 0. */
 const FIRST_MONTH = 1;
-const LAST_MONTH = 6;
+const LAST_MONTH = 8;
 const monthRows = (): Row[] =>
   Array.from({ length: LAST_MONTH - FIRST_MONTH + 1 }, (_, i) => ({
     Month: new Date(Date.UTC(2026, FIRST_MONTH + i)),

@@ -67,13 +67,13 @@ type Bars = Pick<BarChart, "title" | "yTitle" | "names" | "series" | "stacked" |
 
 const CHARTS: readonly Bars[] = [
   {
-    title: "Money by log: cost so far and money in",
+    title: "Money by log: cost so far and billed",
     yTitle: "Dollars",
     data: "Log to sale",
     names: storyRange("A"),
     series: [
       { name: "Cost so far", values: storyRange("R") },
-      { name: "Money in", values: storyRange("S") },
+      { name: "Billed", values: storyRange("S") },
     ],
   },
   {

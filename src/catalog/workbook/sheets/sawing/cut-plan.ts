@@ -22,8 +22,9 @@ export const THIRTY_SECONDS = "# ??/32";
 export function drawCutPlan(draft: Draft): void {
   const page = startPage(draft, "Cut plan", {
     title: "Cut plan: what to get out of one log",
-    lead: "One log, one blade, the products you have orders for. The plan is the best there is for them by board feet; the sheet Pass list prints it for the mill.",
+    lead: "One log, one blade, the products you have orders for: settings and products stand at the foot of this sheet, where both lists may grow. The plan is the best there is for them by board feet; the sheet Pass list prints it for the mill.",
     widths: FIGURE_WIDTHS,
+    onePage: true,
   });
   caution(
     page,
@@ -156,12 +157,18 @@ export function drawCutPlan(draft: Draft): void {
     },
     { label: "On the tape", formula: "=BOLE.FRACTION(Key_target_size, 32)", unit: "in" },
   ]);
-  heading(page, row, "Settings: any of those that the page of CUTPLAN lists", "B");
+  heading(page, row, "Settings, sizes in inches: any that the page of CUTPLAN lists", "C");
   const last = drawTable(page, `A${row + 2}`, "Settings", SETTINGS, [
     { Setting: "trim", Value: "3" },
     { Setting: "minimum width", Value: "4" },
     { Setting: "bed clearance", Value: "1" },
+    { Setting: "cant widths", Value: "8, 10, 12" },
   ]);
-  heading(page, last + 2, "Products: thickness as the trade says it, green size as sawn", "C");
-  drawTable(page, `A${last + 4}`, "Products", PRODUCTS, [{ Thickness: "4/4", "Green size": 1.125, Price: 2.1 }]);
+  heading(
+    page,
+    last + 2,
+    "Products: thickness as the trade says it, green size in inches as sawn, price a bf for the setting objective, value",
+    "D",
+  );
+  drawTable(page, `A${last + 4}`, "Products", PRODUCTS, [{ Thickness: "4/4", "Green size": 1.125, Price: null }]);
 }

@@ -101,7 +101,7 @@ export const TENSION: readonly Line[] = [
     name: "Speed_stress",
   },
   {
-    label: "Stress lost to 30 F of warming",
+    label: "Stress lost to 30 °F of warming",
     formula: "=BOLE.BANDHEATING(30)",
     unit: "psi",
     format: FORMAT.whole,

@@ -5,6 +5,8 @@ import { FORMAT } from "../../drawing/style";
 
 const ofKilnStack = (column: string) => `SUMIFS(Results[${column}], Results[Stack], Kiln_stack)`;
 
+const service = (name: string) => `XLOOKUP("${name}", Services[Service], Services[Price])`;
+
 /** Bids, costs and fees. */
 export function drawMoney(draft: Draft): void {
   const page = startPage(draft, "Money", {
@@ -19,13 +21,13 @@ export function drawMoney(draft: Draft): void {
   );
   figureHeader(page, 5);
   let row = drawLines(page, 6, "What to bid for a log", [
+    { label: "Log to bid for", value: "L24", name: "Bid_log", says: "a log of the log book" },
     {
       label: "Board feet you expect to sell",
-      formula: '=XLOOKUP("L24", Logs[Log], Logs[Net])',
+      formula: "=XLOOKUP(Bid_log, Logs[Log], Logs[Net])",
       unit: "bf",
       format: FORMAT.whole,
       name: "Bid_yield",
-      says: "log L24, black walnut",
     },
     { label: "What they sell for", value: 6.5, unit: "per bf", format: FORMAT.money, name: "Bid_price" },
     {
@@ -53,7 +55,13 @@ export function drawMoney(draft: Draft): void {
       format: FORMAT.whole,
       says: "see the sheet Drying",
     },
-    { label: "Shrinkage", value: "6%", format: FORMAT.text, name: "Kiln_shrinkage" },
+    {
+      label: "Shrinkage",
+      value: "6%",
+      format: FORMAT.text,
+      name: "Kiln_shrinkage",
+      says: "invented; of the green tally",
+    },
     {
       label: "Board feet left",
       formula: "=BOLE.DRIEDTALLY(Kiln_green, Kiln_shrinkage)",
@@ -63,25 +71,46 @@ export function drawMoney(draft: Draft): void {
       caution: "Bill by a new tally of the dry boards, never by this estimate.",
     },
     {
+      label: "Waste",
+      value: "8%",
+      format: FORMAT.text,
+      name: "Kiln_waste",
+      says: "invented; dry boards that do not sell",
+    },
+    {
       label: "Cost of a dry board foot",
-      formula: `=BOLE.BOARDCOST(${ofKilnStack("Log cost")}, ${ofKilnStack("Haul")}, ${ofKilnStack("Hours")}, Saw_rate, Kiln_cost, Kiln_dry, "8%")`,
+      formula: `=BOLE.BOARDCOST(${ofKilnStack("Log cost")}, ${ofKilnStack("Haul")}, ${ofKilnStack("Hours")}, Saw_rate, Kiln_cost, Kiln_dry, Kiln_waste)`,
       unit: "per bf",
       format: FORMAT.money,
       key: true,
       name: "Key_dry_foot",
     },
   ]);
-  drawLines(page, row, "What an hour and a foot must earn", [
-    { label: "Fixed costs of a year", value: 18500, format: FORMAT.moneyWhole, name: "Fixed_costs" },
-    { label: "Hours sold in a year", value: 900, unit: "h", name: "Hours_sold" },
+  row = drawLines(page, row, "What an hour and a foot must earn", [
+    {
+      label: "Fixed costs of a year",
+      value: 18500,
+      format: FORMAT.moneyWhole,
+      name: "Fixed_costs",
+      says: "invented: insurance, rent, the mill's wear by age",
+    },
+    { label: "Hours sold in a year", value: 900, unit: "h", name: "Hours_sold", says: "invented" },
     {
       label: "Running costs of an hour",
       value: 12,
+      unit: "per hour",
       format: FORMAT.money,
       name: "Running_costs",
       says: "invented: fuel, blades, wear",
     },
-    { label: "Wages of an hour", value: 44, format: FORMAT.money, name: "Wages" },
+    {
+      label: "Wages of an hour",
+      value: 44,
+      unit: "per hour",
+      format: FORMAT.money,
+      name: "Wages",
+      says: "invented: both partners",
+    },
     {
       label: "What an hour must earn",
       formula: "=BOLE.HOURLYRATE(Fixed_costs, Hours_sold, Running_costs, Wages)",
@@ -89,15 +118,43 @@ export function drawMoney(draft: Draft): void {
       format: FORMAT.money,
     },
     {
+      label: "What a foot sells for",
+      value: 4.25,
+      unit: "per bf",
+      format: FORMAT.money,
+      name: "Foot_price",
+      says: "invented: a mean over all that is sold",
+    },
+    {
+      label: "What a foot costs beside the fixed costs",
+      value: 1.9,
+      unit: "per bf",
+      format: FORMAT.money,
+      name: "Foot_cost",
+      says: "invented: log, haul, blades, drying",
+    },
+    {
       label: "Feet that cover the fixed costs",
-      formula: "=BOLE.BREAKEVENFEET(Fixed_costs, 4.25, 1.9)",
+      formula: "=BOLE.BREAKEVENFEET(Fixed_costs, Foot_price, Foot_cost)",
       unit: "bf",
       format: FORMAT.whole,
     },
+  ]);
+  drawLines(page, row, "A bill for sawing a customer's log", [
     {
-      label: "Bill for sawing 312 bf, 2 blades",
-      formula: "=BOLE.SAWFEE(312, 0.55, 0, 0, 2, 28)",
+      label: "Board feet sawn for him",
+      value: 312,
+      unit: "bf",
+      format: FORMAT.whole,
+      name: "Fee_feet",
+      says: "invented",
+    },
+    { label: "Blades spoiled by metal in it", value: 2, unit: "blades", name: "Fee_blades", says: "invented" },
+    {
+      label: "What he pays, before tax",
+      formula: `=BOLE.SAWFEE(Fee_feet, ${service("custom sawing")}, 0, 0, Fee_blades, ${service("metal strike")})`,
       format: FORMAT.money,
+      key: true,
     },
   ]);
 }

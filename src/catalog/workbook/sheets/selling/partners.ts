@@ -25,7 +25,7 @@ const OUTLAY_ROW = 6;
 export function drawPartners(draft: Draft): void {
   const page = startPage(draft, "Partners", {
     title: "Partners: who gets what",
-    lead: "Each partner first gets back what he laid out; the rest goes by the shares agreed, to the cent. Own hours at the mill are no outlay: they come out of the shares.",
+    lead: "The partners stand on the right in the order of the left. Each first gets back what he laid out; the rest goes by the shares agreed, to the cent. Own hours at the mill are no outlay: they come out of the shares.",
     widths: [28, 14, 14, 4, 20, 20, 20, 16],
   });
   caution(page, 3, "the partners' own agreement decides, and taxes are a matter for an accountant.");
