@@ -27,11 +27,11 @@ export function mustBeBelow(limit: number, value: number, what: string): void {
 }
 
 /** A number as a message shows it: six digits say enough. */
-function short(value: number): string {
+export function short(value: number): string {
   return String(Number(value.toPrecision(6)));
 }
 
 /** A refused number, with all its digits where six would show it as the limit it missed. */
-function apart(value: number, limit: number): string {
+export function apart(value: number, limit: number): string {
   return value !== limit && short(value) === short(limit) ? String(value) : short(value);
 }

@@ -27,3 +27,16 @@ export function nearestHalfDown(step: number, value: number): number {
 export function toDecimals(decimals: number, value: number): number {
   return nearest(1, value * 10 ** decimals) / 10 ** decimals;
 }
+
+/** What a sum in a sheet may miss a number by, as a share of it: 14.1 + 0.2 comes out a little under 14.3. */
+const SUM_SLIP = 1e-12;
+
+/** A lower limit that is itself a figure of the sheet, a hair lower: a sum that should meet it does. */
+export function hairUnder(limit: number): number {
+  return limit * (1 - SUM_SLIP);
+}
+
+/** An upper limit that is itself a figure of the sheet, a hair higher: a sum that should meet it does. */
+export function hairOver(limit: number): number {
+  return limit * (1 + SUM_SLIP);
+}

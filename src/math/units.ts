@@ -29,6 +29,10 @@ export const M3_PER_FT3 = 0.028316846592;
 export const KG_PER_LB = 0.45359237;
 /** exact: a metric tonne is 1000 kg */
 export const KG_PER_TONNE = 1000;
+/** exact */
+export const G_PER_KG = 1000;
+/** exact: the avoirdupois ounce is a sixteenth of the pound */
+export const OZ_PER_LB = 16;
 /** exact: standard gravity 9.80665 m/s2 times the pound in kg */
 export const N_PER_LBF = 4.4482216152605;
 /** exact from the newton and the inch */

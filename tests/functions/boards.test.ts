@@ -42,6 +42,24 @@ describe("a tally", () => {
     expect(TALLY(column(6.25, 6.25, 6.25), [["8'"]], [["4/4"]])).toEqual([[12]]);
   });
 
+  it("that nobody has begun is 0, though its thickness is set", () => {
+    expect(TALLY(column(null, null), column(null, null), [["4/4"]])).toEqual([[0]]);
+    expect(messageOf(TALLY(column(8, 9), column(8, 8), [[null]]))).toMatch(/^thickness: /);
+  });
+
+  it("has one thickness: a column of them would show the whole lot's feet beside each board", () => {
+    expect(messageOf(TALLY(column(6, 7, 8), column(8, 10, 12), column(1, 2, 3)))).toMatch(
+      /^thickness: wanted one cell, for the whole of widths, got 3 × 1 cells/,
+    );
+  });
+
+  it("names the board that is too short", () => {
+    expect(TALLY(column(8, 9), column(8, "9 in"), [[1]])[0]![0]).toMatchObject({
+      error: "#N/A",
+      message: "length of board 2 of the list (ft): wanted 1 or more, got 0.75",
+    });
+  });
+
   it("knows the rules of halves by the names the trade has for them", () => {
     expect(TALLY(column(8.5, 8.5), [[12]], [[1]], [["Retail"]])).toEqual([[16]]);
     expect(TALLY(column(8.5, 8.5), [[12]], [[1]], [["trade"]])).toEqual([[17]]);
@@ -58,6 +76,16 @@ describe("a slab", () => {
   it("refuses a gap between widths, since the steps are equal, but not blanks after them", () => {
     expect(SLABAREA(column(20, 22, 24, null, null), [[6]])).toEqual([[11]]);
     expect(messageOf(SLABAREA(column(20, null, 24), [[6]]))).toMatch(/no gap/);
+  });
+
+  it("is one slab a formula: two slabs side by side are not read as one", () => {
+    const two = [
+      [30, 24, 21],
+      [28, 22, 20],
+    ];
+    expect(messageOf(SLABFEET(column(1, 2), two, column(10, 12)))).toMatch(/^thickness: wanted one cell/);
+    expect(messageOf(SLABFEET([[1]], two, [[10]]))).toMatch(/^widths: wanted one row or one column, got 2 × 3 cells/);
+    expect(messageOf(SLABAREA(column(30, 24), column(10, 12)))).toMatch(/^length: wanted one cell/);
   });
 
   it("says why Simpson's rule has no answer", () => {
@@ -79,6 +107,16 @@ describe("a thickness", () => {
 
   it("in millimetres finds its row of the table", () => {
     expect(QUARTERS([["31.75 mm"]], [["S2S"]])).toEqual([[1.0625]]);
+  });
+
+  it("below an inch is listed as the fraction that the trade calls it", () => {
+    expect(messageOf(QUARTERS([["9/4"]], [["S2S"]]))).toMatch(/\(3\/8, 1\/2, 5\/8, 3\/4, 4\/4, /);
+  });
+
+  it("of softwood is #VALUE! where the cell names no size, and #N/A where the standard has none", () => {
+    for (const none of ["joist", "2x6x12", 2, "2-4"])
+      expect(DRESSEDSIZE([[none]])[0]![0]).toMatchObject({ error: "#VALUE!" });
+    expect(DRESSEDSIZE([["2x7"]])[0]![0]).toMatchObject({ error: "#N/A" });
   });
 
   it("of softwood that is from memory is not answered as a number", () => {
@@ -114,7 +152,19 @@ describe("the grade on a page", () => {
   });
 });
 
+describe("a length written 8-6", () => {
+  it("is 8 ft 6 in where a board's length is asked; elsewhere the message says so", () => {
+    expect(BOARDFEET([[1]], [[12]], [["8-6"]])).toEqual([[8.5]]);
+    expect(messageOf(MEASURE([["8-6"]]))).toMatch(/8-6 is feet and inches only where a log or board length is asked/);
+    expect(messageOf(MEASURE([["8-6"]]))).toMatch(/here write 8'6"/);
+  });
+});
+
 describe("a bundle", () => {
+  it("is not filled to 1.1 percent by a cell of 110 %", () => {
+    expect(PACKFEET([[48]], [[10]], [[12]], [[1]], [[1.1]])[0]![0]).toMatchObject({ error: "#N/A" });
+  });
+
   it("takes its fill as percent or as a share", () => {
     for (const fill of [90, 0.9, "90%"]) expect(PACKFEET([[48]], [[10]], [[12]], [[1]], [[fill]])).toEqual([[432]]);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as logs from "../../src/functions/logs";
-import { one } from "./sheet";
+import { column, messageOf, one, refused } from "./sheet";
 
 describe("LOGSCALE", () => {
   it("spills down a column of logs, a blank row scaling 0 and a bad row keeping its own error", () => {
@@ -37,7 +37,55 @@ describe("LOGSCALE", () => {
   });
 });
 
+describe("the International rule", () => {
+  it.each(["Int. 1/4 in", "Int'l 1/4", "Intl", 'International 1/4"', "International ¼ inch"])(
+    "is found as %s",
+    (rule) => expect(logs.LOGSCALE(one(20), one(16), one(rule))).toEqual(logs.LOGSCALE(one(20), one(16))),
+  );
+});
+
+describe("a refused log", () => {
+  const message = (...given: Parameters<typeof logs.LOGSCALE>) => messageOf(logs.LOGSCALE(...given));
+
+  it("is shown in six digits, whatever binary made of its length", () => {
+    expect(message(one(20), one(5.9), one("Decimal C"))).toBe(
+      "Scribner Decimal C length (ft): wanted 6 to 16, got 5.9",
+    );
+    expect(message(one(20), one(1.9), one("Doyle"), one("table"))).toBe("Doyle length (ft): wanted 2 to 300, got 1.9");
+  });
+
+  it("is told what to do with a long log only where it is too long", () => {
+    expect(message(one(20), one(18), one("Decimal C"))).toMatch(/got 18; Georgia scales 18 ft or more as two logs/);
+  });
+
+  it("says which end is wrong, and whether it is an end or the length", () => {
+    expect(messageOf(logs.SMALIAN(one(0.05), one(1), one(16)))).toMatch(
+      /^Smalian small-end diameter \(in\): wanted 0.1/,
+    );
+    expect(messageOf(logs.SMALIAN(one(16), one(12), one(16)))).toMatch(/^Smalian large-end diameter \(in\), not under/);
+    expect(messageOf(logs.SMALIAN(one(12), one(16), one(400)))).toMatch(/^Smalian length \(ft\): /);
+  });
+});
+
+describe("NETSCALE", () => {
+  it("takes all the deductions off one log, or one deduction off each log of a column", () => {
+    expect(logs.NETSCALE(one(300), column(32, 0.1))).toEqual(one(238));
+    expect(logs.NETSCALE(column(300, 200), one("10%"))).toEqual(column(270, 180));
+  });
+
+  it("refuses a column of logs beside a column of deductions: each log would lose them all", () => {
+    expect(messageOf(logs.NETSCALE(column(300, 200), column(30, 20)))).toMatch(
+      /^gross: wanted one cell, for the whole of deductions, got 2 × 1 cells/,
+    );
+  });
+});
+
 describe("LOGRULES", () => {
+  it("of half a log is #VALUE! and names what is missing", () => {
+    expect(logs.LOGRULES(one(20))).toEqual([[refused("#VALUE!", /^length: /)]]);
+    expect(logs.LOGRULES(one(null), one(12))).toEqual([[refused("#VALUE!", /^diameter: /)]]);
+  });
+
   it("shows the error of a rule in its own cell and answers the rest", () => {
     const rows = logs.LOGRULES(one(30), one(16));
     const cell = (rule: string) => rows.find(([name]) => name === rule)![1];

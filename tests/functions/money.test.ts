@@ -11,7 +11,7 @@ import {
   PARTNERSHARE,
   SAWFEE,
 } from "../../src/functions/money";
-import { column, messageOf } from "./sheet";
+import { column, messageOf, refused } from "./sheet";
 
 describe("a price list", () => {
   it("spills a price a row for one margin, and 0 for rows without a cost", () => {
@@ -24,7 +24,17 @@ describe("a price list", () => {
       expect(LISTPRICE([[6]], [[margin]])[0]![0]).toMatchObject({ error: "#N/A" });
   });
 
+  it("sells nothing at cost for want of a margin", () => {
+    for (const missing of [null, 0, "", "0%"])
+      expect(LISTPRICE([[6]], [[missing]])).toEqual([[refused("#VALUE!", /^margin: wanted a value/)]]);
+    expect(LISTPRICE(column(6, null), column(40, null))).toEqual(column(10, 0));
+  });
+
   it("refuses a cost below 0", () => expect(LISTPRICE([[-6]], [[40]])[0]![0]).toMatchObject({ error: "#VALUE!" }));
+
+  it("has more than the whole price left where you were paid to take the log", () => {
+    expect(MARGIN([[10]], [[-2]])).toEqual([[1.2]]);
+  });
 
   it("does not take a missing cost for a margin of everything", () => {
     expect(messageOf(MARGIN([[10]], [[null]]))).toMatch(/^cost: /);

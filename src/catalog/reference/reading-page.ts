@@ -5,7 +5,7 @@ import { page, pairs, safe } from "./html";
 const KINDS: readonly [kind: string, bare: string, text: string][] = [
   ["Diameter, width, thickness, kerf", "inches", `14 1/2, 14-1/2, 14½, 5/4, 4Q, 8'6", 45 cm, 300 mm`],
   ["Length of a log, board or span", "feet", `8'6", 8' 6-1/2", 8ft 6in, 8-6 (8 ft 6 in), 102", 2.4 m`],
-  ["Weight", "pounds", "40 lb, 18 kg, 1.2 t (metric)"],
+  ["Weight", "pounds", "40 lb, 18 kg, 850 g, 30 oz, 1.2 t (metric)"],
   ["Moisture", "percent; up to 3 it is a share, so a cell formatted as percent works: 0.12 is 12 %", "12%"],
   ["Humidity, share, slip, waste", "percent; up to 1 it is a share: 0.65 is 65 %", "65%"],
   ["Temperature", "degrees Fahrenheit", "68 F, 20 C"],

@@ -1,10 +1,12 @@
 import {
   fahrenheitFromCelsius,
+  G_PER_KG,
   IN_PER_FT,
   KG_PER_LB,
   KG_PER_TONNE,
   M_PER_IN,
   N_PER_LBF,
+  OZ_PER_LB,
   PA_PER_PSI,
   SECONDS_PER_MIN,
   W_PER_HP,
@@ -13,6 +15,11 @@ import { shown, type Range } from "../cell";
 import { Unreadable } from "../error";
 import { argument, isBlankOrZero, numberOrText, type Argument } from "./argument";
 import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
+
+/** Digits that a sheet keeps and shows; what stands behind them is the accident of binary. */
+const SHEET_DIGITS = 15;
+/** What a sum in a sheet may miss a number by, as a share of it. */
+const SUM_SLIP = 1e-12;
 
 /** No amount of this trade is larger, or smaller and not 0; what is, is a slip of the finger. */
 const LARGEST = 1e12;
@@ -33,8 +40,19 @@ interface Kind {
 
 const WEIGHT: Kind = {
   called: "pounds",
-  examples: "40, 40 lb, 18 kg or 1.2 t (metric)",
-  units: { lb: 1, pound: 1, kg: 1 / KG_PER_LB, t: KG_PER_TONNE / KG_PER_LB, tonne: KG_PER_TONNE / KG_PER_LB },
+  examples: "40, 40 lb, 18 kg, 850 g or 1.2 t (metric)",
+  units: {
+    lb: 1,
+    pound: 1,
+    oz: 1 / OZ_PER_LB,
+    ounce: 1 / OZ_PER_LB,
+    g: 1 / G_PER_KG / KG_PER_LB,
+    gram: 1 / G_PER_KG / KG_PER_LB,
+    kg: 1 / KG_PER_LB,
+    kilogram: 1 / KG_PER_LB,
+    t: KG_PER_TONNE / KG_PER_LB,
+    tonne: KG_PER_TONNE / KG_PER_LB,
+  },
 };
 /** Up to 300 % is read as a share, so that a cell formatted as percent works: 1.2 is 120 %. */
 const MOISTURE: Kind = { called: "percent", examples: "12 or 12%", units: { "%": 1, percent: 1 }, bare: shareUpTo(3) };
@@ -46,9 +64,11 @@ const TEMPERATURE: Kind = {
     f: 1,
     "°f": 1,
     "deg f": 1,
+    fahrenheit: 1,
     c: fahrenheitFromCelsius,
     "°c": fahrenheitFromCelsius,
     "deg c": fahrenheitFromCelsius,
+    celsius: fahrenheitFromCelsius,
   },
 };
 const SPEED: Kind = {
@@ -179,6 +199,10 @@ function whole(amount: number, cell: unknown, name: string): number {
   return amount;
 }
 
+/** A sum of shares may come out a hair over the limit, and 0.07 times 100 a hair over 7: neither is meant. */
 function shareUpTo(limit: number) {
-  return (given: number) => (given > 0 && given <= limit ? given * 100 : given);
+  return (given: number) => {
+    if (given <= 0 || given > limit * (1 + SUM_SLIP)) return given;
+    return Number((Math.min(given, limit) * 100).toPrecision(SHEET_DIGITS));
+  };
 }

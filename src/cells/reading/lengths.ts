@@ -81,7 +81,7 @@ function inchesInText(text: string, name: string, wanted: string, bare: "inches"
     size =
       bare === "feet"
         ? feetAndInches(found[1]!, found[2], refuse)
-        : refuse(`${wanted} (for feet and inches write 8'6")`);
+        : refuse(`${wanted} (8-6 is feet and inches only where a log or board length is asked; here write 8'6")`);
   return size ?? refuse(wanted);
 }
 

@@ -16,9 +16,14 @@ export function list<T>(reader: Argument<T>): Argument<T[]> {
   );
 }
 
-/** A whole range of values at equal steps: a blank between two of them would shift the rest, and is refused. */
+/**
+ * A whole range of values at equal steps, in one row or one column: a blank between two of them would shift the rest, and
+ * is refused; so is a block, which would be several things read as one.
+ */
 export function series<T>(reader: Argument<T>): Argument<T[]> {
+  const [height, width] = [reader.cells.length, widestRow(reader.cells)];
   return wholeRange(reader, (cells, as) => {
+    if (height > 1 && width > 1) throw new Unreadable(as, "one row or one column", `${height} × ${width} cells`);
     const filled = cells.map((cell) => !reader.isBlank(cell));
     const first = filled.indexOf(true);
     return cells.slice(first, filled.lastIndexOf(true) + 1).map((cell, i) => {

@@ -58,7 +58,7 @@ function plain(spelling: string): string {
     .replace(/[\u0300-\u036f]/g, "")
     .replace(/⁄/g, "/")
     .toLowerCase()
-    .replace(/[\s\-‐-―_.,']+/g, " ")
+    .replace(/[\s\-‐-―_.,'"″”]+/g, " ")
     .trim();
 }
 
@@ -90,9 +90,20 @@ function offer(names: Names<string>, given: string): string {
   for (const [spelling, key] of spellingsOf(names)) {
     const apart = Math.abs(wanted.length - spelling.length);
     const near = apart <= MOST_EDITS ? editDistance(wanted, spelling) : apart;
-    const distance = spelling.split(" ").includes(wanted) ? 0.5 : near;
-    distances.set(key, Math.min(distance, distances.get(key) ?? Infinity));
+    const distance = Math.min(near, wordsApart(wanted, spelling), distances.get(key) ?? Infinity);
+    distances.set(key, distance);
   }
   const nearest = keys.sort((a, b) => distances.get(a)! - distances.get(b)!).slice(0, OFFERED);
   return `a known name (nearest: ${nearest.join(", ")})`;
+}
+
+/**
+ * Names that share a word are near, however many letters the others have: English walnut is offered black walnut. A slip
+ * of one letter is nearer.
+ */
+function wordsApart(wanted: string, spelling: string): number {
+  const words = wanted.split(" ");
+  const known = spelling.split(" ");
+  const shared = words.filter((word) => known.includes(word)).length;
+  return shared === 0 ? Infinity : 1 + (words.length + known.length - 2 * shared) / 2;
 }

@@ -1,4 +1,15 @@
-import { count as wholeNumber, feet, inches, number, oneOf, optional, percent, rows } from "../../cells/read";
+import {
+  count as wholeNumber,
+  feet,
+  forWholeList,
+  inches,
+  number,
+  oneOf,
+  optional,
+  percent,
+  rows,
+  sameForAll,
+} from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { boardFeet } from "../../math/boards/board-feet";
 import { linearFeet } from "../../math/boards/linear-feet";
@@ -17,7 +28,7 @@ import { TALLY_HALVES, tallyBoardFeet } from "../../math/boards/tally";
  * @param thickness Thickness. A bare number is inches; 5/4 works too.
  * @param width Width. A bare number is inches.
  * @param length Length. A bare number is feet; 8'6" and 2.4 m work too.
- * @param [count] How many such boards; 1 when left out.
+ * @param [count] How many such boards; 1 when left out, and for a blank or 0 too.
  * @returns Board feet
  * @example =BOLE.BOARDFEET(2, 6, 12) gives 12
  * @example =BOLE.BOARDFEET("5/4", 8, 12, 10) gives 100
@@ -96,13 +107,14 @@ export function SURFACEMEASURE(width: unknown[][], length: unknown[][], halves?:
  * @customfunction TALLY
  * @param widths Full widths, a cell a board. A bare number is inches.
  * @param lengths Lengths beside them, or one for all. A bare number is feet; a part of a foot is dropped.
- * @param thickness Thickness of them all. A bare number is inches; 5/4 works too; under 1 in counts as 1 in.
+ * @param thickness One thickness for them all. A bare number is inches; 5/4 works too; under 1 in counts as 1 in.
  * @param [halves] Where exact half feet go: down (retail, when left out) or alternate (down and up by turns).
  * @returns Board feet
  * @example =BOLE.TALLY({6.25;8.75;9.25}, {8;12;12}, 1) gives 22
  * @example =BOLE.TALLY({8.5;8.5}, 12, 1, "alternate") gives 17
  * @example =BOLE.TALLY({8.5;8.5}, 12, "8/4") gives 32
  * @example =BOLE.TALLY({8.5;8.5}, {12;0}, 1) gives #VALUE!
+ * @example =BOLE.TALLY({8.5;8.5}, {12;12}, {1;2}) gives #VALUE!
  * @words scale a load of boards, tally stick, footage of a lot, how much lumber, grading
  * @see SURFACEMEASURE
  * @picture board
@@ -116,7 +128,9 @@ export function TALLY(
   return spread(
     {
       boards: rows({ widthIn: inches(widths, "widths"), lengthFt: feet(lengths, "lengths") }),
-      thicknessIn: inches(thickness, "thickness"),
+      thicknessIn: sameForAll(
+        forWholeList(forWholeList(inches(thickness, "thickness"), widths, "widths"), lengths, "lengths"),
+      ),
       halves: optional(oneOf(TALLY_HALVES, halves, "halves"), "down"),
     },
     tallyBoardFeet,
@@ -133,7 +147,7 @@ export function TALLY(
  * @param length Length of the bundle. A bare number is feet.
  * @param layers How many layers.
  * @param thickness Thickness of the boards. A bare number is inches; under 1 in counts as 1 in.
- * @param [fill] How much of each layer is wood. A bare number is percent; 100 % when left out.
+ * @param [fill] How much of each layer is wood, 10 to 100 %. 90, 90% and 0.9 are alike; 100 % when left out.
  * @returns Board feet
  * @example =BOLE.PACKFEET(48, 10, 12, 1) gives 480
  * @example =BOLE.PACKFEET(48, 10, 12, 1, 90) gives 432

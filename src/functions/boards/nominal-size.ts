@@ -1,4 +1,4 @@
-import { inches, oneOf, optional, text as textOf } from "../../cells/read";
+import { inches, nominalSize, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { DRESSED_PARTS, dressedSize } from "../../math/boards/dressed-size";
 import { hardwoodThicknessIn, THICKNESS_STATES } from "../../math/boards/hardwood-thickness";
@@ -38,20 +38,21 @@ export function QUARTERS(thickness: unknown[][], state?: unknown[][]): unknown[]
  * edition, which has one schedule green and dry. Green boards and dimension are a little larger; they are not here.
  *
  * @customfunction DRESSEDSIZE
- * @param nominal Nominal thickness x width: 2x6, 5/4x6, 8x8.
+ * @param nominal Nominal thickness x width, the thickness first: 2x6, 5/4x6, 8x8.
  * @param [part] thickness or width, in inches; both as text when left out.
  * @returns Inches, or text with both sides
  * @example =BOLE.DRESSEDSIZE("2x6") gives "1-1/2 x 5-1/2"
  * @example =BOLE.DRESSEDSIZE("2x8", "width") gives 7.25
  * @example =BOLE.DRESSEDSIZE("3x8") gives "2-1/2 (from memory) x 7-1/4"
  * @example =BOLE.DRESSEDSIZE("2x7") gives #N/A
+ * @example =BOLE.DRESSEDSIZE("joist") gives #VALUE!
  * @caution A size is not a grade. Lumber for a joist, rafter, post, stair or guard must be graded, or allowed by the local code or a native-lumber certificate.
  * @words actual size, two by four, planed, dimension lumber, s4s
  * @picture dressed
  */
 export function DRESSEDSIZE(nominal: unknown[][], part?: unknown[][]): unknown[][] {
   return spread(
-    { nominal: textOf(nominal, "nominal"), part: optional(oneOf(DRESSED_PARTS, part, "part")) },
+    { nominal: nominalSize(nominal, "nominal"), part: optional(oneOf(DRESSED_PARTS, part, "part")) },
     dressedSize,
   );
 }

@@ -1,4 +1,4 @@
-import { feet, inches, oneOf, optional, series } from "../../cells/read";
+import { feet, forWholeList, inches, oneOf, optional, series } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { roundBoardFeet } from "../../math/boards/round-board-feet";
 import { SLAB_METHODS, slabAreaFt2, slabBoardFeet } from "../../math/boards/slab";
@@ -47,7 +47,7 @@ export function ROUNDFEET(diameter1: unknown[][], diameter2: unknown[][], thickn
  *
  * @customfunction SLABFEET
  * @param thickness Thickness. A bare number is inches; 9/4 works too; under 1 in counts as 1 in.
- * @param widths Widths at equal steps from one end to the other. A bare number is inches.
+ * @param widths Widths of one slab at equal steps from end to end, in one row or column. A bare number is inches.
  * @param length Length. A bare number is feet.
  * @param [method] mean (when left out), middle, narrow, third or simpson.
  * @returns Board feet
@@ -69,9 +69,9 @@ export function SLABFEET(
 ): unknown[][] {
   return spread(
     {
-      thicknessIn: inches(thickness, "thickness"),
+      thicknessIn: forWholeList(inches(thickness, "thickness"), widths, "widths"),
       widthsIn: series(inches(widths, "widths")),
-      lengthFt: feet(length, "length"),
+      lengthFt: forWholeList(feet(length, "length"), widths, "widths"),
       method: optional(oneOf(SLAB_METHODS, method, "method"), "mean"),
     },
     slabBoardFeet,
@@ -84,7 +84,7 @@ export function SLABFEET(
  * Times the thickness in inches it is the mean of SLABFEET, for slabs of 1 in and thicker.
  *
  * @customfunction SLABAREA
- * @param widths Widths at equal steps from one end to the other. A bare number is inches.
+ * @param widths Widths of one slab at equal steps from end to end, in one row or column. A bare number is inches.
  * @param length Length. A bare number is feet.
  * @returns Square feet
  * @example =BOLE.SLABAREA({30;24;21;20;25}, 10) gives 20
@@ -94,5 +94,11 @@ export function SLABFEET(
  * @picture slab
  */
 export function SLABAREA(widths: unknown[][], length: unknown[][]): unknown[][] {
-  return spread({ widthsIn: series(inches(widths, "widths")), lengthFt: feet(length, "length") }, slabAreaFt2);
+  return spread(
+    {
+      widthsIn: series(inches(widths, "widths")),
+      lengthFt: forWholeList(feet(length, "length"), widths, "widths"),
+    },
+    slabAreaFt2,
+  );
 }

@@ -57,7 +57,8 @@ export function FEETINCHES(inches: unknown[][], denominator?: unknown[][]): unkn
  * A length as Bole reads it, in the unit asked for.
  *
  * It reads as a diameter, width or thickness is read: a bare number is inches, whatever unit the answer is in. A dash
- * between feet and inches only parts them: 4'-7 1/4" is 55.25 in.
+ * between feet and inches only parts them: 4'-7 1/4" is 55.25 in. Without their marks, 8-6 is 8 ft 6 in only where a log
+ * or board length is asked; a diameter or width has no such thing, so it is refused there and here: write 8'6".
  *
  * @customfunction MEASURE
  * @param text Length as typed: 14 1/2, 5/4, 8'6", 45 cm. A bare number is inches.
@@ -66,6 +67,7 @@ export function FEETINCHES(inches: unknown[][], denominator?: unknown[][]): unkn
  * @example =BOLE.MEASURE("2'-4 1/2""") gives 28.5
  * @example =BOLE.MEASURE("5'-6 3/4""", "ft") gives 5.5625
  * @example =BOLE.MEASURE("45 cm", "mm") gives 450
+ * @example =BOLE.MEASURE("8-6") gives #VALUE!
  * @example =BOLE.MEASURE("1,5") gives #VALUE!
  * @words convert, metric, inches to millimetres, feet and inches to decimal, units
  * @see FEETINCHES

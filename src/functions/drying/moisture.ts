@@ -7,11 +7,12 @@ import { waterToLoseLb } from "../../math/wood/weight";
 /**
  * Moisture content from a wet and an oven-dry weight.
  *
- * Percent of the oven-dry weight, so green wood passes 100. Grams and ounces do as well as pounds, the same for both.
+ * Percent of the oven-dry weight, so green wood passes 100. Bare numbers may be of any scale, grams or ounces too, when
+ * both are; with a unit written behind one weight write it behind the other as well.
  *
  * @customfunction MOISTURE
- * @param wet Weight as it is. A bare number is pounds; 1.8 kg works too.
- * @param dry Weight oven dry, in the same unit.
+ * @param wet Weight as it is. A bare number is pounds; 1.8 kg and 850 g work too.
+ * @param dry Weight oven dry. A bare number is pounds here too.
  * @returns Percent of the oven-dry weight
  * @example =BOLE.MOISTURE(30, 20) gives 50
  * @example =BOLE.MOISTURE(52, 23.5) gives 121.3

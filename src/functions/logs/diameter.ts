@@ -52,7 +52,7 @@ export function GIRTHDIAMETER(girth: unknown[][], bark?: unknown[][]): unknown[]
  * @param small Small-end diameter. A bare number is inches.
  * @param large Large-end diameter. A bare number is inches.
  * @param length Log length. A bare number is feet.
- * @param distance Distance from the small end. A bare number is feet.
+ * @param distance Distance from the small end. A bare number is feet; 0 or a blank is the small end itself.
  * @returns Inches
  * @example =BOLE.DIAMETERAT(16, 20, 16, 8) gives 18
  * @example =BOLE.DIAMETERAT(16, 20, 16, 17) gives #N/A

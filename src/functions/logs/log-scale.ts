@@ -1,4 +1,4 @@
-import { feet, inches, oneOf, optional } from "../../cells/read";
+import { feet, inches, oneOf, optional, together } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
 import { LOG_RULES } from "../../math/logs/log-rules";
 import { logRulesTable } from "../../math/logs/log-rules-table";
@@ -64,14 +64,14 @@ export function LOGSCALE(
  * @returns A table: rule, board feet, percent against International 1/4, favors, kind, what is measured, limits, rounding, source
  * @example =BOLE.LOGRULES() gives a table of 11 rows
  * @example =BOLE.LOGRULES(20, 12) gives a table of 11 rows
- * @example =BOLE.LOGRULES(20) gives #N/A
+ * @example =BOLE.LOGRULES(20) gives #VALUE!
  * @words compare log rules, Doyle or International, Scribner, which log scale
  * @see LOGSCALE
  * @picture log-trim
  */
 export function LOGRULES(diameter?: unknown[][], length?: unknown[][]): unknown[][] {
   return table(
-    { diameterIn: optional(inches(diameter, "diameter")), lengthFt: optional(feet(length, "length")) },
+    { log: optional(together({ diameterIn: inches(diameter, "diameter"), lengthFt: feet(length, "length") })) },
     logRulesTable,
   );
 }

@@ -1,4 +1,4 @@
-import { feet, inches, list, mayBeZero, number, optional } from "../../cells/read";
+import { feet, forWholeList, inches, list, mayBeZero, number, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { netScaleBoardFeet, overrunPercent } from "../../math/logs/net-scale";
 import { scaleLengthFt } from "../../math/logs/scale-length";
@@ -36,20 +36,27 @@ export function SCALELENGTH(length: unknown[][], trim?: unknown[][], step?: unkn
  *
  * A deduction under 1 is a share of the gross, so that a percent-formatted cell works: 0.12 is 12 percent. Over 1 it is
  * board feet. 1 itself may be one board foot or a cell of 100 percent, and is refused: for a log lost whole give its gross
- * scale.
+ * scale, and take one board foot off the gross.
+ *
+ * All deductions of the range come off one log. A column of logs goes with one deduction for all; beside a column of
+ * deductions it is refused, since every log would lose them all: write one formula a row.
  *
  * @customfunction NETSCALE
- * @param gross Gross scale in board feet.
- * @param deductions The deductions, a range: board feet, or shares of the gross such as 12% or 0.12.
+ * @param gross Gross scale of the log in board feet.
+ * @param deductions The deductions of that log, a range: board feet, or shares of the gross such as 12% or 0.12.
  * @returns Board feet
  * @example =BOLE.NETSCALE(300, {32;0.1}) gives 238
  * @example =BOLE.NETSCALE(300, {200;150}) gives #N/A
  * @example =BOLE.NETSCALE(300, 100%) gives #N/A
+ * @example =BOLE.NETSCALE({300;200}, {30;20}) gives #VALUE!
  * @words defect, deduction, net board feet
  */
 export function NETSCALE(gross: unknown[][], deductions: unknown[][]): unknown[][] {
   return spread(
-    { grossBf: number(gross, "gross"), deductions: optional(list(number(deductions, "deductions")), []) },
+    {
+      grossBf: forWholeList(number(gross, "gross"), deductions, "deductions"),
+      deductions: optional(list(number(deductions, "deductions")), []),
+    },
     netScaleBoardFeet,
   );
 }

@@ -11,7 +11,7 @@ import { logBid } from "../../math/money/log-bid";
  * @param boardfeet Board feet the log will yield.
  * @param price Price of its lumber per board foot, as it will be sold.
  * @param costs All costs of that log: felling, hauling, sawing, drying, planing.
- * @param [margin] Share of the sales to keep. A bare number is percent; 0 when left out.
+ * @param [margin] Share of the sales to keep: 20, 20% and 0.2 are alike; 0 when left out.
  * @returns Money for the log; below 0, money to be paid to you
  * @example =BOLE.LOGBID(300, 5, 600, 20) gives 600
  * @example =BOLE.LOGBID(100, 4, 450) gives -50

@@ -1,4 +1,4 @@
-import { mayBeNegative, mayBeZero, money, number, optional, percent } from "../../cells/read";
+import { mayBeNegative, mayBeZero, money, number, optional, percent, sameForAll } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { boardCost } from "../../math/money/board-cost";
 import { listPrice, marginShare } from "../../math/money/price-and-margin";
@@ -16,7 +16,7 @@ import { listPrice, marginShare } from "../../math/money/price-and-margin";
  * @param rate Money an hour costs: labour and mill.
  * @param drying Money for drying all of it.
  * @param boardfeet Board feet sawn from it.
- * @param [waste] Share of those feet that cannot be sold. A bare number is percent; 0 when left out.
+ * @param [waste] Share of those feet that cannot be sold: 10, 10% and 0.1 are alike; 0 when left out.
  * @returns Money per board foot sold
  * @example =BOLE.BOARDCOST(120, 60, 3, 40, 60, 400, 10) gives 1
  * @example =BOLE.BOARDCOST(-50, 60, 3, 40, 0, 260) gives 0.5
@@ -50,7 +50,8 @@ export function BOARDCOST(
 /**
  * Price that leaves a margin on the price.
  *
- * The margin is a share of the price, not a markup on the cost: a markup of 40 % is a margin of 28.6 %.
+ * The margin is a share of the price, not a markup on the cost: a markup of 40 % is a margin of 28.6 %. A cost without a
+ * margin is refused, so that nothing is sold at cost because a cell was forgotten; a row without a cost answers 0.
  *
  * @customfunction LISTPRICE
  * @param cost What it cost, per board foot or per piece.
@@ -58,26 +59,24 @@ export function BOARDCOST(
  * @returns Price, in the money of the cost
  * @example =BOLE.LISTPRICE(6, 40) gives 10
  * @example =BOLE.LISTPRICE(6, 100) gives #N/A
- * @example =BOLE.LISTPRICE(6, -5) gives #VALUE!
+ * @example =BOLE.LISTPRICE(6, 0) gives #VALUE!
  * @words markup, asking price, what to charge, profit
  * @see MARGIN
  */
 export function LISTPRICE(cost: unknown[][], margin: unknown[][]): unknown[][] {
-  return spread(
-    { cost: mayBeZero(money(cost, "cost")), marginPercent: mayBeZero(percent(margin, "margin")) },
-    listPrice,
-  );
+  return spread({ cost: money(cost, "cost"), marginPercent: sameForAll(percent(margin, "margin")) }, listPrice);
 }
 
 /**
  * Margin in a price: the share of it that is left after the cost.
  *
- * Below 0 it was sold at a loss. Format the cell as percent.
+ * Below 0 it was sold at a loss. Format the cell as percent. Where you were paid to take the log the cost may be below 0,
+ * and the margin is over 1.
  *
  * @customfunction MARGIN
  * @param price Price.
- * @param cost What it cost, in the same money.
- * @returns Share of the price, up to 1
+ * @param cost What it cost, in the same money; below 0 where you were paid more than it cost.
+ * @returns Share of the price: 0.4 is 40 %
  * @example =BOLE.MARGIN(10, 6) gives 0.4
  * @example =BOLE.MARGIN(1.4, 1) gives 0.286
  * @example =BOLE.MARGIN(10, "six") gives #VALUE!
@@ -85,5 +84,5 @@ export function LISTPRICE(cost: unknown[][], margin: unknown[][]): unknown[][] {
  * @see LISTPRICE
  */
 export function MARGIN(price: unknown[][], cost: unknown[][]): unknown[][] {
-  return spread({ price: money(price, "price"), cost: money(cost, "cost") }, marginShare);
+  return spread({ price: money(price, "price"), cost: mayBeNegative(money(cost, "cost")) }, marginShare);
 }

@@ -12,7 +12,7 @@ import { sawFee } from "../../math/money/saw-fee";
  *
  * @customfunction SAWFEE
  * @param boardfeet Board feet sawn, by the lumber tally.
- * @param rate Money per board foot.
+ * @param rate Money per board foot: 550 a thousand is 0.55.
  * @param [hours] Hours billed beside the feet, or instead of them.
  * @param [hourly] Money per hour.
  * @param [blades] Blades spoiled by metal.
@@ -55,7 +55,7 @@ export function SAWFEE(
  *
  * @customfunction DRIEDTALLY
  * @param green Board feet of the green tally.
- * @param [shrinkage] What drying takes off the tally. A bare number is percent; 7 % when left out, 5 to 9 % are met.
+ * @param [shrinkage] What drying takes off the tally: 8, 8% and 0.08 are alike. 7 % when left out, 5 to 9 % are met.
  * @returns Board feet
  * @example =BOLE.DRIEDTALLY(1000) gives 930
  * @example =BOLE.DRIEDTALLY(1000, 8) gives 920

@@ -7,7 +7,7 @@ import { SPECIES_NAMES } from "../../math/wood/species";
  * Percent that a wood shrinks between two moistures; negative where it swells.
  *
  * Nothing shrinks above 30 %; below, in a straight line to oven dry. A single board may be off by several tenths of what
- * the table says.
+ * the table says. All the way to oven dry it is the figure on the SPECIES card; a 0 typed here would be a blank.
  *
  * @customfunction SHRINKAGE
  * @param species Name of the species.

@@ -11,7 +11,7 @@ import { BARK_CHOICES, logWeightLb, lumberWeightLb, WEIGHT_BOUNDS } from "../../
  *
  * @customfunction WOODWEIGHT
  * @param species Name of the species.
- * @param [moisture] Percent of the oven-dry weight: 12, 12% and 0.12 are the same. Green when left out.
+ * @param [moisture] Percent of the oven-dry weight: 12, 12% and 0.12 are the same. Green when left out or 0.
  * @returns Pounds per cubic foot
  * @example =BOLE.WOODWEIGHT("white oak") gives 63.0
  * @example =BOLE.WOODWEIGHT("white oak", 12) gives 47.5

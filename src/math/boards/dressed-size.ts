@@ -1,9 +1,15 @@
-import { NoAnswer } from "../errors";
+import { NoAnswer, short } from "../errors";
 import { DRESSED_THICKNESSES, DRESSED_WIDTHS, TIMBER_OFF, type DressedSide } from "./softwood-sizes.table";
 import { fractionText } from "./tape-text";
 
 /** The sides that may be asked for, and other names for them. */
 export const DRESSED_PARTS = { thickness: ["thick"], width: ["wide"] } as const;
+
+/** The two sides a softwood size is called by, thickness first. */
+interface Nominal {
+  thicknessIn: number;
+  widthIn: number;
+}
 
 /** From this nominal size both ways lumber is a timber, in inches. */
 const TIMBER_IN = 5;
@@ -21,7 +27,7 @@ export function dressedSize({
   nominal,
   part,
 }: {
-  nominal: string;
+  nominal: Nominal;
   part?: keyof typeof DRESSED_PARTS | undefined;
 }): number | string {
   const { thickness, width } = dressedSides(nominal);
@@ -29,11 +35,7 @@ export function dressedSize({
   return publishedIn(part === "thickness" ? thickness : width, nominal, part);
 }
 
-function dressedSides(nominal: string): Record<keyof typeof DRESSED_PARTS, DressedSide> {
-  const sides = nominal.split(/[x×]/i).map(nominalSideIn);
-  const [thicknessIn, widthIn] = sides;
-  if (sides.length !== 2 || thicknessIn === undefined || widthIn === undefined)
-    throw new NoAnswer(`nominal size: wanted thickness x width such as 2x6 or 5/4x6, got ${nominal}`);
+function dressedSides({ thicknessIn, widthIn }: Nominal): Record<keyof typeof DRESSED_PARTS, DressedSide> {
   if (thicknessIn >= TIMBER_IN && widthIn >= TIMBER_IN)
     return { thickness: timberSide(thicknessIn), width: timberSide(widthIn) };
   return {
@@ -47,7 +49,7 @@ function sideFrom(sides: readonly DressedSide[], nominalIn: number, part: string
   if (!side) {
     const known = sides.map((each) => fractionText({ lengthIn: each.nominalIn, denominator: 4 })).join(", ");
     throw new NoAnswer(
-      `nominal ${part} (in): wanted ${known}, or a timber of ${TIMBER_IN} in and up both ways, got ${nominalIn}`,
+      `nominal ${part} (in; the thickness stands first): wanted ${known}, or a timber of ${TIMBER_IN} in and up both ways, got ${short(nominalIn)}`,
     );
   }
   return side;
@@ -56,16 +58,10 @@ function sideFrom(sides: readonly DressedSide[], nominalIn: number, part: string
 function timberSide(nominalIn: number): DressedSide {
   const rule = TIMBER_OFF.find(({ fromIn }) => nominalIn >= fromIn);
   if (!rule || !Number.isInteger(nominalIn))
-    throw new NoAnswer(`nominal side of a timber (in): wanted a whole number from ${TIMBER_IN} up, got ${nominalIn}`);
+    throw new NoAnswer(
+      `nominal side of a timber (in): wanted a whole number from ${TIMBER_IN} up, got ${short(nominalIn)}`,
+    );
   return { nominalIn, dressedIn: nominalIn - rule.offIn };
-}
-
-/** A nominal name is a name, not a measurement: 2, 5/4, 1 1/4, 1-1/4 or 1.25, with or without an inch mark. */
-function nominalSideIn(name: string): number | undefined {
-  const bare = name.trim().replace(/\s*(?:"|in)$/i, "");
-  const [, whole = "0", top, bottom] = /^(?:(\d{1,3})[ -])?(\d{1,3})\/(\d{1,2})$/.exec(bare) ?? [];
-  if (top !== undefined) return Number(bottom) > 0 ? Number(whole) + Number(top) / Number(bottom) : undefined;
-  return /^\d{1,3}(?:\.\d+)?$/.test(bare) ? Number(bare) : undefined;
 }
 
 function sideText({ dressedIn, fromMemory }: DressedSide): string {
@@ -73,10 +69,15 @@ function sideText({ dressedIn, fromMemory }: DressedSide): string {
 }
 
 /** A number in a cell cannot say that it is from memory; a message can. */
-function publishedIn({ dressedIn, fromMemory }: DressedSide, nominal: string, part: string): number {
+function publishedIn({ dressedIn, fromMemory }: DressedSide, nominal: Nominal, part: string): number {
   if (fromMemory)
     throw new NoAnswer(
-      `${part} of ${nominal} (in): no copy of the standard was seen to print it; from memory ${dressedIn}`,
+      `${part} of ${nominalText(nominal)} (in): no copy of the standard was seen to print it; from memory ${dressedIn}`,
     );
   return dressedIn;
+}
+
+function nominalText({ thicknessIn, widthIn }: Nominal): string {
+  const [thickness, width] = [thicknessIn, widthIn].map((lengthIn) => fractionText({ lengthIn, denominator: 4 }));
+  return `${thickness}x${width}`;
 }

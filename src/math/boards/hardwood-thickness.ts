@@ -1,5 +1,6 @@
-import { NoAnswer } from "../errors";
+import { NoAnswer, short } from "../errors";
 import { HARDWOOD_THICKNESSES, type HardwoodThickness } from "./hardwood-thickness.table";
+import { fractionText } from "./tape-text";
 
 /** What may be asked about a hardwood thickness, and other names for it. */
 export const THICKNESS_STATES = {
@@ -44,7 +45,9 @@ function kilnDriedMinimumIn(thicknessIn: number): number {
     ({ fromIn, toIn }) => thicknessIn > fromIn - SAME_IN && thicknessIn < toIn + SAME_IN,
   );
   if (!rule)
-    throw new NoAnswer(`kiln-dried thickness (in): wanted nominal 3/8 to 1 3/4, or 2 and thicker, got ${thicknessIn}`);
+    throw new NoAnswer(
+      `kiln-dried thickness (in): wanted nominal 3/8 to 1 3/4, or 2 and thicker, got ${short(thicknessIn)}`,
+    );
   return thicknessIn - rule.scantIn;
 }
 
@@ -52,7 +55,7 @@ function surfacedIn(thicknessIn: number, state: "surfaced" | "surfaced one side"
   const row = HARDWOOD_THICKNESSES.find(({ nominalIn }) => Math.abs(nominalIn - thicknessIn) < SAME_IN);
   if (!row)
     throw new NoAnswer(
-      `surfaced thickness: wanted a nominal thickness of the table (${HARDWOOD_THICKNESSES.map(nameOf).join(", ")}), got ${thicknessIn} in`,
+      `surfaced thickness: wanted a nominal thickness of the table (${HARDWOOD_THICKNESSES.map(nameOf).join(", ")}), got ${short(thicknessIn)} in`,
     );
   const answerIn = state === "surfaced" ? row.surfacedTwoSidesIn : row.surfacedOneSideIn;
   if (answerIn === undefined)
@@ -67,5 +70,5 @@ function memoryOf(row: HardwoodThickness, state: string): string {
 }
 
 function nameOf({ quarters, nominalIn }: HardwoodThickness): string {
-  return quarters ?? `${nominalIn}`;
+  return quarters ?? fractionText({ lengthIn: nominalIn, denominator: 8 });
 }

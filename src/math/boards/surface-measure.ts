@@ -29,8 +29,11 @@ export function surfaceMeasureFt2({
 }
 
 /** Square feet of a board's face before it is brought to the whole foot, on the whole feet of its length. */
-export function exactSurfaceFt2({ widthIn, lengthFt }: { widthIn: number; lengthFt: number }): number {
+export function exactSurfaceFt2(
+  { widthIn, lengthFt }: { widthIn: number; lengthFt: number },
+  which = "the board",
+): number {
   const wholeFeet = downTo(1, lengthFt);
-  mustBeAtLeast(1, Math.max(wholeFeet, lengthFt), "length of a board in a tally (ft)");
+  mustBeAtLeast(1, Math.max(wholeFeet, lengthFt), `length of ${which} (ft)`);
   return (widthIn * wholeFeet) / IN_PER_FT;
 }

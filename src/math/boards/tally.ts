@@ -36,8 +36,8 @@ export function tallyBoardFeet({
 function totalSurfaceFt2(boards: readonly Board[], halves: keyof typeof TALLY_HALVES): number {
   let total = 0;
   let turnIsUp = false;
-  for (const board of boards) {
-    const exactFt2 = exactSurfaceFt2(board);
+  for (const [at, board] of boards.entries()) {
+    const exactFt2 = exactSurfaceFt2(board, `board ${at + 1} of the list`);
     total += nearestWholeFoot(exactFt2, turnIsUp ? "up" : "down");
     if (halves === "alternate" && isExactHalf(exactFt2)) turnIsUp = !turnIsUp;
   }

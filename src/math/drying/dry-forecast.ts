@@ -1,4 +1,4 @@
-import { mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
+import { apart, mustBeBelow, mustBeBetween, NoAnswer, short } from "../errors";
 import { dryingCurve, LONGEST_DAYS, type DryingCurve, type Reading } from "./drying-curve";
 import { TWO_READINGS } from "./dry-rate";
 
@@ -28,7 +28,9 @@ interface Forecast {
  */
 export function dryForecast({ readings, emcPercent, targetPercent }: Forecast): Cell[][] {
   if (!(targetPercent > emcPercent))
-    throw new NoAnswer(`target (% moisture): the air dries wood to ${emcPercent} and no further, got ${targetPercent}`);
+    throw new NoAnswer(
+      `target (% moisture): the air dries wood to ${short(emcPercent)} and no further, got ${apart(targetPercent, emcPercent)}`,
+    );
   const curve = dryingCurve({ readings, emcPercent });
   mustBeBelow(
     curve.startingMoisturePercent,

@@ -1,4 +1,4 @@
-import { mustBeBetween, NoAnswer } from "../errors";
+import { apart, mustBeBetween, NoAnswer, short } from "../errors";
 import { MOST_MOISTURE_PCT } from "./moisture";
 
 /** One moisture reading of the stack. Days may be counted from any start; dates of the sheet do. */
@@ -53,7 +53,9 @@ export function dryingCurve({
   const sumOfProducts = sum(readings.map(({ day }, i) => (day - meanDay) * (logarithms[i]! - meanLogarithm)));
   const ratePerDay = -sumOfProducts / sumOfSquaredDays;
   if (!(ratePerDay > 0 && Number.isFinite(ratePerDay)))
-    throw new NoAnswer(`readings: they do not fall toward ${emcPercent} %, so no drying curve passes through them`);
+    throw new NoAnswer(
+      `readings: they do not fall toward ${short(emcPercent)} %, so no drying curve passes through them`,
+    );
   const logarithmOn = (day: number) => meanLogarithm - ratePerDay * (day - meanDay);
   const moistureOn = (day: number) => emcPercent + Math.exp(logarithmOn(day));
   const error = (misses: number[]) => Math.sqrt(sum(misses.map((miss) => miss ** 2)) / (count - FEWEST_READINGS));
@@ -83,7 +85,7 @@ function mustBeReadable(readings: readonly Reading[], emcPercent: number): void 
   readings.forEach(({ day, moisturePercent }, i) => {
     if (!(moisturePercent > emcPercent))
       throw new NoAnswer(
-        `readings: wanted all above the equilibrium moisture ${emcPercent} %, got ${moisturePercent} on day ${day}`,
+        `readings: wanted all above the equilibrium moisture ${short(emcPercent)} %, got ${apart(moisturePercent, emcPercent)} on day ${day}`,
       );
     mustBeBetween(emcPercent, MOST_MOISTURE_PCT, moisturePercent, `reading on day ${day} (% moisture)`);
     const before = readings[i - 1];

@@ -1,4 +1,5 @@
 import { mustBeAtLeast, mustBeBetween } from "../errors";
+import { hairUnder } from "../rounding";
 
 /**
  * More than any wood of the species table can hold: 280 % by FPL-GTR-282, Eq 4-3 at the lightest specific gravity, 0.29.
@@ -15,8 +16,8 @@ export const MOST_MOISTURE_PCT = 280;
  * @range wet not under dry; the answer up to 280 %
  */
 export function moisturePercent({ wetLb, dryLb }: { wetLb: number; dryLb: number }): number {
-  mustBeAtLeast(dryLb, wetLb, "wet weight (lb), not under the dry weight");
-  const moisture = ((wetLb - dryLb) / dryLb) * 100;
+  mustBeAtLeast(hairUnder(dryLb), wetLb, "wet weight (lb), not under the dry weight");
+  const moisture = Math.max(0, ((wetLb - dryLb) / dryLb) * 100);
   mustBeBetween(0, MOST_MOISTURE_PCT, moisture, "moisture (% of the dry weight) from these weights");
   return moisture;
 }

@@ -1,4 +1,5 @@
 import { mustBeBetween } from "../errors";
+import { hairOver, hairUnder } from "../rounding";
 import { IN2_PER_FT2 } from "../units";
 import { inCubicUnit, type CubicUnit } from "./cubic-unit";
 import { mustBeScalable, THICKEST_IN } from "./log";
@@ -69,7 +70,12 @@ export function newtonVolume({
   unit = "ft3",
 }: EndSizes & { middleIn: number }): number {
   mustTaper(smallIn, largeIn, lengthFt, "Newton");
-  mustBeBetween(smallIn, largeIn, middleIn, "Newton diameter at mid-length (in), between the ends");
+  mustBeBetween(
+    hairUnder(smallIn),
+    hairOver(largeIn),
+    middleIn,
+    "Newton diameter at mid-length (in), between the ends",
+  );
   return inCubicUnit(cubicFeet((smallIn ** 2 + 4 * middleIn ** 2 + largeIn ** 2) / 6, lengthFt), unit);
 }
 
@@ -87,8 +93,8 @@ export function coneVolume({ smallIn, largeIn, lengthFt, unit = "ft3" }: EndSize
 
 /** Refuses a log whose butt is thinner than its top. */
 export function mustTaper(smallIn: number, largeIn: number, lengthFt: number, what: string): void {
-  mustBeScalable({ diameterIn: smallIn, lengthFt }, { rule: `${what} small end,`, smallestIn: SMALLEST_IN });
-  mustBeBetween(smallIn, THICKEST_IN, largeIn, `${what} large end, diameter (in), not under the small end`);
+  mustBeScalable({ diameterIn: smallIn, lengthFt }, { rule: what, which: "small-end", smallestIn: SMALLEST_IN });
+  mustBeBetween(hairUnder(smallIn), THICKEST_IN, largeIn, `${what} large-end diameter (in), not under the small end`);
 }
 
 function cubicFeet(squareOfDiameterIn2: number, lengthFt: number): number {

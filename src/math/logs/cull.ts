@@ -2,7 +2,7 @@ import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
 import { LONGEST_FT, mustBeScalable, THICKEST_IN, type Log } from "./log";
 import { LOG_RULE_CARDS, type LogRuleName } from "./log-rules";
 import { logScaleBoardFeet } from "./log-scale";
-import { nearest } from "../rounding";
+import { hairOver, nearest } from "../rounding";
 
 /** What an interior defect spoils around it, in width and in height. */
 const SPOILED_IN = 1;
@@ -51,7 +51,7 @@ export function cullSweepBoardFeet({
   ...log
 }: Log & { sweepIn: number; rule?: LogRuleName }): number {
   const grossBf = logScaleBoardFeet({ ...log, rule });
-  mustBeBetween(0, log.diameterIn + SWEEP_LET_GO_IN, sweepIn, "sweep (in), not more than the log");
+  mustBeBetween(0, hairOver(log.diameterIn + SWEEP_LET_GO_IN), sweepIn, "sweep (in), not more than the log");
   return lost(grossBf, (sweepIn - SWEEP_LET_GO_IN) / log.diameterIn);
 }
 
@@ -71,7 +71,7 @@ export function cullSectorBoardFeet({
 }: Log & { sharePercent: number; defectLengthFt: number; rule?: LogRuleName }): number {
   const grossBf = logScaleBoardFeet({ ...log, rule });
   mustBeBetween(0, 100, sharePercent, "share (percent)");
-  mustBeBetween(0, log.lengthFt, defectLengthFt, "defect length (ft), not more than the log");
+  mustBeBetween(0, hairOver(log.lengthFt), defectLengthFt, "defect length (ft), not more than the log");
   return lost(grossBf, (sharePercent / 100) * (defectLengthFt / log.lengthFt));
 }
 
@@ -98,10 +98,9 @@ export function cullRingBoardFeet({
   rule?: LogRuleName;
 }): number {
   if (coreIn === undefined) return cullBoxBoardFeet({ widthIn: outerIn, heightIn: outerIn, lengthFt });
-  mustBeScalable({ diameterIn: outerIn, lengthFt }, { rule: "outer", smallestIn: 0 });
-  mustBeBetween(0, outerIn, coreIn, "core diameter (in), not over the outer");
-  const { limits } = LOG_RULE_CARDS[rule];
-  mustBeScalable({ diameterIn: coreIn, lengthFt }, { ...limits, rule: `core by ${limits.rule},` });
+  mustBeScalable({ diameterIn: outerIn, lengthFt }, { rule: "log", which: "outer", smallestIn: 0 });
+  mustBeBetween(0, hairOver(outerIn), coreIn, "core diameter (in), not over the outer");
+  mustBeScalable({ diameterIn: coreIn, lengthFt }, { ...LOG_RULE_CARDS[rule].limits, which: "core" });
   const grossBf = logScaleBoardFeet({ diameterIn: outerIn, lengthFt, rule });
   return nearest(1, grossBf - logScaleBoardFeet({ diameterIn: coreIn, lengthFt, rule }));
 }

@@ -1,7 +1,7 @@
 /**
  * GOST 2708-75, volume of round timber in cubic meters by top diameter under bark (cm) and length (m), as reprinted by three
- * timber and building firms (A 14 to 38 cm, 1 to 9 m; B 10 to 29 cm, 3 to 8 m; C 22 to 38 cm, 6 to 11 m): 112 of these cells
- * stand alike in two or more of them or are one of a pair, the others in one. Left out: odd diameters from 15 cm up, which are a
+ * timber and building firms (A 14 to 38 cm, 1 to 9 m; B 10 to 29 cm, 3 to 8 m; C 22 to 38 cm, 6 to 11 m): 111 of these cells
+ * stand alike in two or three of them, the other 171 in one. Left out: odd diameters from 15 cm up, which are a
  * reprinter's means and not in the standard, and 36 cm by 9 m, where A has 1.18 and C has 1.13.
  */
 export const GOST_2708_75: readonly { diameterCm: number; volumes: readonly (readonly [lengthM: number, m3: number])[] }[] = [

@@ -19,16 +19,10 @@ const EVEN_PERCENT = 1;
  * @source plain arithmetic on the rules' own formulas
  * @range each rule's own limits: a rule without an answer on this log says so in its cell
  */
-export function logRulesTable({ diameterIn, lengthFt }: Partial<Log>): Cell[][] {
+export function logRulesTable({ log }: { log?: Log }): Cell[][] {
   const cards = Object.entries<LogRule>(LOG_RULE_CARDS);
-  if (diameterIn === undefined && lengthFt === undefined)
-    return [CARD_HEADINGS, ...cards.map(([name, card]) => [name, ...cardCells(card)])];
-  if (diameterIn === undefined || lengthFt === undefined)
-    throw new NoAnswer(
-      `a log's diameter and length: wanted both or neither, got ${diameterIn === undefined ? "the length" : "the diameter"} only`,
-    );
+  if (!log) return [CARD_HEADINGS, ...cards.map(([name, card]) => [name, ...cardCells(card)])];
 
-  const log = { diameterIn, lengthFt };
   const yardstick = smallEndScale("International 1/4", LOG_RULE_CARDS["International 1/4"], log);
   const rows = cards.map(([name, card]) => {
     const boardFeet = smallEndScale(name, card, log);

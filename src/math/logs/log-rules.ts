@@ -42,7 +42,7 @@ const IN_PIECES = `${SMALL_END}; over 20 ft as two or more logs`;
 /** Every board-foot rule that has a source, the default first. */
 export const LOG_RULE_CARDS = {
   "International 1/4": {
-    otherNames: ["International", "Int 1/4", "International 1/4 in", "International 1/4 inch", "Intl 1/4"],
+    otherNames: ["International", "Intl", "Int'l", ...internationalSpellings("1/4")],
     kind: "formula",
     measured: IN_PIECES,
     limits: INTERNATIONAL_LIMITS,
@@ -53,7 +53,7 @@ export const LOG_RULE_CARDS = {
     tableBoardFeet: internationalQuarterTableBoardFeet,
   },
   "International 1/8": {
-    otherNames: ["Int 1/8", "International 1/8 in", "International 1/8 inch", "Intl 1/8"],
+    otherNames: internationalSpellings("1/8"),
     kind: "formula",
     measured: IN_PIECES,
     limits: INTERNATIONAL_LIMITS,
@@ -153,3 +153,10 @@ export type LogRuleName = keyof typeof LOG_RULE_CARDS;
 export const LOG_RULES = Object.fromEntries(
   Object.entries(LOG_RULE_CARDS).map(([name, card]) => [name, card.otherNames]),
 ) as unknown as Readonly<Record<LogRuleName, readonly string[]>>;
+
+/** Int. 1/4 in, Int'l 1/4 inch and the like, as scale tickets have it. */
+function internationalSpellings(kerf: "1/4" | "1/8"): string[] {
+  return ["International", "Intl", "Int'l", "Int"].flatMap((name) =>
+    ["", " in", " inch"].map((unit) => `${name} ${kerf}${unit}`),
+  );
+}

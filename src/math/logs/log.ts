@@ -1,4 +1,4 @@
-import { NoAnswer } from "../errors";
+import { apart, NoAnswer } from "../errors";
 
 /** A log as a log rule sees it: one diameter and the length. */
 export interface Log {
@@ -9,13 +9,15 @@ export interface Log {
 /** What a rule can scale. */
 export interface Limits {
   rule: string;
+  /** Which diameter a message speaks of, where a log has more than one. */
+  which?: "small-end" | "outer" | "core";
   smallestIn: number;
   largestIn?: number;
   shortestFt?: number;
   longestFt?: number;
   /** How the sizes are rounded before the rule is asked; the limits are of the rounded sizes. */
   enteredBy?: (log: Log) => Log;
-  /** What to do where the diameter, or the length, is outside. */
+  /** What to do where the diameter is outside, or the length is over the longest. */
   diameterAdvice?: string;
   lengthAdvice?: string;
 }
@@ -34,14 +36,19 @@ export function mustBeScalable(log: Log, limits: Limits): void {
 export function refusalOf(log: Log, limits: Limits): NoAnswer | undefined {
   const { rule, smallestIn, largestIn = THICKEST_IN, shortestFt = 0, longestFt = LONGEST_FT } = limits;
   const { diameterIn, lengthFt } = limits.enteredBy?.(log) ?? log;
-  const refuse = (what: string, wanted: string, given: number, advice?: string) =>
+  const refuse = (what: string, wanted: string, given: string, advice?: string) =>
     new NoAnswer(`${rule} ${what}: wanted ${wanted}, got ${given}${advice ? `; ${advice}` : ""}`);
 
-  if (!(diameterIn >= smallestIn && diameterIn <= largestIn))
-    return refuse("diameter (in)", `${smallestIn} to ${largestIn}`, log.diameterIn, limits.diameterAdvice);
+  if (!(diameterIn >= smallestIn && diameterIn <= largestIn)) {
+    const given = apart(log.diameterIn, diameterIn < smallestIn ? smallestIn : largestIn);
+    const which = limits.which ? `${limits.which} ` : "";
+    return refuse(`${which}diameter (in)`, `${smallestIn} to ${largestIn}`, given, limits.diameterAdvice);
+  }
   if (!(lengthFt > 0 && lengthFt >= shortestFt && lengthFt <= longestFt)) {
     const wanted = shortestFt === 0 ? `more than 0, up to ${longestFt}` : `${shortestFt} to ${longestFt}`;
-    return refuse("length (ft)", wanted, log.lengthFt, limits.lengthAdvice);
+    const tooLong = lengthFt > longestFt;
+    const given = apart(log.lengthFt, tooLong ? longestFt : shortestFt);
+    return refuse("length (ft)", wanted, given, tooLong ? limits.lengthAdvice : undefined);
   }
   return undefined;
 }

@@ -1,4 +1,5 @@
-import { mustBeBetween, NoAnswer } from "../errors";
+import { apart, mustBeBetween, NoAnswer, short } from "../errors";
+import { hairOver } from "../rounding";
 
 /** No pile scales more board feet than this; what does is a slip of the finger. */
 const LARGEST_BF = 1e9;
@@ -19,12 +20,13 @@ export function netScaleBoardFeet({ grossBf, deductions }: { grossBf: number; de
     mustBeBetween(0, LARGEST_BF, deduction, "deduction (bf, or a share under 1)");
     if (deduction === 1)
       throw new NoAnswer(
-        "deduction (bf, or a share under 1): wanted less or more than 1, got 1, which may be one board foot or 100 %; for a log lost whole give its gross scale",
+        "deduction (bf, or a share under 1): wanted less or more than 1, got 1, which may be one board foot or 100 %; for a log lost whole give its gross scale, and take one board foot off the gross",
       );
     off += deduction < 1 ? deduction * grossBf : deduction;
   }
-  if (off > grossBf) throw new NoAnswer(`deductions (bf): wanted 0 to ${grossBf}, the gross scale, got ${off}`);
-  return grossBf - off;
+  if (off > hairOver(grossBf))
+    throw new NoAnswer(`deductions (bf): wanted 0 to ${short(grossBf)}, the gross scale, got ${apart(off, grossBf)}`);
+  return Math.max(0, grossBf - off);
 }
 
 /**

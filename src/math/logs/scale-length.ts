@@ -1,4 +1,4 @@
-import { mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
+import { mustBeBelow, mustBeBetween, NoAnswer, short } from "../errors";
 import { IN_PER_FT } from "../units";
 import { LONGEST_FT } from "./log";
 import { downTo } from "../rounding";
@@ -30,7 +30,7 @@ export function scaleLengthFt({
   const credited = downTo(stepFt, (lengthIn - trimIn) / IN_PER_FT);
   if (credited <= 0)
     throw new NoAnswer(
-      `length (ft): wanted at least one step of ${stepFt} after ${trimIn} in of trim, got ${lengthFt}`,
+      `length (ft): wanted at least one step of ${short(stepFt)} after ${short(trimIn)} in of trim, got ${short(lengthFt)}`,
     );
   return credited;
 }

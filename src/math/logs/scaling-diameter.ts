@@ -1,7 +1,7 @@
 import { mustBeAbove, mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
 import { mustTaper } from "./cubic";
 import { THICKEST_IN } from "./log";
-import { downTo, nearest, nearestHalfDown } from "../rounding";
+import { downTo, hairOver, nearest, nearestHalfDown } from "../rounding";
 
 /** How a scaling diameter becomes whole inches. */
 export const DIAMETER_ROUNDINGS = {
@@ -79,6 +79,6 @@ export function diameterAtIn({
   distanceFt: number;
 }): number {
   mustTaper(smallIn, largeIn, lengthFt, "log");
-  mustBeBetween(0, lengthFt, distanceFt, "distance from the small end (ft), within the log");
+  mustBeBetween(0, hairOver(lengthFt), distanceFt, "distance from the small end (ft), within the log");
   return smallIn + ((largeIn - smallIn) * distanceFt) / lengthFt;
 }

@@ -1,4 +1,5 @@
-import { NoAnswer } from "../errors";
+import { apart, NoAnswer, short } from "../errors";
+import { hairOver } from "../rounding";
 
 /**
  * Board feet to sell before the fixed cost of a period is earned.
@@ -16,9 +17,9 @@ export function breakEvenFeet({
   pricePerFoot: number;
   variablePerFoot: number;
 }): number {
-  if (!(pricePerFoot > variablePerFoot))
+  if (!(pricePerFoot > hairOver(variablePerFoot)))
     throw new NoAnswer(
-      `price per board foot: wanted more than the variable cost of ${variablePerFoot}, got ${pricePerFoot}: every foot loses money`,
+      `price per board foot: wanted more than the variable cost of ${short(variablePerFoot)}, got ${apart(pricePerFoot, variablePerFoot)}: every foot loses money`,
     );
   return fixedCost / (pricePerFoot - variablePerFoot);
 }

@@ -6,5 +6,5 @@ const PERCENT = 100;
 export function shareLeft(takenPercent: number, what: string): number {
   mustBeAtLeast(0, takenPercent, what);
   mustBeBelow(PERCENT, takenPercent, what);
-  return 1 - takenPercent / PERCENT;
+  return (PERCENT - takenPercent) / PERCENT;
 }

@@ -62,6 +62,7 @@ export const SPECIES_FIGURES = {
   >),
   "latin name": ["latin", "scientific name"],
   "specific gravity": ["sg"],
+  "specific gravity at 12%": ["specific gravity at 12 %", "specific gravity at 12", "sg at 12%"],
   "green moisture": ["moisture"],
   "heartwood moisture": ["heartwood"],
   "sapwood moisture": ["sapwood"],

@@ -1,5 +1,6 @@
 import { mustBeAtLeast } from "../errors";
-import { smalianFt3 } from "../logs/cubic";
+import { mustTaper, smalianFt3 } from "../logs/cubic";
+import { hairUnder } from "../rounding";
 import { BF_PER_FT3, WATER_LB_PER_FT3 } from "../units";
 import { heartAndSapLbPerFt3, woodWeightLbPerFt3 } from "./density";
 import { mustFitIn } from "./moisture";
@@ -46,6 +47,7 @@ interface Log {
  * @range as Smalian's volume: the large end not under the small end
  */
 export function logWeightLb({ species, moisturePercent, bark, bound, ...ends }: Log): number {
+  mustTaper(ends.smallIn, ends.largeIn, ends.lengthFt, "log");
   const woodLb =
     moisturePercent === undefined
       ? greenLbPerFt3(species, bound)
@@ -109,6 +111,6 @@ export function waterToLoseLb(stack: {
 }): number {
   const { species, fromPercent, toPercent } = stack;
   mustFitIn(species, fromPercent, "from");
-  mustBeAtLeast(toPercent, fromPercent, "from (% moisture), not under the target");
-  return ovendryLumberLb(stack) * ((fromPercent - toPercent) / 100);
+  mustBeAtLeast(hairUnder(toPercent), fromPercent, "from (% moisture), not under the target");
+  return ovendryLumberLb(stack) * (Math.max(0, fromPercent - toPercent) / 100);
 }

@@ -8,6 +8,11 @@ describe("other amounts", () => {
     [read.pounds, "1.2 t", 2645.547146],
     [read.pounds, "1 tonne", 2204.622622],
     [read.pounds, "40 LBS.", 40],
+    [read.pounds, "30 oz", 1.875],
+    [read.pounds, "1 ounce", 0.0625],
+    [read.pounds, "850 g", 1.873929229],
+    [read.pounds, "2 kilograms", 4.409245244],
+    [read.fahrenheit, "20 Celsius", 68],
     [read.pounds, "1 pound", 1],
     [read.percent, "65 percent", 65],
     [read.fahrenheit, "20ºC", 68],
@@ -54,9 +59,16 @@ describe("other amounts", () => {
     [read.pounds, "5 constructor"],
     [read.pounds, "1 ton"],
   ] as const)("%o refuses %j", (reader, cell) => void refused(reader, cell));
+  it("reads a share as its percent to the last digit a sheet shows", () => {
+    expect(readOne(read.percent, 0.07)).toBe(7);
+    expect(readOne(read.percent, 0.29)).toBe(29);
+    expect(readOne(read.moisture, 0.28)).toBe(28);
+  });
+  it("reads a sum of shares that comes out a hair over the whole as the whole, not as 1 percent", () =>
+    expect(readOne(read.percent, 1 + 2 * Number.EPSILON)).toBe(100));
   it("says what is wanted in one breath", () => {
     expect(refused(read.pounds, -5)).toBe(
-      "size: wanted pounds above 0, such as 40, 40 lb, 18 kg or 1.2 t (metric), got -5",
+      "size: wanted pounds above 0, such as 40, 40 lb, 18 kg, 850 g or 1.2 t (metric), got -5",
     );
     expect(refused(read.inches, -3)).toBe("size: wanted inches above 0, such as 14.5, 14 1/2, 5/4 or 36 cm, got -3");
     expect(refused(read.money, "$5")).toBe(

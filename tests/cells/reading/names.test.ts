@@ -10,6 +10,17 @@ describe("a name", () => {
     expect(readOne(tree, cell)).toBe("white oak"),
   );
   it("offers the nearest when it is unknown", () => expect(refused(tree, "balck walnut")).toMatch(/black walnut/));
+  it("offers a name that shares a word before one that is merely as short", () => {
+    const kinds = { "white oak": [], "black walnut": ["walnut"], boxelder: [], "red maple": [], "Norway pine": [] };
+    const kind = (range: unknown, name: string) =>
+      read.oneOf({ ...kinds, ailanthus: [], serviceberry: [], "green ash": [] }, range, name);
+    expect(refused(kind, "English walnut")).toMatch(/nearest: black walnut/);
+    expect(refused(kind, "white oak, log")).toMatch(/nearest: white oak/);
+    expect(refused(kind, "oak")).toMatch(/nearest: white oak/);
+    expect(refused(kind, "whit oak")).toMatch(/nearest: white oak/);
+  });
+  it("may have inch marks behind it", () =>
+    expect(readOne((range, name) => read.oneOf({ "rule 1/4": [] }, range, name), 'Rule 1/4"')).toBe("rule 1/4"));
   it.each([7, true, "__proto__", "constructor"])("refuses %j", (cell) => void refused(tree, cell));
   it("of a short list is shown with all the others when it is unknown, or a number stands there", () => {
     const pattern = (range: unknown, name: string) =>

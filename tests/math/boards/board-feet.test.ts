@@ -58,10 +58,12 @@ describe("a bundle", () => {
     expect(packBoardFeet({ ...layer, layers: 12, thicknessIn: 1.25 })).toBeCloseTo(board, 9);
   });
 
-  it("filled to nine tenths holds nine tenths, and is never over full", () => {
+  it("filled to nine tenths holds nine tenths, and is never over full or all but empty", () => {
     expect(packBoardFeet({ ...layer, fillPercent: 90 })).toBeCloseTo(36, 12);
     expect(packBoardFeet({ ...layer, fillPercent: 100 })).toBe(40);
-    expect(() => packBoardFeet({ ...layer, fillPercent: 100.1 })).toThrow("wanted 0 to 100, got 100.1");
+    expect(() => packBoardFeet({ ...layer, fillPercent: 100.1 })).toThrow("wanted 10 to 100, got 100.1");
+    expect(packBoardFeet({ ...layer, fillPercent: 10 })).toBeCloseTo(4, 12);
+    expect(() => packBoardFeet({ ...layer, fillPercent: 1.1 })).toThrow("wanted 10 to 100, got 1.1"); // 110 % as a share
   });
 });
 

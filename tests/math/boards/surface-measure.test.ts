@@ -36,7 +36,7 @@ describe("surface measure", () => {
 
   it("measures from a length of 1 ft, and nothing shorter", () => {
     expect(measure(12, 1)).toBe(1);
-    expect(() => measure(12, 0.99)).toThrow("length of a board in a tally (ft): wanted 1 or more, got 0.99");
+    expect(() => measure(12, 0.99)).toThrow("length of the board (ft): wanted 1 or more, got 0.99");
   });
 
   it("takes metric sizes for the inch sizes they are, on the half and on the foot", () => {

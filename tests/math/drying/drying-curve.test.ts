@@ -146,3 +146,21 @@ describe("the forecast", () => {
     expect(ask(70)).toThrow(/target .* got 70/);
   });
 });
+
+describe("a refusal", () => {
+  const emcPercent = 11.963820205629977; // as EMC gives it for 70 °F and 65 %
+  it("shows the equilibrium moisture in six digits", () => {
+    const forecast = (last: number, targetPercent: number) =>
+      dryForecast({
+        readings: [
+          { day: 0, moisturePercent: 60 },
+          { day: 30, moisturePercent: last },
+        ],
+        emcPercent,
+        targetPercent,
+      });
+    expect(() => forecast(36, 10)).toThrow("the air dries wood to 11.9638 and no further, got 10");
+    expect(() => forecast(11, 15)).toThrow("above the equilibrium moisture 11.9638 %, got 11 on day 30");
+    expect(() => forecast(61, 15)).toThrow("they do not fall toward 11.9638 %");
+  });
+});

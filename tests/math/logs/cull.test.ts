@@ -88,7 +88,7 @@ describe("rot that runs round", () => {
   it("refuses a core over the outer diameter or under the rule's smallest", () => {
     expect(() => cullRingBoardFeet({ outerIn: 16, lengthFt: 16, coreIn: 20 })).toThrow("wanted 0 to 16, got 20");
     expect(() => cullRingBoardFeet({ outerIn: 16, lengthFt: 16, coreIn: 3, rule: "Doyle" })).toThrow(
-      "core by Doyle, diameter (in): wanted 4 to 300, got 3",
+      "Doyle core diameter (in): wanted 4 to 300, got 3",
     );
   });
 });
