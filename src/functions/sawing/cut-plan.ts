@@ -21,11 +21,12 @@ import { cutRequest } from "./cut-request";
  * a cant that is centred, are measured from the pith and may fall between two steps; cant offset `free` keeps them on
  * the scale. Below the total stand the shim, how far the opening face may be moved with the same drops, the share
  * reached of what no plan can pass, and warnings, such as a kerf that is no whole number of scale steps with the figure
- * it was rounded to.
+ * it was rounded to. A kerf under half a scale step is refused, because the plan would have none.
  *
  * A cant is sawn in three positions: boards off the top down to the cant; the log turned over onto that flat, its
  * heights now measured from it; then the cant turned a quarter onto its round side. A quarter-sawn log is halved
- * through the pith, the halves quartered, and every quarter laid on the face whose board comes off next.
+ * through the pith, the halves quartered, and every quarter laid on the face whose board comes off next. A heart takes
+ * two cuts each time, over and under it.
  *
  * Settings are two columns of name and value, in any order. What stands in brackets holds where a row is left out, or is
  * blank; but a blank taper is a log without taper. A setting that changes nothing is named under the plan.
@@ -33,9 +34,9 @@ import { cutRequest } from "./cut-request";
  * The log: small end across (as the diameter); taper (1/2 in of diameter in 4 ft); log lies, split or flat (split);
  * sweep, planned live and split only, with lengths and trim in whole half feet (none); crown, up, down or side (up).
  *
- * The mill: scale step (1/32); rip kerf (as the kerf); bed clearance, the lowest height of the blade (0); guide opening,
- * the widest cut (no limit); opening face, the first blade height, live and slab only, to see what another than the
- * best would give.
+ * The mill: scale step (1/32); rip kerf (as the kerf); bed clearance, the lowest height of the blade (0), which a mill
+ * with dogs or log rests has to be given, taken up to a whole scale step; guide opening, the widest cut (no limit);
+ * opening face, the first blade height, live and slab only, to see what another than the best would give.
  *
  * Widths: minimum width (3), maximum width (none) and width step (1); or widths, a list such as 4, 6, 8, instead of
  * those three; width allowance, sawn over each width (0).
@@ -58,7 +59,7 @@ import { cutRequest } from "./cut-request";
  * @customfunction CUTPLAN
  * @param diameter Small-end diameter inside bark, up and down as the log lies. A bare number is inches.
  * @param length Length of the log. A bare number is feet; 8'6" and 2.4 m work too.
- * @param products Thicknesses such as 4/4; or columns thickness, green size, price a board foot, from width.
+ * @param products Thicknesses such as 4/4, one under the other; or columns thickness, green size, price a board foot, from width.
  * @param kerf Width of the saw cut. A bare number is inches.
  * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
  * @param [settings] Two columns of name and value, such as scale step and 1/16.
@@ -91,7 +92,7 @@ export function CUTPLAN(
  * @customfunction CUTYIELD
  * @param diameter Small-end diameter inside bark, up and down as the log lies. A bare number is inches.
  * @param length Length of the log. A bare number is feet; 8'6" and 2.4 m work too.
- * @param products Thicknesses such as 4/4; or columns thickness, green size, price a board foot, from width.
+ * @param products Thicknesses such as 4/4, one under the other; or columns thickness, green size, price a board foot, from width.
  * @param kerf Width of the saw cut. A bare number is inches.
  * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
  * @param [settings] Two columns of name and value, as in CUTPLAN.

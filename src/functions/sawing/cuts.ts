@@ -55,6 +55,7 @@ export function KERFLOSS(thickness: unknown[][], kerf: unknown[][]): unknown[][]
  * @example =BOLE.HEADHEIGHTS(10, 1.125, 0.125, 3) gives {"pass","blade height","drop","board";1,10,"","opening face";2,8.75,1.25,1.125;3,7.5,1.25,1.125;4,6.25,1.25,1.125}
  * @example =BOLE.HEADHEIGHTS(10, 2.125, 0.125, 9, 1) gives a table of 6 rows
  * @example =BOLE.HEADHEIGHTS(1, 1.125, 0.125, 3, 2) gives #N/A
+ * @caution Keep the blade above dogs, log rests and clamps: give the lowest height that clears them as bed.
  * @words saw head, drop list, depth of cut, setting, scale, how far to lower the blade
  * @see CUTPLAN
  * @picture heads

@@ -35,11 +35,16 @@ export function sawCant(job: CutJob): Sawn {
     edgedFlitches(job, straightWidth(turned, pithIn - lowIn, highIn - pithIn), menus);
 
   const outside = edgedFlitches(job, straightWidth(sections), menus);
-  const widths = job.cantWidths.filter(({ greenSteps }) => greenSteps * job.stepIn <= 2 * pithIn + NEAR_IN);
+  const widths = job.cantWidths.filter((width) => cantFits(job, width));
   const placesFor = job.cantOffset === "free" ? freePlaces(job, outside) : centredPlace(job, outside);
   const best = bestPlace(widths.map(placesFor), pithIn, (place) => stackWorth(job, topIn, through(place)));
   if (!best) return { total: 0, boardFeet: 0, passes: [], views: [viewOfLog({ ...job, lies: "split" })] };
   return plannedCant(job, best, sawDown(job, topIn, through(best)));
+}
+
+/** Whether a cant is no wider than the butt is high. */
+export function cantFits({ log, stepIn }: CutJob, { greenSteps }: BoardWidth): boolean {
+  return greenSteps * stepIn <= 2 * halfUpAt(log, log.lengthIn) + NEAR_IN;
 }
 
 /** The cant in the middle of the log: its faces need not be on the scale of the bed. */

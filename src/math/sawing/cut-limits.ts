@@ -4,7 +4,7 @@ import { IN_PER_FT } from "../units";
 import type { CutJob, Sweep } from "./cut-job";
 import type { CutSettings } from "./cut-request";
 import { inchesText } from "./inches-text";
-import { NEAR_IN } from "./scale-steps";
+import { NEAR_IN, nearestSteps } from "./scale-steps";
 import { STATION_IN } from "./swept-width";
 
 /** More taper, or a flatter log, is another size in its cell (common practice, no source). */
@@ -25,6 +25,15 @@ export function mustBeLog(diameterIn: number, lengthFt: number, settings: Partia
   mustBeBetween(0, MOST_TAPER_IN, settings.taper ?? 0, "taper (in of diameter in 4 ft)");
   mustBeAbove(0, lengthFt, "length (ft)");
   mustBeBetween(0, LONGEST_FT, lengthFt, "length (ft)");
+}
+
+/** Refuses a kerf that the scale would round to none: every board of such a plan would come out thin. */
+export function mustBeOnScale(kerfIn: number, stepIn: number, what: string): void {
+  if (nearestSteps(kerfIn, stepIn) >= 1) return;
+  throw new NoAnswer(
+    `${what} (in): wanted ${inchesText(stepIn / 2)} or more, half the scale step of ${inchesText(stepIn)}, ` +
+      `got ${inchesText(kerfIn)}; set a finer scale step`,
+  );
 }
 
 /** Refuses what the pattern cannot be sawn with. */

@@ -1,4 +1,5 @@
 import type { CutRequest } from "./cut-request";
+import { cantFits } from "./cant";
 import { inchesText } from "./inches-text";
 import type { Pass, Plan } from "./plan";
 import { planCut } from "./plan-cut";
@@ -63,7 +64,8 @@ function remarks(plan: Plan): Row[] {
   if (plan.passes.length === 0) say("no board", undefined, whyNone(plan));
   if (opening) say(`opening face`, opening.chosenIn, openingRemark(plan, opening));
   const shimIn = shimUnderSmallEndIn(plan);
-  if (shimIn > 0) say("shim", shimIn, "inches to raise the small end off the bed, so that the pith is level");
+  if (shimIn > 0)
+    say("shim", shimIn, `inches to raise the small end off the bed, so that the pith is level${whenShimmed(plan)}`);
   say("log holds", plan.logBoardFeet, "board feet of solid wood");
   if (plan.boardFeet > 0) {
     const share = plan.boardFeet / plan.mostBoardFeet;
@@ -82,6 +84,8 @@ function whyNone({ job }: Plan): string {
   if (job.lengthsFt.length === 0) return "no length goes into this log with its trim: see minimum length and trim";
   if (job.pattern !== "slab" && job.widths.length === 0)
     return "no width goes into this log: see widths, or minimum and maximum width";
+  if (job.pattern === "cant" && !job.cantWidths.some((width) => cantFits(job, width)))
+    return "no cant as wide as these goes into this log: see cant widths";
   return "none of these products comes out of this log";
 }
 
@@ -89,6 +93,12 @@ function whyNone({ job }: Plan): string {
 function shimUnderSmallEndIn({ job }: Plan): number {
   const level = job.lies === "split" || job.pattern === "cant" || job.pattern === "quarter";
   return level && !job.sweep ? (job.log.taperInPerIn * job.log.lengthIn) / 2 : 0;
+}
+
+/** A sawn face lies on the bed by itself. */
+function whenShimmed({ job }: Plan): string {
+  if (job.pattern === "cant") return "; none while the log lies on its flat, and again under the turned cant";
+  return job.pattern === "quarter" ? "; none under the quarters" : "";
 }
 
 function openingRemark({ job }: Plan, { lowestIn, highestIn }: NonNullable<Plan["opening"]>): string {

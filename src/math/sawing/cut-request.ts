@@ -1,11 +1,11 @@
 import { mustBeAbove, mustBeAtLeast, NoAnswer } from "../errors";
 import { IN_PER_FT } from "../units";
 import { widestIn, type BoardWidth, type CutJob, type Log, type Pattern, type Sweep } from "./cut-job";
-import { mustBeLog, mustSuit } from "./cut-limits";
+import { mustBeLog, mustBeOnScale, mustSuit } from "./cut-limits";
 import { warningsAbout } from "./cut-warnings";
 import { mustBeKerf } from "./kerf";
 import { productsOf, type ProductRow } from "./products";
-import { NEAR_IN, nearestSteps } from "./scale-steps";
+import { NEAR_IN, nearestSteps, stepsClearing } from "./scale-steps";
 import { mustBeBounded } from "./work";
 
 /** What may be said about a log, a mill and the boards wanted, by the names of the sheet; inches where not said. */
@@ -86,6 +86,8 @@ export function cutJob({
   const kerfSteps = nearestSteps(kerfIn, stepIn);
   const ripKerfIn = settings["rip kerf"] ?? kerfIn;
   mustBeKerf(ripKerfIn, "rip kerf");
+  mustBeOnScale(kerfIn, stepIn, "kerf");
+  if (settings.rip) mustBeOnScale(ripKerfIn, stepIn, "rip kerf");
   const allowanceIn = settings["width allowance"] ?? 0;
   const greenWidth = (nominalIn: number): BoardWidth => ({
     nominalIn,
@@ -101,7 +103,7 @@ export function cutJob({
     kerfSteps,
     kerfIn: kerfSteps * stepIn,
     ripKerfSteps: nearestSteps(ripKerfIn, stepIn),
-    bedSteps: nearestSteps(settings["bed clearance"] ?? 0, stepIn),
+    bedSteps: stepsClearing(settings["bed clearance"] ?? 0, stepIn),
     openingSteps: openingSteps(settings["opening face"], pattern, stepIn),
     guideOpeningIn: settings["guide opening"],
     products: productsOf(products, stepIn, byValue),

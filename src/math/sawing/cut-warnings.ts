@@ -2,8 +2,11 @@ import type { CutJob } from "./cut-job";
 import type { CutSettings } from "./cut-request";
 import { inchesText } from "./inches-text";
 import { greenSizeIn, type ProductRow } from "./products";
-import { NEAR_IN, nearestSteps } from "./scale-steps";
+import { nearestSteps } from "./scale-steps";
 import { unusedSettings } from "./unused-settings";
+
+/** Metric sizes come a hair off their inches: a millionth of an inch is no difference on any scale. */
+const FELT_IN = 1e-6;
 
 /** What was asked, before it was rounded to the scale. */
 interface Asked {
@@ -16,15 +19,21 @@ interface Asked {
 /** Sizes that were rounded to the scale, and inputs that the pattern does not use. */
 export function warningsAbout(job: CutJob, { kerfIn, ripKerfIn, products, settings }: Asked): string[] {
   const warnings: string[] = [];
-  const check = (what: string, givenIn: number) => {
+  const check = (what: string, givenIn: number, so: (offIn: number) => string = () => "") => {
     const takenIn = nearestSteps(givenIn, job.stepIn) * job.stepIn;
-    if (Math.abs(takenIn - givenIn) > NEAR_IN)
+    if (Math.abs(takenIn - givenIn) > FELT_IN)
       warnings.push(
         `${what} ${inchesText(givenIn)} in is no whole number of ${inchesText(job.stepIn)} in scale steps: ` +
-          `${inchesText(takenIn)} in was taken`,
+          `${inchesText(takenIn)} in was taken${so(takenIn - givenIn)}`,
       );
   };
-  check("kerf", kerfIn);
+  check(
+    "kerf",
+    kerfIn,
+    (offIn) =>
+      `, so every board comes out ${inchesText(Math.abs(offIn))} in ${offIn > 0 ? "thicker" : "thinner"} than it says; ` +
+      "a finer scale step comes nearer",
+  );
   if (job.rip && ripKerfIn !== kerfIn) check("rip kerf", ripKerfIn);
   if (job.openingSteps !== undefined) check("opening face", settings["opening face"]!);
   for (const greenIn of new Set(products.map(greenSizeIn))) check("green size", greenIn);

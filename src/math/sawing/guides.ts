@@ -1,5 +1,5 @@
 import { NoAnswer } from "../errors";
-import { widestIn, type CutJob } from "./cut-job";
+import { halfUpAt, widestIn, type CutJob } from "./cut-job";
 import { inchesText } from "./inches-text";
 import { NEAR_IN } from "./scale-steps";
 
@@ -22,6 +22,24 @@ export function mustGoBetweenGuides(job: CutJob): void {
   const opening = job.guideOpeningIn;
   if (opening !== undefined && widestIn(job.log) > opening + NEAR_IN)
     throw new NoAnswer(`${tooWide(job, opening)}: a cant cannot be sawn; try live sawing after flats, or halve it`);
+}
+
+/** The cuts of a quarter, and of a half on its edge, are as wide as half the butt. */
+export function mustQuarterBetweenGuides(job: CutJob): void {
+  const opening = job.guideOpeningIn;
+  if (opening !== undefined && halfUpAt(job.log, job.log.lengthIn) > opening + NEAR_IN)
+    throw new NoAnswer(`${tooWide(job, opening)}: its quarters are too wide too`);
+}
+
+/** What has to be done with another saw, or in another place, before a log goes between the guides. */
+export function guidesWarning(job: CutJob): string[] {
+  const opening = job.guideOpeningIn;
+  if (opening === undefined || widestIn(job.log) <= opening + NEAR_IN) return [];
+  const first =
+    job.pattern === "quarter"
+      ? "halve the log through the pith with another saw first, such as a chain saw"
+      : "take flats off both sides first, until the log goes between them";
+  return [`the butt is ${inchesText(widestIn(job.log))} in and the guides open ${inchesText(opening)} in: ${first}`];
 }
 
 function tooWide(job: CutJob, opening: number): string {

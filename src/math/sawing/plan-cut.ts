@@ -1,11 +1,11 @@
 import { sawCant } from "./cant";
-import { widestIn, type CutJob, type Pattern } from "./cut-job";
+import type { CutJob, Pattern } from "./cut-job";
 import { cutJob, type CutRequest } from "./cut-request";
+import { guidesWarning } from "./guides";
 import { inchesText } from "./inches-text";
 import { sawLive } from "./live";
-import type { Plan, Sawn } from "./plan";
+import type { Pass, Plan, Sawn } from "./plan";
 import { sawQuarters } from "./quarter";
-import { NEAR_IN } from "./scale-steps";
 import { sawSlabs } from "./slab";
 import { yieldBounds } from "./yield-bounds";
 
@@ -20,7 +20,12 @@ const PATTERNS: Readonly<Record<Pattern, (job: CutJob) => Sawn>> = {
 export function planCut(request: CutRequest): Plan {
   const job = cutJob(request);
   const sawn = PATTERNS[job.pattern](job);
-  return { job, ...sawn, ...yieldBounds(job), warnings: [...job.warnings, ...flatsWarning(job)] };
+  return {
+    job,
+    ...sawn,
+    ...yieldBounds(job),
+    warnings: [...job.warnings, ...guidesWarning(job), ...lowBladeWarning(job, sawn.passes)],
+  };
 }
 
 /**
@@ -36,10 +41,15 @@ export function cutYield(request: CutRequest): number {
   return PATTERNS[job.pattern](job).total;
 }
 
-function flatsWarning({ pattern, log, guideOpeningIn }: CutJob): string[] {
-  if (pattern === "quarter" || guideOpeningIn === undefined || widestIn(log) <= guideOpeningIn + NEAR_IN) return [];
+/** Dogs and log rests stand up from the bed by about so much (common practice, no source). */
+const USUAL_DOGS_IN = 1;
+
+/** A blade that nobody kept off the bed. */
+function lowBladeWarning({ bedSteps }: CutJob, passes: readonly Pass[]): string[] {
+  const lowestIn = Math.min(...passes.map(({ bladeHeightIn }) => bladeHeightIn));
+  if (bedSteps > 0 || !(lowestIn < USUAL_DOGS_IN)) return [];
   return [
-    `the butt is ${inchesText(widestIn(log))} in and the guides open ${inchesText(guideOpeningIn)} in: ` +
-      "take flats off both sides first, until the log goes between them",
+    `the blade goes down to ${inchesText(lowestIn)} in over the bed: ` +
+      "set bed clearance to the lowest height that clears dogs and log rests",
   ];
 }

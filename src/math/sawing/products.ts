@@ -17,6 +17,13 @@ const USUAL_OVERSIZE_IN = 1 / 8;
 /** Thinner stock is tallied as an inch, as the trade does. */
 const LEAST_TALLY_IN = 1;
 
+/**
+ * Green sizes outside these are the next thickness, typed beside the first in place of under it (common practice, no
+ * source): a 2 x 4 is sawn at 1 5/8, rough 4/4 seldom over 1 3/8.
+ */
+const LEAST_GREEN_SHARE = 0.7;
+const MOST_GREEN = { share: 1.2, andIn: 1 / 4 };
+
 /** More rows than any mill sorts by are a whole column of something else. */
 const MOST_ROWS = 200;
 
@@ -35,6 +42,7 @@ export function productsOf(rows: readonly ProductRow[], stepIn: number, byValue:
 function productOf(rows: readonly ProductRow[], stepIn: number, byValue: boolean): Product {
   const row = rows[0]!;
   mustBeAbove(0, row.thickness, "thickness of a product (in)");
+  mustBeGreenSize(row);
   const greenSteps = nearestSteps(greenSizeIn(row), stepIn);
   mustBeAtLeast(1, greenSteps, `green size of ${inchesText(row.thickness)} in, in scale steps`);
   const name = quartersText(row.thickness);
@@ -45,6 +53,16 @@ function productOf(rows: readonly ProductRow[], stepIn: number, byValue: boolean
     greenIn: greenSteps * stepIn,
     prices: byValue ? pricesOf(rows, name) : [{ fromWidthIn: 0, perBoardFoot: 1 }],
   };
+}
+
+function mustBeGreenSize({ thickness, "green size": greenIn }: ProductRow): void {
+  if (greenIn === undefined) return;
+  mustBeBetween(
+    LEAST_GREEN_SHARE * thickness,
+    MOST_GREEN.share * thickness + MOST_GREEN.andIn,
+    greenIn,
+    `green size (in) beside the thickness ${quartersText(thickness)} (another thickness belongs in the row below)`,
+  );
 }
 
 /** What the saw is to be set to: as given, or the thickness and the usual oversize. */

@@ -1,6 +1,7 @@
 import { IN_PER_FT } from "../units";
 import { halfUpAt, type CutJob, type Product } from "./cut-job";
 import type { Board } from "./flitch";
+import { mustQuarterBetweenGuides } from "./guides";
 import { inchesText } from "./inches-text";
 import { sumOf, viewOfLog } from "./live";
 import type { Pass, QuarterBoard, Sawn } from "./plan";
@@ -19,15 +20,17 @@ const QUARTERS = 4;
  * @source plain geometry: rings as circles about the pith, ring angle = atan(x / y) at the board's worst point
  */
 export function sawQuarters(job: CutJob): Sawn {
+  mustQuarterBetweenGuides(job);
   const offsetIn = Math.max(job.kerfIn, job.heartIn) / 2;
+  const opening = pithCuts(job, offsetIn);
   const quarter = quarterOf(job, offsetIn);
   const order = bestOrder(job, quarter);
   const boards = order.map(({ face, product, along, off }, n): QuarterBoard => ({
     board: quarter.board(product, along, off),
     face,
-    pass: n + PITH_CUTS + 1,
+    pass: n + opening.length + 1,
   }));
-  const passes = boards.length > 0 ? [...pithCuts(job, offsetIn), ...boards.map(passOf)] : [];
+  const passes = boards.length > 0 ? [...opening, ...boards.map(passOf)] : [];
   return {
     total: QUARTERS * sumOf(boards, ({ board }) => board.value),
     boardFeet: QUARTERS * sumOf(boards, ({ board }) => board.boardFeet),
@@ -36,24 +39,30 @@ export function sawQuarters(job: CutJob): Sawn {
   };
 }
 
-const PITH_CUTS = 2;
+/**
+ * The cuts that make quarters: one through the pith, and one through each half, which stands on its edge. A heart wider
+ * than the kerf takes two cuts each time, over and under it. Such a half is lower by what it lost: the edge it stands on
+ * is where its flat meets the bark.
+ */
+function pithCuts({ log, kerfIn, heartIn }: CutJob, offsetIn: number): Pass[] {
+  const pithIn = halfUpAt(log, log.lengthIn);
+  if (heartIn <= kerfIn)
+    return cutsAt([
+      [pithIn - offsetIn, "halve the log through the pith"],
+      [pithIn - offsetIn, "stand the halves on edge and quarter them"],
+    ]);
+  const onEdgeIn = Math.sqrt(Math.max(0, pithIn ** 2 - offsetIn ** 2));
+  const heart = `${inchesText(heartIn)} in heart`;
+  return cutsAt([
+    [pithIn + offsetIn - kerfIn, `halve the log: over the ${heart}`],
+    [pithIn - offsetIn, `under the ${heart}`],
+    [onEdgeIn + offsetIn - kerfIn, `stand the halves on edge and quarter them: over the ${heart}`],
+    [onEdgeIn - offsetIn, `under the ${heart}`],
+  ]);
+}
 
-function pithCuts(job: CutJob, offsetIn: number): Pass[] {
-  const heart = job.heartIn > job.kerfIn ? `, ${inchesText(job.heartIn)} in of heart sawn off with it` : "";
-  return [
-    {
-      number: 1,
-      bladeHeightIn: halfUpAt(job.log, job.log.lengthIn) - offsetIn,
-      copies: 1,
-      note: `halve the log through the pith${heart}`,
-    },
-    {
-      number: 2,
-      bladeHeightIn: halfUpAt(job.log, job.log.lengthIn) - offsetIn,
-      copies: 1,
-      note: `stand the halves on edge and quarter them${heart}`,
-    },
-  ];
+function cutsAt(cuts: [bladeHeightIn: number, note: string][]): Pass[] {
+  return cuts.map(([bladeHeightIn, note], at) => ({ number: at + 1, bladeHeightIn, copies: 1, note }));
 }
 
 /** A quarter lies on the face the board comes off, so that the blade stands at the board's thickness. */

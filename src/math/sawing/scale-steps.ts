@@ -9,6 +9,11 @@ export function nearestSteps(sizeIn: number, stepIn: number): number {
   return Math.floor(sizeIn / stepIn + 0.5 + NEAR_IN);
 }
 
+/** Whole steps up to the first that is no lower: a blade that goes a hair under the bed clearance meets the dogs. */
+export function stepsClearing(sizeIn: number, stepIn: number): number {
+  return Math.ceil(sizeIn / stepIn - SLACK);
+}
+
 /** Whole steps that fit into a measured size. */
 export function stepsWithin(sizeIn: number, stepIn: number): number {
   return Math.floor(sizeIn / stepIn + SLACK);

@@ -32,7 +32,7 @@ export function throatFitIn({
   mustBeAbove(0, smallIn, "small end (in)");
   mustBeAtLeast(smallIn, largeIn, "large end (in)");
   mustBeAbove(0, lengthFt, "length (ft)");
-  mustBeBetween(0, (lengthFt * IN_PER_FT) / 4, sweepIn, "sweep (in)");
+  mustBeBetween(0, (lengthFt * IN_PER_FT) / 4, sweepIn, "sweep (in), for this length");
   mustBeAtLeast(0, clearanceIn, "clearance (in)");
   return throatIn - clearanceIn - turningWidthIn(smallIn, largeIn, sweepIn);
 }

@@ -12,7 +12,7 @@ const UNUSED: Readonly<Record<Pattern, readonly Setting[]>> = {
   live: [...OF_CANTS, ...OF_QUARTERS],
   slab: ["sweep", "crown", ...OF_EDGED_BOARDS, ...OF_CANTS, ...OF_QUARTERS],
   cant: ["opening face", ...OF_QUARTERS],
-  quarter: ["opening face", "wane", "guide opening", ...OF_CANTS],
+  quarter: ["opening face", "wane", ...OF_CANTS],
 };
 
 /** The settings given that change nothing, so that nobody counts on them. */

@@ -70,7 +70,7 @@ describe("every setting of the lumber changes the plan, the way a sawyer expects
   });
 
   it("green size, price and from width of the products: thicker boards are fewer, dearer ones worth more", () => {
-    expect(yieldOf({}, "live", [["4/4", 1.5]])).toBeLessThan(PLAIN);
+    expect(yieldOf({}, "live", [["4/4", 1.375]])).toBeLessThan(PLAIN);
     const wide = [...PRICED, ["4/4", 1.125, 6, 12]];
     expect(yieldOf({ objective: "value" }, "live", wide)).toBeGreaterThan(3 * PLAIN);
   });

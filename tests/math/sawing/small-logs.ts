@@ -70,7 +70,8 @@ export function throwLog(roll: () => number, pattern: SmallLog["pattern"], bowed
     flat: !bowed && (pattern === "live" || pattern === "slab") && roll() < 0.5,
     sweep: bowed ? between(0.3, 1.5) : 0,
     way: pick(1, -1, 0),
-    kerf: pick(0.05, 0.125, 0.25),
+    // a kerf under half a step of the scale is refused
+    kerf: Math.max(pick(0.05, 0.125, 0.25), g / 2),
     ripKerf: pick(0.125, 0.25),
     g,
     products: thicknesses.map((t) => ({

@@ -17,6 +17,8 @@ export function sawyerOf(log: SmallLog) {
   const halfUp = (z: number) => (d + (T * z) / 48) / 2;
   const buttIn = 2 * Math.max(halfAcross(L), halfUp(L));
   const kerfSteps = steps(log.kerf);
+  // No blade goes under the bed clearance, not even by less than half a step.
+  const bedSteps = Math.ceil(log.bedMin / g - 1e-6);
   const products: Product[] = log.products.map((product) => ({ ...product, thickSteps: steps(product.green) }));
   const lengths = lengthsOf(log);
   const widths = widthsOf(log, buttIn);
@@ -48,12 +50,11 @@ export function sawyerOf(log: SmallLog) {
   /** The best of all stacks under any face, tried one after another; only what a flitch is worth is kept in mind. */
   function fromAnyFace(heightIn: number, worth: WorthAt): number {
     const worthAt = products.map((product) => remembered((low) => worth(product, low * g)));
-    const bed = steps(log.bedMin);
     const under = (face: number): number => {
       let best = 0;
       products.forEach(({ thickSteps }, i) => {
         const low = face - thickSteps;
-        if (low - kerfSteps < bed) return;
+        if (low - kerfSteps < bedSteps) return;
         const value = worthAt[i]!(low);
         if (value > 0) best = Math.max(best, value + under(low - kerfSteps));
       });
@@ -64,6 +65,7 @@ export function sawyerOf(log: SmallLog) {
 
   return {
     steps,
+    bedSteps,
     halfAcross,
     halfUp,
     kerfSteps,

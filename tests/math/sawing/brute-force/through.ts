@@ -18,7 +18,7 @@ export function stackWorth(log: SmallLog, opening: number, drops: readonly numbe
     const product = sawyer.products[drop]!;
     const value = worth(product, (face - product.thickSteps) * log.g);
     face -= product.thickSteps + sawyer.kerfSteps;
-    if (value === 0 || face < sawyer.steps(log.bedMin)) return 0;
+    if (value === 0 || face < sawyer.bedSteps) return 0;
     total += value;
   }
   return total;
