@@ -36,7 +36,8 @@ export function HOPPUS(girth: unknown[][], length: unknown[][], unit?: unknown[]
  * Export volume of a log by Brereton: the whole cylinder of the mean end diameter, in board feet.
  *
  * With rounding "customs" the sizes are cut as the Japanese customs cut them: the mean diameter down to even centimeters,
- * the length less 0.1 m and down to an even tenth of a meter, the volume to 0.001 m3.
+ * the length less 0.1 m and down to an even tenth of a meter, the volume to 0.001 m3. That the diameter goes down, and not
+ * to the nearest, is from memory.
  *
  * @customfunction BRERETON
  * @param small Small-end diameter, the mean of the longest and shortest. A bare number is inches.

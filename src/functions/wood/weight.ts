@@ -30,7 +30,7 @@ export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknow
 }
 
 /**
- * Pounds in a log, from its ends, length and species.
+ * Pounds in a log from its species, ends and length: green and without bark unless you say otherwise.
  *
  * Green when no moisture is given. The bounds are the customary 15 % either way: the wood varies, and so does the water.
  * The volume is the mean of the two end areas times the length. A log still in its bark weighs more: say with.

@@ -24,11 +24,12 @@ const CUSTOMS_DECIMALS = 3;
  * Volume of a log by Brereton: the whole cylinder of the mean of the end diameters, with nothing off for the saw.
  *
  * The customs rounding: mean diameter down to even centimeters; length less 0.1 m, down to the even tenth of a meter;
- * cubic meters to three decimals, and other units from those. The direction of the even centimeter is from memory.
+ * cubic meters to three decimals, and other units from those.
  *
  * @formula BF = 0.7854 * ((d + D) / 2)^2 * L / 12 (pi / 4 unrounded), d and D in inches, L in feet
  * @source hstimber.com, Brereton scale by the Japanese customs: mean of the end diameters, 0.7854, and the rounding
  * @source plain arithmetic: 12 board feet in a cubic foot
+ * @source from memory: by the customs rounding it is down that the mean diameter goes to the even centimeter
  * @range the large end not under the small end; by the customs rounding from 2 cm and 0.3 m
  * @checked 1 of 1 worked example (60 cm by 12 m: 3.393 m3)
  */
