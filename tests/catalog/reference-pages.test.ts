@@ -62,6 +62,13 @@ describe("the reference pages", () => {
       for (const line of [formula, ...sources, range, checked]) expect(whole).toContain(plain(line));
   });
 
+  it("list the settings of CUTPLAN one under the other, a group for each thing they are about", () => {
+    const html = pages.get("CUTPLAN.html")!;
+    expect(html).toContain("<dt>The mill</dt><dd>scale step (1/32)</dd><dd>rip kerf (as the kerf)</dd>");
+    expect(html).toContain("<p>Settings are two columns of name and value");
+    expect(pages.get("LOGSCALE.html")).toContain("<p>Long logs: ");
+  });
+
   it("put a caution before the picture and the arguments", () => {
     const html = pages.get("SLINGLEG.html")!;
     expect(html.indexOf('class="caution"')).toBeLessThan(html.indexOf("<figure>"));

@@ -130,12 +130,10 @@ export const slab: Picture = {
   height: 190,
   parts: [
     shape(slabOutline(), WOOD),
-    ...SLAB_WIDTHS.map((width, i) =>
-      dimension([slabX(i), 85 - width * 2], [slabX(i), 85 + width * 2], String(width), i < 4 ? "right" : "left"),
-    ),
+    ...SLAB_WIDTHS.map((width, i) => dimension([slabX(i), 85 - width * 2], [slabX(i), 85 + width * 2], String(width))),
     ...SLAB_WIDTHS.map((width, i) => hair([slabX(i), 85 + width * 2], [slabX(i), 160])),
     ...[0, 1, 2, 3].map((i) => dimension([slabX(i), 154], [slabX(i + 1), 154], "")),
-    label([170, 176], "equal steps; the widths from end to end"),
+    label([160, 176], "equal steps; the widths from end to end"),
   ],
 };
 
@@ -144,7 +142,7 @@ function layerOfBoards(y: number): Part[] {
 }
 
 function slabX(i: number): number {
-  return 30 + i * 70;
+  return 20 + i * 70;
 }
 
 /** The edges run through the readings and wander a little between them. */

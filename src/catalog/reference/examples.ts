@@ -1,19 +1,19 @@
 import type { Example } from "../entry";
 import { arrayPieces, literal } from "../literals";
-import { safe } from "./html";
+import { escaped } from "../escaped";
 
 /** Examples, each a formula and what it gives. An answer of several cells is shown as the cells it fills. */
 export function exampleList(examples: readonly Example[]): string {
   const items = examples.map(
-    ({ formula, result }) => `<li><code>${safe(formula)}</code>\n<div class="gives">${given(result)}</div></li>`,
+    ({ formula, result }) => `<li><code>${escaped(formula)}</code>\n<div class="gives">${given(result)}</div></li>`,
   );
   return `<ul class="examples">\n${items.join("\n")}\n</ul>`;
 }
 
 function given(result: string): string {
-  if (!result.startsWith("{")) return `gives <strong>${safe(shown(result))}</strong>`;
+  if (!result.startsWith("{")) return `gives <strong>${escaped(shown(result))}</strong>`;
   const rows = arrayPieces(result).map(
-    (row) => `<tr>${row.map((cell) => `<td>${safe(shown(cell))}</td>`).join("")}</tr>`,
+    (row) => `<tr>${row.map((cell) => `<td>${escaped(shown(cell))}</td>`).join("")}</tr>`,
   );
   return `fills\n<div class="cells" role="group" aria-label="Cells filled" tabindex="0"><table>\n${rows.join("\n")}\n</table></div>`;
 }

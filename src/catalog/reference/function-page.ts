@@ -2,7 +2,8 @@ import { TOPICS, type Entry, type Formula } from "../entry";
 import { svg } from "../pictures/draw";
 import { PICTURES } from "../pictures";
 import { exampleList } from "./examples";
-import { linkTo, page, pairs, prose, safe } from "./html";
+import { escaped } from "../escaped";
+import { linkTo, page, pairs, prose } from "./html";
 import { gradeLink, sourceLink } from "./sources";
 
 /** More formulas than this are folded away, each under its sentence. */
@@ -15,17 +16,17 @@ export function functionPage(entry: Entry, catalog: readonly Entry[]): string {
   return page(
     entry.name,
     entry.summary,
-    `<p class="step"><a href="index.html#${entry.topic}">${safe(TOPICS[entry.topic]!)}</a></p>`,
+    `<p class="step"><a href="index.html#${entry.topic}">${escaped(TOPICS[entry.topic]!)}</a></p>`,
     `<h1>${entry.name}</h1>`,
-    `<p class="summary">${safe(entry.summary)}</p>`,
-    `<p class="call"><code>${safe(callOf(entry))}</code></p>`,
+    `<p class="summary">${escaped(entry.summary)}</p>`,
+    `<p class="call"><code>${escaped(callOf(entry))}</code></p>`,
     ...entry.cautions.map((caution) => `<p class="caution" role="note"><strong>Caution.</strong> ${said(caution)}</p>`),
     ...entry.pictures.map(figure),
     entry.params.length > 0
       ? `<h2>Arguments</h2>\n${pairs(entry.params.map((param) => [paramTerm(param), said(param.text)]))}`
       : "",
     `<h2>Answer</h2>\n<p>${said(entry.returns)}</p>`,
-    ...entry.remarks.map((remark) => `<p>${said(remark)}</p>`),
+    remarks(entry.remarks, said),
     `<h2>Examples</h2>\n${exampleList(entry.examples)}`,
     `<h2>Where the numbers come from</h2>\n<p>Grade: ${gradeLink(entry.grade)}</p>`,
     formulas(entry, catalog),
@@ -36,6 +37,20 @@ export function functionPage(entry: Entry, catalog: readonly Entry[]): string {
 /** How a function is called: BOLE.NAME(needed, [optional]). */
 export function callOf({ name, params }: Entry): string {
   return `=BOLE.${name}(${params.map((param) => (param.optional ? `[${param.name}]` : param.name)).join(", ")})`;
+}
+
+/** A remark such as `The mill: scale step (1/32); rip kerf (as the kerf).` */
+const NAMED_LIST = /^([A-Z][a-z]+(?: [a-z]+)?): (.*?)\.?$/;
+
+/** Remarks as paragraphs; named lists, where several stand together, as what they are. */
+function remarks([first, ...rest]: readonly string[], said: (text: string) => string): string {
+  if (first === undefined) return "";
+  const lists = [first, ...rest].map((remark) => NAMED_LIST.exec(remark));
+  const count = lists.findIndex((list) => list === null);
+  const together = lists.slice(0, count < 0 ? undefined : count);
+  if (together.length < 2) return `<p>${said(first)}</p>\n${remarks(rest, said)}`;
+  const rows = together.map((list): [string, ...string[]] => [said(list![1]!), ...list![2]!.split("; ").map(said)]);
+  return `${pairs(rows)}\n${remarks(rest.slice(together.length - 1), said)}`;
 }
 
 function figure(asked: string): string {
@@ -69,17 +84,17 @@ function lenderOf({ name, formulas }: Entry, catalog: readonly Entry[]): Entry |
 }
 
 function openFormula(formula: Formula): string {
-  return `<h3>${safe(formula.sentence)}</h3>\n${formulaRows(formula)}`;
+  return `<h3>${escaped(formula.sentence)}</h3>\n${formulaRows(formula)}`;
 }
 
 function foldedFormula(formula: Formula): string {
-  return `<details><summary>${safe(formula.sentence)} <span class="quiet">${formula.grade}</span></summary>\n${formulaRows(formula)}\n</details>`;
+  return `<details><summary>${escaped(formula.sentence)} <span class="quiet">${formula.grade}</span></summary>\n${formulaRows(formula)}\n</details>`;
 }
 
 function formulaRows({ formula, sources, range, checked, grade }: Formula): string {
-  const rows: [string, ...string[]][] = [["Formula", `<code>${safe(formula)}</code>`]];
-  if (range) rows.push(["Range", safe(range)]);
-  rows.push(["Source", ...sources.map(sourceLink)], ["Grade", safe(grade)]);
-  if (checked) rows.push(["Checked against", safe(checked)]);
+  const rows: [string, ...string[]][] = [["Formula", `<code>${escaped(formula)}</code>`]];
+  if (range) rows.push(["Range", escaped(range)]);
+  rows.push(["Source", ...sources.map(sourceLink)], ["Grade", escaped(grade)]);
+  if (checked) rows.push(["Checked against", escaped(checked)]);
   return pairs(rows);
 }

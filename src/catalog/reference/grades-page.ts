@@ -1,6 +1,7 @@
 import { SOURCES } from "../../math/sources";
 import type { Entry } from "../entry";
-import { linkTo, page, pairs, safe, slug } from "./html";
+import { escaped } from "../escaped";
+import { linkTo, page, pairs, slug } from "./html";
 import { documentOf } from "./sources";
 
 /** What each grade says of a formula. */
@@ -24,7 +25,7 @@ export function gradesPage(catalog: readonly Entry[]): string {
     `<h1>Where the numbers come from</h1>`,
     `<p>Every function has a grade. It stands on the function's page, in the task pane, and <code>=BOLE.SOURCE("LOGSCALE")</code> puts it into the sheet with every formula, source and range.</p>`,
     `<h2 id="grades">The grades</h2>`,
-    pairs(MEANINGS.map(([grade, meaning]) => [safe(grade), safe(meaning)])),
+    pairs(MEANINGS.map(([grade, meaning]) => [escaped(grade), escaped(meaning)])),
     `<p>A function that rests on several formulas names every grade among them, such as <em>published, in part from memory</em>; its page shows which formula is which.</p>`,
     `<p><em>Checked against</em> tells how many printed values, examples or table cells a formula was held to, and where print and formula part.</p>`,
     `<h2 id="documents">The documents</h2>`,
@@ -38,8 +39,8 @@ function documentRow(key: string, catalog: readonly Entry[]): [string, ...string
   const citing = catalog.filter(({ formulas }) =>
     formulas.some(({ sources }) => sources.some((source) => documentOf(source) === key)),
   );
-  const says = [`${safe(document)}${seenIn ? ` <span class="quiet">Seen in ${safe(seenIn)}.</span>` : ""}`];
+  const says = [`${escaped(document)}${seenIn ? ` <span class="quiet">Seen in ${escaped(seenIn)}.</span>` : ""}`];
   if (citing.length > 0)
     says.push(`<span class="quiet">Behind</span> ${citing.map(({ name }) => linkTo(name)).join(", ")}`);
-  return [`<span id="${slug(key)}">${safe(key)}</span>`, ...says];
+  return [`<span id="${slug(key)}">${escaped(key)}</span>`, ...says];
 }

@@ -1,6 +1,4 @@
-import { escaped as safe } from "../escaped";
-
-export { safe };
+import { escaped } from "../escaped";
 
 /** One page of the reference, from its parts. */
 export function page(title: string, summary: string, ...body: readonly string[]): string {
@@ -11,8 +9,8 @@ export function page(title: string, summary: string, ...body: readonly string[])
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; form-action 'none'; base-uri 'none'">
-<meta name="description" content="${safe(summary)}">
-<title>${safe(title)} · Bole</title>
+<meta name="description" content="${escaped(summary)}">
+<title>${escaped(title)} · Bole</title>
 <link rel="stylesheet" href="style.css">
 </head>
 <body>
@@ -39,7 +37,7 @@ export function linkTo(name: string): string {
 
 /** Prose as it stands in a comment: `names` between backticks, and other functions by name, which become links. */
 export function prose(text: string, functions: ReadonlySet<string>): string {
-  return safe(text)
+  return escaped(text)
     .replace(/`([^`]+)`/g, "<code>$1</code>")
     .replace(/\b[A-Z]{3,}\b/g, (word) => (functions.has(word) ? linkTo(word) : word));
 }

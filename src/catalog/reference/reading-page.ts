@@ -1,5 +1,6 @@
 import { exampleList } from "./examples";
-import { page, pairs, safe } from "./html";
+import { escaped } from "../escaped";
+import { page, pairs } from "./html";
 
 /** What a bare number means, by what is asked for, and the text that is read besides. */
 const KINDS: readonly [kind: string, bare: string, text: string][] = [
@@ -52,9 +53,9 @@ export function readingPage(): string {
     `<h2>Numbers and text</h2>`,
     pairs(
       KINDS.map(([kind, bare, text]) => [
-        safe(kind),
-        ...(bare ? [`Bare number: ${safe(bare)}`] : []),
-        `Text: ${safe(text)}`,
+        escaped(kind),
+        ...(bare ? [`Bare number: ${escaped(bare)}`] : []),
+        `Text: ${escaped(text)}`,
       ]),
     ),
     `<p>In doubt ask <a href="MEASURE.html">MEASURE</a>: it answers a length as Bole reads it.</p>`,

@@ -1,5 +1,6 @@
 import { SOURCES } from "../../math/sources";
-import { safe, slug } from "./html";
+import { escaped } from "../escaped";
+import { slug } from "./html";
 
 /** The document of the bibliography that a `@source` line begins with, by its key. */
 export function documentOf(source: string): string | undefined {
@@ -11,10 +12,12 @@ export function documentOf(source: string): string | undefined {
 /** A `@source` line whose document leads to the bibliography. */
 export function sourceLink(source: string): string {
   const key = documentOf(source);
-  return key ? `<a href="grades.html#${slug(key)}">${safe(key)}</a>${safe(source.slice(key.length))}` : safe(source);
+  return key
+    ? `<a href="grades.html#${slug(key)}">${escaped(key)}</a>${escaped(source.slice(key.length))}`
+    : escaped(source);
 }
 
 /** A grade that leads to what it means. */
 export function gradeLink(grade: string): string {
-  return `<a href="grades.html#grades"><strong>${safe(grade)}</strong></a>`;
+  return `<a href="grades.html#grades"><strong>${escaped(grade)}</strong></a>`;
 }

@@ -1,6 +1,7 @@
 import { readAnswers, type Shows } from "./answers";
 import type { Draft } from "./draft";
-import { drawSample, type Material } from "./sample";
+import type { Material } from "./material";
+import { drawSample } from "./sample";
 import { packWorkbook } from "./file/package";
 
 /** Recalculates the bytes of a workbook and tells what each cell then shows. */

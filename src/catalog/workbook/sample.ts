@@ -1,15 +1,8 @@
 import ExcelJS from "exceljs";
-import type { Entry } from "../entry";
 import type { Answers, Draft } from "./draft";
 import { STEPS } from "./steps";
-import type { NameList } from "./sheets/reference/lists";
+import type { Material } from "./material";
 import { drawStartHere } from "./sheets/overview/start-here";
-
-/** What the workbook is made from besides the invented yard. */
-export interface Material {
-  catalog: readonly Entry[];
-  lists: readonly NameList[];
-}
 
 /** A fixed day, so that the same material gives the same file. */
 const DRAWN = new Date(Date.UTC(2026, 0, 1));

@@ -1,5 +1,5 @@
 import type { Draft } from "./draft";
-import type { Material } from "./sample";
+import type { Material } from "./material";
 import { drawEveryRule } from "./sheets/buying/every-rule";
 import { drawLogBook } from "./sheets/buying/log-book";
 import { drawWhichRule } from "./sheets/buying/which-rule";

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { READY_SHEETS } from "../../../src/catalog/ready";
 import { cellAddress } from "../../../src/catalog/ready/cell-address";
 import { laidOut, type LaidOut } from "../../../src/catalog/ready/laid-out";
+import { LOGWEIGHT } from "../../../src/functions";
 import { startEngine, type CellAnswer, type Engine } from "../../../src/hosts/tryout/engine";
 import { expandTables, type Table } from "../../../src/hosts/tryout/workbook/tables";
 
@@ -137,6 +138,14 @@ describe("figures worked by hand", () => {
     expect(cell("To spare", 1)).toBeCloseTo(12.5, 9);
     expect(figure("Pounds at most")).toBe(cell("Could be lb", 1));
     expect(Number(cell("Could be lb", 1))).toBeGreaterThan(Number(cell("Weight lb", 1)));
+  });
+
+  it("log book and load plan weigh the same log alike, with its bark on", async () => {
+    const [book, plan] = [await calculated(inCells("Log book")), await calculated(inCells("Load plan"))];
+    for (const heading of ["Small end", "Large end", "Length", "Weight lb", "Could be lb"])
+      expect(book.cell(heading, 1), heading).toBe(plan.cell(heading, 1));
+    const [[withBark]] = LOGWEIGHT([["red maple"]], [[20]], [[23.5]], [[8.5]], [[null]], [["with"]]) as [[number]];
+    expect(book.cell("Weight lb", 1)).toBeCloseTo(withBark, 6);
   });
 
   it("load plan: what is left is rating less empty less logs, and less still at worst", async () => {

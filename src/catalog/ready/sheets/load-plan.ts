@@ -1,6 +1,5 @@
 import { ALWAYS, FORMAT, type ReadySheet } from "../ready-sheet";
-
-const SIZES = "[@[Small end]], [@[Large end]], [@Length]";
+import { LOG, WEIGHT } from "./log-columns";
 
 /** One trip: what is aboard, what is left of the rating, how it sits on the trailer. */
 export const LOAD_PLAN: ReadySheet = {
@@ -42,29 +41,9 @@ export const LOAD_PLAN: ReadySheet = {
     },
   ],
   columns: [
-    { heading: "Log", kind: "text", width: 24, note: "number or tag" },
-    { heading: "Species", kind: "text", width: 17, note: "choose or type", list: "species" },
-    { heading: "Small end", kind: "text", width: 10, note: "inches inside bark" },
-    { heading: "Large end", kind: "text", width: 10, note: "inches inside bark" },
-    { heading: "Length", kind: "text", width: 10, note: "feet; 8-6 is 8 ft 6 in" },
+    ...LOG,
     { heading: "Ahead of axle", kind: "number", width: 10, note: "feet to its middle; minus behind" },
-    {
-      heading: "Weight lb",
-      kind: "computed",
-      formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES}, , "with")`,
-      format: FORMAT.whole,
-      width: 10,
-      note: "green, with bark",
-    },
-    {
-      heading: "Could be lb",
-      kind: "computed",
-      formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES}, , "with", "high")`,
-      format: FORMAT.whole,
-      width: 11,
-      note: "",
-      caution: "load by this one",
-    },
+    ...WEIGHT,
     {
       heading: "Tie-downs",
       kind: "computed",

@@ -1,6 +1,5 @@
 import { ALWAYS, FORMAT, type ReadySheet } from "../ready-sheet";
-
-const SIZES = "[@[Small end]], [@[Large end]], [@Length]";
+import { LOG, SIZES, WEIGHT } from "./log-columns";
 
 /** What lies in the yard: scale, volume, weight and fit of every log. */
 export const LOG_BOOK: ReadySheet = {
@@ -29,11 +28,7 @@ export const LOG_BOOK: ReadySheet = {
     },
   ],
   columns: [
-    { heading: "Log", kind: "text", width: 24, note: "number or tag" },
-    { heading: "Species", kind: "text", width: 17, note: "choose or type", list: "species" },
-    { heading: "Small end", kind: "text", width: 10, note: "inches inside bark" },
-    { heading: "Large end", kind: "text", width: 10, note: "inches inside bark" },
-    { heading: "Length", kind: "text", width: 10, note: "feet; 8-6 is 8 ft 6 in" },
+    ...LOG,
     { heading: "Rule", kind: "text", width: 18, note: "blank: International 1/4", list: "rules" },
     {
       heading: "Gross",
@@ -60,23 +55,7 @@ export const LOG_BOOK: ReadySheet = {
       width: 9,
       note: "Smalian",
     },
-    {
-      heading: "Weight lb",
-      kind: "computed",
-      formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES})`,
-      format: FORMAT.whole,
-      width: 10,
-      note: "green, without bark",
-    },
-    {
-      heading: "Could be lb",
-      kind: "computed",
-      formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES}, , , "high")`,
-      format: FORMAT.whole,
-      width: 11,
-      note: "",
-      caution: "lift by this one",
-    },
+    ...WEIGHT,
     {
       heading: "To spare",
       kind: "computed",

@@ -1,4 +1,4 @@
-import { xmlText } from "./xml";
+import { escaped } from "../../escaped";
 
 /* What every kind of chart is built from (ECMA-376 Part 1, 21.2). */
 
@@ -34,7 +34,7 @@ export function names(range: string, { sheet, valuesOf }: ChartData): string {
 
 function points(held: (number | string | undefined)[]): string {
   const kept = held.map((value, i) =>
-    value === undefined ? "" : `<c:pt idx="${i}"><c:v>${xmlText(String(value))}</c:v></c:pt>`,
+    value === undefined ? "" : `<c:pt idx="${i}"><c:v>${escaped(String(value))}</c:v></c:pt>`,
   );
   return `<c:ptCount val="${held.length}"/>${kept.join("")}`;
 }
@@ -44,7 +44,7 @@ function fixed(sheet: string, range: string): string {
 }
 
 export function title(text: string, size: number): string {
-  return `<c:title><c:tx><c:rich><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${size}" b="1"/></a:pPr><a:r><a:rPr lang="en-US" sz="${size}" b="1"/><a:t>${xmlText(text)}</a:t></a:r></a:p></c:rich></c:tx><c:overlay val="0"/></c:title>`;
+  return `<c:title><c:tx><c:rich><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${size}" b="1"/></a:pPr><a:r><a:rPr lang="en-US" sz="${size}" b="1"/><a:t>${escaped(text)}</a:t></a:r></a:p></c:rich></c:tx><c:overlay val="0"/></c:title>`;
 }
 
 export function fill(colour: string): string {

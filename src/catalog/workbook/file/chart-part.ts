@@ -16,7 +16,8 @@ import {
   STRAW,
   title,
 } from "./chart-marks";
-import { XML_HEAD, xmlText } from "./xml";
+import { escaped } from "../../escaped";
+import { XML_HEAD } from "./xml";
 
 /** Dark, pale, brown, each with a dark edge: told apart in black and white. */
 const BAR_COLOURS = [INK, STRAW, BROWN];
@@ -64,5 +65,5 @@ function bars(chart: BarChart, data: ChartData): string {
 }
 
 function seriesHead(name: string, index: number): string {
-  return `<c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${xmlText(name)}</c:v></c:tx>`;
+  return `<c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${escaped(name)}</c:v></c:tx>`;
 }

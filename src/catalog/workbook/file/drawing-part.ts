@@ -1,6 +1,7 @@
 import type { Chart } from "../draft";
 import { CHART_NS, DRAWING_NS, REL_NS } from "./chart-marks";
-import { XML_HEAD, xmlText } from "./xml";
+import { escaped } from "../../escaped";
+import { XML_HEAD } from "./xml";
 
 const PLACE_NS = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 
@@ -11,7 +12,7 @@ export function drawingPart(charts: readonly Chart[]): string {
 }
 
 function anchor(chart: Chart, number: number): string {
-  const name = xmlText(chart.title);
+  const name = escaped(chart.title);
   return (
     `<xdr:twoCellAnchor>${corner("from", chart.from)}${corner("to", chart.to)}` +
     `<xdr:graphicFrame macro=""><xdr:nvGraphicFramePr><xdr:cNvPr id="${number + 1}" name="${name}" descr="${name}"/><xdr:cNvGraphicFramePr/></xdr:nvGraphicFramePr>` +

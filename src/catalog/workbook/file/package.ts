@@ -2,7 +2,8 @@ import type { ColumnFormula, Draft } from "../draft";
 import { addCharts } from "./add-charts";
 import { addPart, addRelation, edit, editSheets, type Parts, placeBefore, unzipped, zipped } from "./parts";
 import { DYNAMIC_ARRAY_METADATA, markSpills, METADATA_CONTENT_TYPE, METADATA_RELATIONSHIP } from "./spilling";
-import { replaceOnce, xmlText } from "./xml";
+import { escaped } from "../../escaped";
+import { replaceOnce } from "./xml";
 
 /** The workbook's bytes: what the library writes, and besides it spilled formulas, column formulas and charts. */
 export async function packWorkbook(draft: Draft): Promise<Uint8Array> {
@@ -48,8 +49,8 @@ function addSpills(parts: Parts): void {
 function addColumnFormulas(parts: Parts, path: string, formulas: readonly ColumnFormula[]): void {
   const table = / displayName="([^"]+)"/.exec(parts.get(path)!)![1];
   for (const { column, formula } of formulas.filter((one) => one.table === table)) {
-    const end = new RegExp(`(?<=<tableColumn [^>]*name="${xmlText(column)}"[^>]*)/>`);
-    const filled = `><calculatedColumnFormula>${xmlText(formula)}</calculatedColumnFormula></tableColumn>`;
+    const end = new RegExp(`(?<=<tableColumn [^>]*name="${escaped(column)}"[^>]*)/>`);
+    const filled = `><calculatedColumnFormula>${escaped(formula)}</calculatedColumnFormula></tableColumn>`;
     edit(parts, path, (xml) => replaceOnce(xml, end, filled));
   }
 }

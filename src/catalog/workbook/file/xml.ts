@@ -1,5 +1,3 @@
-export { escaped as xmlText } from "../../escaped";
-
 export const XML_HEAD = `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n`;
 
 /** Replaces what must be there exactly once, or says what is missing: a part that changed its shape must not slip by. */
