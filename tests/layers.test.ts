@@ -9,7 +9,7 @@ const SRC = resolve(import.meta.dirname, "../src");
 const MAY_IMPORT: Record<string, RegExp[]> = {
   math: [],
   cells: [/^math\//],
-  functions: [/^math\//, /^cells\//, /^catalog\/(?:source-table|version)$/],
+  functions: [/^math\//, /^cells\//, /^catalog\/about\//],
   catalog: [/^math\//],
   hosts: [/^cells\//, /^functions(?:$|\/)/, /^catalog\//],
 };

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import ts from "typescript";
-import { commentOf, type Comment } from "./comment";
+import { commentOf, type Comment } from "./comments/comment";
 import { TOPICS, type Entry } from "./entry";
-import { formulasBehind } from "./formulas";
-import { gradeOf } from "./grade";
+import { formulasBehind } from "./comments/formulas";
+import { gradeOf } from "./comments/grade";
 
 /** The project's folder, seen from this file. */
 export const ROOT = resolve(import.meta.dirname, "../..");

@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { printed } from "./printed";
+import { printed } from "./printing/printed";
 import { ROOT } from "./read-catalog";
 
 /** Writes everything that is made from the functions' comments: npm run catalog. */

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { licenceList, type Lock } from "./licences";
+import { licenceList, type Lock } from "./printing/licences";
 import { ROOT } from "./read-catalog";
 
 /** Writes the list of licences anew: npm run licences. */

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { printed } from "../../src/catalog/printed";
+import { printed } from "../../src/catalog/printing/printed";
 import { readCatalog, ROOT } from "../../src/catalog/read-catalog";
 import { SOURCES } from "../../src/math/sources";
 

@@ -4,7 +4,7 @@ import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readCatalog, ROOT } from "../../src/catalog/read-catalog";
-import { referencePages } from "../../src/catalog/reference-pages";
+import { referencePages } from "../../src/catalog/reference/pages";
 import { BLANK_EXAMPLES, COLUMN_EXAMPLES, READING_EXAMPLES } from "../../src/catalog/reference/reading-page";
 import { GRADE_TERMS } from "../../src/catalog/reference/grades-page";
 import { SOURCES } from "../../src/math/sources";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { licenceList, packagesIn, type Lock } from "../../src/catalog/licences";
+import { licenceList, packagesIn, type Lock } from "../../src/catalog/printing/licences";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const lock = JSON.parse(readFileSync(join(ROOT, "package-lock.json"), "utf8")) as Lock & {

@@ -1,6 +1,6 @@
 import { text } from "../../cells/read";
 import { table } from "../../cells/spread";
-import { sourceTable } from "../../catalog/source-table";
+import { sourceTable } from "../../catalog/about/source-table";
 
 /**
  * Formula, source, range and grade behind a function of Bole.

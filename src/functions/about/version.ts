@@ -1,5 +1,5 @@
 import { table } from "../../cells/spread";
-import { versionTable } from "../../catalog/version";
+import { versionTable } from "../../catalog/about/version";
 
 /**
  * Version of Bole, for a cell that shows at a glance whether the add-in is there.

@@ -1,5 +1,5 @@
 import { type Entry, type Example, TOPICS } from "../../../entry";
-import { callOf } from "../../../reference-pages";
+import { callOf } from "../../../reference/function-page";
 import type { Draft } from "../../draft";
 import { figure, spill } from "../../drawing/cells";
 import { freeze, type Page, put, repeatRows, startPage } from "../../drawing/page";

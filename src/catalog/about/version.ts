@@ -1,4 +1,4 @@
-import about from "../../package.json";
+import about from "../../../package.json";
 
 /** The version as a cell shows it. */
 export function versionTable(): string[][] {

@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import ts from "typescript";
 import { commentOf } from "./comment";
-import type { Formula } from "./entry";
+import type { Formula } from "../entry";
 import { gradeOf } from "./grade";
 
 /** A source file read once: what it declares, and where its imported names come from. */

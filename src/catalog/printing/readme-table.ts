@@ -1,5 +1,5 @@
-import { TOPICS, type Entry } from "./entry";
-import { callOf } from "./reference-pages";
+import { TOPICS, type Entry } from "../entry";
+import { callOf } from "../reference/function-page";
 
 const BEGIN = "<!-- functions: written by npm run catalog -->";
 const END = "<!-- end of functions -->";

@@ -1,4 +1,4 @@
-import type { Entry } from "./entry";
+import type { Entry } from "../entry";
 
 /** What SOURCE answers, as the functions bundle carries it: every row once, and which of them each function rests on. */
 export interface SourceRows {

@@ -1,10 +1,10 @@
-import { DEVELOPMENT_ADDRESS } from "./address";
-import { functionsJson } from "./functions-json";
-import { readCatalog } from "./read-catalog";
+import { DEVELOPMENT_ADDRESS } from "../address";
+import { functionsJson } from "../functions-json";
+import { readCatalog } from "../read-catalog";
 import { withFunctionTable } from "./readme-table";
-import { referencePages } from "./reference-pages";
-import { REFERENCE_STYLE } from "./reference-style";
-import { sourceRows } from "./source-rows";
+import { referencePages } from "../reference/pages";
+import { REFERENCE_STYLE } from "../reference/style";
+import { sourceRows } from "../about/source-rows";
 
 /** Every generated file, by its path from the project's folder. */
 export async function printed(readme: string): Promise<Map<string, string>> {

@@ -1,6 +1,6 @@
-import { NoAnswer } from "../math/errors";
+import { NoAnswer } from "../../math/errors";
 import type { SourceRows } from "./source-rows";
-import sources from "./sources.json";
+import sources from "../sources.json";
 
 const HEADINGS = ["What", "Formula", "Source", "Range", "Grade"];
 const { rows, functions }: SourceRows = sources;

@@ -1,10 +1,8 @@
-import type { Entry } from "./entry";
-import { functionPage } from "./reference/function-page";
-import { gradesPage } from "./reference/grades-page";
-import { indexPage } from "./reference/index-page";
-import { readingPage } from "./reference/reading-page";
-
-export { callOf } from "./reference/function-page";
+import type { Entry } from "../entry";
+import { functionPage } from "./function-page";
+import { gradesPage } from "./grades-page";
+import { indexPage } from "./index-page";
+import { readingPage } from "./reading-page";
 
 /**
  * The reference as file names and HTML: an index by step of the job, how cells are read, where the numbers come from,
