@@ -64,7 +64,7 @@ export function readingPage(): string {
     `<p>Typed into an ordinary cell, <code>5/4</code> and <code>8-6</code> become dates before any formula sees them. Bole refuses a date with a message. Format the column as Text first, or type an apostrophe before it: <code>'5/4</code>.</p>`,
     `<p>A comma inside a number is refused, for it could mean either thing: type 1.5 or 1500.</p>`,
     `<h2>Blanks and errors</h2>`,
-    `<p>A blank cell and a 0 are the same where a number cannot be 0, such as a diameter or a price. A row nobody has filled in answers 0, so that a total below it still adds up. A row begun but not finished answers #VALUE!, which names what is missing. An argument in brackets may be left out; its page says what Bole takes then.</p>`,
+    `<p>A blank cell and a 0 are the same where a number cannot be 0, such as a diameter or a price. A row nobody has filled in answers 0, so that a total below it still adds up; one value that stands for the whole column, such as a common length, begins no row. A row begun but not finished answers #VALUE!, which names what is missing. An argument in brackets may be left out; its page says what Bole takes then.</p>`,
     exampleList(BLANK_EXAMPLES),
     `<p><strong>#VALUE!</strong> means that a cell cannot be read. <strong>#N/A</strong> means that the rule, the table or physics has no answer there, and the message says between which limits it has. Click the warning sign beside the cell to read it. An error in a cell that a formula looks at is handed on as it is. <strong>#NAME?</strong> means that Excel has not started Bole; <strong>#SPILL!</strong> that something stands in the cells the answer needs.</p>`,
     `<h2>Columns, lists and tables</h2>`,
