@@ -23,11 +23,12 @@ export function spread<A extends object>(
   try {
     const inputs = inputsOf(reads);
     const { height, width } = commonShape(inputs);
+    const deciding = decidingInputs(inputs);
     const given = {} as A;
     const answers: Answer[][] = [];
     for (let row = 0; row < height; row++) {
       const line: Answer[] = [];
-      for (let column = 0; column < width; column++) line.push(answerAt(inputs, row, column, given, formula));
+      for (let column = 0; column < width; column++) line.push(answerAt(inputs, deciding, row, column, given, formula));
       answers.push(line);
     }
     return answers;
@@ -45,7 +46,7 @@ export function table<A extends object>(reads: Arguments<A>, formula: (given: A)
       const wide = inputs.find(({ height, width }) => height > 1 || width > 1)!;
       throw new Unreadable(wide.argument.name, "one cell", `${wide.height} × ${wide.width} cells`);
     }
-    if (isUnfilled(inputs, 0, 0)) return [[0]];
+    if (isUnfilled(inputs, decidingInputs(inputs), 0, 0)) return [[0]];
     return formula(filled({} as A, inputs, 0, 0)).map((row) => row.map(tableCell));
   } catch (thrown) {
     return [[cellError(thrown)]];
@@ -90,13 +91,14 @@ function commonSize(inputs: Input[], side: "height" | "width", called: string): 
 /** `given` is one object refilled for every row: a new one each would be most of the time a long column takes. */
 function answerAt<A extends object>(
   inputs: Input[],
+  deciding: Input[],
   row: number,
   column: number,
   given: A,
   formula: (given: A) => number | string | boolean,
 ): Answer {
   try {
-    if (isUnfilled(inputs, row, column)) return 0;
+    if (isUnfilled(inputs, deciding, row, column)) return 0;
     return sound(formula(filled(given, inputs, row, column)));
   } catch (thrown) {
     return cellError(errorAmong(inputs, row, column) ?? thrown);
@@ -108,23 +110,24 @@ function cellAt(input: Input, row: number, column: number): unknown {
 }
 
 /**
- * Whether the row is one that nobody has filled in yet: every number is blank that cannot be 0 in nature, or, where a
- * function asks for none, every name. A row with an error in any cell is not: the error is handed on.
+ * The arguments that show whether anybody has filled a row in: the numbers that cannot be 0 in nature, or, where a function
+ * asks for none, the names. One value that stands for every row begins none of them, so beside a column the column decides.
  */
-function isUnfilled(inputs: Input[], row: number, column: number): boolean {
-  let deciding = 0;
-  const kind = inputs.some(isNeededNumber) ? "number" : "name";
-  for (const input of inputs) {
-    if (input.argument.needed !== kind) continue;
-    if (!input.argument.isBlank(cellAt(input, row, column))) return false;
-    deciding++;
-  }
-  if (deciding === 0) return false;
+function decidingInputs(inputs: Input[]): Input[] {
+  const numbers = inputs.filter(({ argument }) => argument.needed === "number");
+  const names = inputs.filter(({ argument }) => argument.needed === "name");
+  return [numbers.filter(isSpread), names.filter(isSpread), numbers, names].find((some) => some.length > 0) ?? [];
+}
+
+/** Whether the row is one that nobody has filled in yet. A row with an error in any cell is not: the error is handed on. */
+function isUnfilled(inputs: Input[], deciding: Input[], row: number, column: number): boolean {
+  if (deciding.length === 0) return false;
+  for (const input of deciding) if (!input.argument.isBlank(cellAt(input, row, column))) return false;
   return !errorAmong(inputs, row, column);
 }
 
-function isNeededNumber({ argument }: Input): boolean {
-  return argument.needed === "number";
+function isSpread({ height, width }: Input): boolean {
+  return height > 1 || width > 1;
 }
 
 /** An error in an input cell, which outranks whatever else is wrong with its row. */

@@ -59,6 +59,19 @@ describe("blank, zero and left out", () => {
     expect(area([[blank]], [[blank]])).toEqual([[0]]),
   );
   it("an unfilled row answers 0 although an optional number is there", () => expect(area(null, 0, 1)).toEqual([[0]]));
+  it("one value that stands for every row begins none: beside a column the column decides", () => {
+    expect(area(column(4, null, 0), 10)).toEqual(column(40, 0, 0));
+    expect(area(10, [[4, null]])).toEqual([[40, 0]]);
+    expect(area(column(4, null), [[10, null]])).toEqual([
+      [40, { error: "#VALUE!", message: expect.stringMatching(/^length: /) as string }],
+      [{ error: "#VALUE!", message: expect.stringMatching(/^width: /) as string }, 0],
+    ]);
+    expect(area(column(4, null), null)).toEqual([
+      [{ error: "#VALUE!", message: expect.stringMatching(/^length: /) as string }],
+      [0],
+    ]);
+    expect(area(column(4, null), "#REF!")).toMatchObject([[{ error: "#REF!" }], [{ error: "#REF!" }]]);
+  });
   it("one missing of two is named", () =>
     expect(area(4, null)).toEqual([[{ error: "#VALUE!", message: expect.stringMatching(/^length: .*blank/) }]]));
   it("an optional number at 0 means its default", () => expect(area(4, 10, 0)).toEqual([[40]]));

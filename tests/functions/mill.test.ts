@@ -5,9 +5,10 @@ import { column, one, refused, type Cell } from "./sheet";
 
 describe("the mill's functions in a sheet", () => {
   it("answer a whole column at once, and a blank row with 0", () => {
-    const rpm = mill.PULLEYRPM(column(1750, 0, 3450), one(6), column(12, null, 6));
+    const rpm = mill.PULLEYRPM(column(1750, 0, 3450), one(6), column(12, 12, 6));
     expect(rpm[0]).toEqual([875]);
     expect(rpm[1]).toEqual([refused("#VALUE!", /rpm/)]);
+    expect(mill.PULLEYRPM(column(1750, 0), one(6), column(12, null))).toEqual(column(875, 0));
     expect(rpm[2]).toEqual([3450]);
     expect(mill.RIMSPEED(column(36, 0), column(530, null))[1]).toEqual([0]);
   });

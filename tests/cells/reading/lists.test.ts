@@ -89,8 +89,9 @@ describe("a figure that stands once for a whole list", () => {
     );
   it("leaves an unfilled row 0, where another number that is given would make it half filled", () => {
     expect(loss([[1], [null], [0]], 0.125)).toEqual([[1.125], [0], [0]]);
-    const both = { a: read.inches([[1], [null]], "a"), b: read.inches(0.125, "b") };
-    expect(spread(both, ({ a, b }) => a + b)[1]).toEqual([refusal(/^a: /)]);
+    expect(loss(null, 0.125)).toEqual([[0]]);
+    const both = { a: read.inches(null, "a"), b: read.inches(0.125, "b") };
+    expect(spread(both, ({ a, b }) => a + b)).toEqual([[refusal(/^a: /)]]);
   });
   it("is missed by every row that is filled when it is blank", () =>
     expect(loss([[1], [null]], null)).toEqual([[refusal(/^kerf: .*got a blank/)], [0]]));
