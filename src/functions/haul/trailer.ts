@@ -37,7 +37,8 @@ export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unkn
  *
  * Owner's manuals ask for 10 to 15 %; others print 9 to 15, one 9 to 11. No law was found, so the trailer's maker
  * rules. Measure from the axle, or from the middle of a group of axles. The empty trailer's own share comes from a
- * scale under the jack. Below zero the trailer lifts the hitch.
+ * scale under the jack; without the empty trailer the answer is that of the load alone. Below zero the trailer lifts
+ * the hitch.
  *
  * @customfunction TONGUESHARE
  * @param weights Weights aboard, a list; blank for the empty trailer. Bare numbers are pounds.

@@ -44,7 +44,7 @@ import { cutRequest } from "./cut-request";
  * Lengths: minimum length (4 ft); length step (1 ft); trim, left on every board (0 in).
  *
  * Boards: wane, the share of the thickness from either face that an edge may lack, under 0.5 (0); rip, yes for boards
- * side by side out of one flitch (no).
+ * side by side out of one flitch (no). Stock under an inch counts as an inch in board feet, as the trade tallies it.
  *
  * Worth: objective, board feet or value (board feet); pass cost, what each board costs to saw, in board feet or money as
  * the objective is (0).

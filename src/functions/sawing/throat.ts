@@ -52,7 +52,7 @@ export function THROATFIT(
  *
  * @customfunction BIGGESTLOG
  * @param throat Clear opening of the mill. A bare number is inches.
- * @param [clearance] Room to keep over the log. A bare number is inches; 12 when left out.
+ * @param [clearance] Room to keep over the log. A bare number is inches; 12 when left out or 0.
  * @returns Inches
  * @example =BOLE.BIGGESTLOG(84) gives 72
  * @example =BOLE.BIGGESTLOG(10) gives #N/A

@@ -28,7 +28,7 @@ export function mustGoBetweenGuides(job: CutJob): void {
 export function mustQuarterBetweenGuides(job: CutJob): void {
   const opening = job.guideOpeningIn;
   if (opening !== undefined && halfUpAt(job.log, job.log.lengthIn) > opening + NEAR_IN)
-    throw new NoAnswer(`${tooWide(job, opening)}: its quarters are too wide too`);
+    throw new NoAnswer(`${tooWide(job, opening)}: its quarters would be too wide too, so this mill cannot quarter it`);
 }
 
 /** What has to be done with another saw, or in another place, before a log goes between the guides. */

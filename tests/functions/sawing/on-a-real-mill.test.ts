@@ -126,7 +126,7 @@ describe("a quarter-sawn log", () => {
     );
     expect(answerOf({ "guide opening": 10.75 }, "quarter")).toBe(yieldOf({}, "quarter"));
     expect(answerOf({ "guide opening": 10.7 }, "quarter")).toEqual(
-      refused("#N/A", /guides that open 10\.7 in: its quarters are too wide too/),
+      refused("#N/A", /guides that open 10\.7 in: its quarters would be too wide too/),
     );
   });
 });
