@@ -12,7 +12,7 @@ beforeAll(async () => {
   sheets = (await readWorkbook(readFileSync(SAMPLE))).sheets.map(({ looks }) => looks);
 });
 
-describe("the cells of the sample workbook", () => {
+describe("the sheets of the sample workbook", () => {
   it("have room for all the lines of a wrapped text", () => {
     const cut: string[] = [];
     let wrapped = 0;
@@ -29,6 +29,15 @@ describe("the cells of the sample workbook", () => {
       );
     expect(wrapped).toBeGreaterThan(100);
     expect(cut).toEqual([]);
+  });
+
+  it("say in a title what the sheet is for, and in a lead that runs across it", () => {
+    for (const sheet of sheets) {
+      const [title, lead] = [sheet.getCell("A1"), sheet.getCell("A2")];
+      if (sheet.name !== "Invoice to print")
+        expect(title.text.length, sheet.name).toBeGreaterThan(sheet.name.length + 8);
+      expect(widthOf(sheet, lead), sheet.name).toBeGreaterThan(76);
+    }
   });
 });
 
