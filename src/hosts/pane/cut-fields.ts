@@ -1,9 +1,8 @@
+import type { Field } from "./field";
+
 /** A field of the cut-plan form. The name of a setting is the one CUTPLAN knows. */
-export interface CutField {
+export interface CutField extends Omit<Field, "id"> {
   name: string;
-  label: string;
-  example: string;
-  note: string;
 }
 
 export const LOG_FIELDS: readonly CutField[] = [

@@ -1,9 +1,11 @@
-import { endView } from "../../functions/sawing/end-view";
+import { planDrawing } from "../plan-drawing";
 import { registry } from "../registry";
+import { button } from "./button";
 import { shownAnswer, shownTable } from "./answer-shown";
 import { cutArguments, cutPlanFormula, type AskedOfLog } from "./cut-request";
 import { shownDrawing } from "./drawing";
 import { element } from "./element";
+import { field } from "./field";
 import { cellsOf } from "./form";
 import { LOG_FIELDS, PATTERNS, SETTING_FIELDS, type CutField } from "./cut-fields";
 import { reported } from "./reported";
@@ -12,8 +14,8 @@ import { withoutSheet } from "./typed";
 
 /** A log and what is wanted of it; the plan, the settings of the saw head and the end of the log beside them. */
 export function cutPlanPart(host: SheetHost): HTMLElement {
-  const log = LOG_FIELDS.map(field);
-  const settings = SETTING_FIELDS.map(field);
+  const log = LOG_FIELDS.map(cutField);
+  const settings = SETTING_FIELDS.map(cutField);
   const pattern = patternField();
   const more = element("details", {}, element("summary", {}, "More about the log and the mill"), ...rowsOf(settings));
   const plan = element("div", { class: "plan" });
@@ -67,8 +69,7 @@ async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost) 
   const answer = registry["CUTPLAN"]!(...cells);
   const total = answer.find(([pass]) => pass === "total");
   if (!total) return { line: "No plan: see why above", shown: [shownAnswer(answer, "")] };
-  const [diameter = [], length = [], products = [], kerf = [], pattern, settings] = cells;
-  const svg = endView(diameter, length, products, kerf, pattern, settings)[0]?.[0];
+  const svg = planDrawing(cells);
   const passes = answer.slice(1, answer.indexOf(total));
   const line = `${shortNumber(total[5])} board feet in ${passes.length} passes`;
   return {
@@ -82,8 +83,8 @@ async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost) 
         "Settings of the saw head",
       ),
       element("h4", {}, "End of the log"),
-      ...(typeof svg === "string" ? [shownDrawing(svg)] : []),
-      buttons(asked, typeof svg === "string" ? svg : undefined, line, host),
+      ...(svg === undefined ? [] : [shownDrawing(svg)]),
+      buttons(asked, svg, line, host),
     ],
   };
 }
@@ -101,39 +102,20 @@ function shortNumber(value: unknown): string {
 }
 
 function buttons(asked: ReturnType<typeof cutArguments>, svg: string | undefined, about: string, host: SheetHost) {
-  const insert = element("button", { type: "button" }, "Put the formula into the chosen cell");
-  insert.addEventListener("click", () => {
-    const formula = (sheet: string) => cutPlanFormula(withoutSheet(asked, sheet));
-    void reported(() => host.putIntoChosenCell(formula));
-  });
-  const place = element("button", { type: "button" }, "Place the picture on the sheet");
-  place.addEventListener("click", () => void reported(() => host.placePicture!(svg!, `End of the log: ${about}`)));
-  const canPlace = host.placePicture && svg !== undefined;
-  return element("div", { class: "buttons" }, insert, ...(canPlace ? [place] : []));
+  const formulaAt = (sheetPrefix: string) => cutPlanFormula(withoutSheet(asked, sheetPrefix));
+  const insert = button("Put the formula into the chosen cell", () => host.putIntoChosenCell(formulaAt));
+  const place = host.placePicture;
+  if (!place || svg === undefined) return element("div", { class: "buttons" }, insert);
+  const picture = button("Place the picture on the sheet", () => place(svg, `End of the log: ${about}`));
+  return element("div", { class: "buttons" }, insert, picture);
 }
 
 function rowsOf(fields: readonly { row: HTMLElement }[]): HTMLElement[] {
   return fields.map(({ row }) => row);
 }
 
-function field({ name, label, example, note }: CutField): { name: string; row: HTMLElement; input: HTMLInputElement } {
-  const id = `cut-${name.replaceAll(" ", "-")}`;
-  const input = element("input", {
-    id,
-    type: "text",
-    autocomplete: "off",
-    spellcheck: "false",
-    placeholder: `such as ${example}`,
-    "aria-describedby": `${id}-text`,
-  });
-  const row = element(
-    "div",
-    { class: "field" },
-    element("label", { for: id }, label),
-    input,
-    element("p", { id: `${id}-text` }, note),
-  );
-  return { name, row, input };
+function cutField({ name, label, example, note }: CutField) {
+  return { name, ...field({ id: `cut-${name.replaceAll(" ", "-")}`, label, example, note }) };
 }
 
 function patternField(): { row: HTMLElement; select: HTMLSelectElement } {

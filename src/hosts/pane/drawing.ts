@@ -1,17 +1,34 @@
 import { element } from "./element";
 
-/** A drawing of ours in a frame that can be scrolled. It is read as an image, not as markup of the page. */
+/**
+ * A drawing of ours as wide as its place, and the way to see it large, its letters legible. It is read as an image, not
+ * as markup of the page.
+ */
 export function shownDrawing(svg: string): HTMLElement {
-  const read = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement;
-  const name = read.querySelector("title")?.textContent ?? "End view of the log";
-  return element(
-    "div",
-    { class: "drawing", tabindex: "0", role: "group", "aria-label": "End view, can be scrolled" },
-    labelled(document.importNode(read, true), name),
-  );
+  const large = element("button", { type: "button" }, "See it large");
+  large.addEventListener("click", () => showLarge(imageOf(svg)));
+  return element("div", {}, large, element("div", { class: "drawing" }, imageOf(svg)));
 }
 
-function labelled(drawing: Element, name: string): Element {
-  drawing.setAttribute("aria-label", name);
-  return drawing;
+function imageOf(svg: string): Element {
+  const read = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement;
+  const image = document.importNode(read, true);
+  image.setAttribute("aria-label", read.querySelector("title")?.textContent ?? "End view of the log");
+  return image;
+}
+
+/** Over the whole page, until Esc or the button closes it. */
+function showLarge(image: Element): void {
+  const close = element("button", { type: "button" }, "Close");
+  const frame = element(
+    "div",
+    { class: "drawing", tabindex: "0", role: "group", "aria-label": "End view, can be scrolled" },
+    image,
+  );
+  const dialog = element("dialog", { class: "pane", "aria-label": "The end view, large" }, close, frame);
+  frame.style.setProperty("--drawn-width", `${image.getAttribute("width")}px`);
+  close.addEventListener("click", () => dialog.close());
+  dialog.addEventListener("close", () => dialog.remove());
+  document.body.append(dialog);
+  dialog.showModal();
 }

@@ -1,8 +1,8 @@
 import type { Entry } from "../../catalog/entry";
 import { shownAnswer } from "./answer-shown";
+import { button } from "./button";
 import { element } from "./element";
 import { argumentForm } from "./form";
-import { reported } from "./reported";
 import type { SheetHost } from "./sheet-host";
 import { arrayConstant } from "./typed";
 
@@ -42,9 +42,7 @@ function shownExample({ formula, result }: Entry["examples"][number], returns: s
   line.append(result.startsWith("{") ? shownAnswer(arrayConstant(result), returns) : result);
   if (result.startsWith("#")) return line;
   const label = `Put into the chosen cell: ${formula}`;
-  const button = element("button", { type: "button", "aria-label": label }, "Put into the chosen cell");
-  button.addEventListener("click", () => reported(() => host.putIntoChosenCell(() => formula)));
-  line.append(button);
+  line.append(button("Put into the chosen cell", () => host.putIntoChosenCell(() => formula), { "aria-label": label }));
   return line;
 }
 

@@ -2,40 +2,40 @@ import type { Entry } from "../../catalog/entry";
 import { argumentPieces, literal } from "../../catalog/literals";
 import { LEFT_OUT, registry } from "../registry";
 import { shownAnswer } from "./answer-shown";
+import { button } from "./button";
 import { element } from "./element";
+import { field } from "./field";
 import { reported } from "./reported";
 import type { SheetHost } from "./sheet-host";
 import { formulaOf, typed, withoutSheet, type Typed } from "./typed";
 
 /** A field for each argument, the answer before it goes anywhere, and the formula into the chosen cell. */
 export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
-  const fields = entry.params.map((param, i) => field(entry, param, exampleOf(entry, i), host));
+  const fields = entry.params.map((_, i) => argumentField(entry, i, host));
   const answer = element("output", { class: "answer" });
   const parts = () => fields.map(({ input }) => typed(input.value));
+  const formulaAt = (sheetPrefix: string) => formulaOf(entry.name, withoutSheet(parts(), sheetPrefix));
   const form = element(
     "form",
     { "aria-label": `Your numbers for ${entry.name}` },
     ...fields.map(({ row }) => row),
-    element("div", { class: "buttons" }, element("button", { type: "submit" }, "Show the answer"), insertButton()),
+    element(
+      "div",
+      { class: "buttons" },
+      element("button", { type: "submit" }, "Show the answer"),
+      button("Put into the chosen cell", () => host.putIntoChosenCell(formulaAt)),
+    ),
     answer,
   );
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     void reported(async () => {
+      answer.replaceChildren();
       answer.replaceChildren(element("code", {}, formulaOf(entry.name, parts())), await answerTo(entry, parts(), host));
       return "";
     });
   });
   return form;
-
-  function insertButton(): HTMLElement {
-    const button = element("button", { type: "button" }, "Put into the chosen cell");
-    button.addEventListener(
-      "click",
-      () => void reported(() => host.putIntoChosenCell((sheet) => formulaOf(entry.name, withoutSheet(parts(), sheet)))),
-    );
-    return button;
-  }
 }
 
 /** What an example gives for an argument, as a person would type it: `black walnut`, not `"black walnut"`. */
@@ -45,40 +45,19 @@ function exampleOf(entry: Entry, argument: number): string {
   return String(literal(piece) ?? piece);
 }
 
-function field(
-  entry: Entry,
-  param: Entry["params"][number],
-  example: string,
-  host: SheetHost,
-): { row: HTMLElement; input: HTMLInputElement } {
-  const id = `${entry.name}-${param.name}`;
-  const input = element("input", {
-    id,
-    type: "text",
-    autocomplete: "off",
-    spellcheck: "false",
-    placeholder: example === "" ? "" : `such as ${example}`,
-    "aria-describedby": `${id}-text`,
-  });
-  const take = element(
-    "button",
-    { type: "button", "aria-label": `Use the chosen cells for ${param.name}` },
+function argumentField(entry: Entry, argument: number, host: SheetHost) {
+  const { name, text, optional } = entry.params[argument]!;
+  const label = optional ? `${name} (may be left out)` : name;
+  const take = button(
     "Chosen cells",
+    async () => {
+      made.input.value = await host.chosenAddress();
+      return `${name} comes from ${made.input.value}`;
+    },
+    { "aria-label": `Use the chosen cells for ${name}` },
   );
-  take.addEventListener("click", () =>
-    reported(async () => {
-      input.value = await host.chosenAddress();
-      return `${param.name} comes from ${input.value}`;
-    }),
-  );
-  const row = element(
-    "div",
-    { class: "field" },
-    element("label", { for: id }, param.name, ...(param.optional ? [" (may be left out)"] : [])),
-    element("div", { class: "entry-line" }, input, take),
-    element("p", { id: `${id}-text` }, param.text),
-  );
-  return { row, input };
+  const made = field({ id: `${entry.name}-${name}`, label, example: exampleOf(entry, argument), note: text }, take);
+  return made;
 }
 
 /** The answer to what was typed, by the same function that the cell will call. */

@@ -1,7 +1,7 @@
 import { READY_SHEETS } from "../../catalog/ready";
 import type { ReadySheet } from "../../catalog/ready/ready-sheet";
+import { button } from "./button";
 import { element } from "./element";
-import { reported } from "./reported";
 import type { SheetHost } from "./sheet-host";
 
 /** Sheets to add to the workbook, and the workbook to hand on. */
@@ -21,14 +21,13 @@ export function sheetsPart(host: SheetHost): HTMLElement {
 }
 
 function shownSheet(sheet: ReadySheet, host: SheetHost): HTMLElement {
-  const add = element("button", { type: "button", "aria-label": `Add the sheet ${sheet.title}` }, "Add the sheet");
-  add.addEventListener("click", () => void whileBusy(add, () => host.addReadySheet(sheet)));
+  const add = button("Add the sheet", () => host.addReadySheet(sheet), {
+    "aria-label": `Add the sheet ${sheet.title}`,
+  });
   return element("li", {}, element("h3", {}, sheet.title), element("p", {}, sheet.lead), add);
 }
 
 function handingOn(copy: () => Promise<string>): HTMLElement[] {
-  const button = element("button", { type: "button" }, "Copy for someone without the add-in");
-  button.addEventListener("click", () => void whileBusy(button, copy));
   return [
     element("h2", {}, "Handing it on"),
     element(
@@ -37,14 +36,6 @@ function handingOn(copy: () => Promise<string>): HTMLElement[] {
       "Without Bole a workbook shows #NAME? once it is calculated anew. This makes copies of its sheets with values in " +
         "place of Bole's formulas, the formulas kept as notes. Your own sheets stay as they are.",
     ),
-    button,
+    button("Copy for someone without the add-in", copy),
   ];
-}
-
-/** A second click before the first is done would do it twice. */
-async function whileBusy(button: HTMLButtonElement, work: () => Promise<string>): Promise<void> {
-  if (button.getAttribute("aria-disabled") === "true") return;
-  button.setAttribute("aria-disabled", "true");
-  await reported(work);
-  button.removeAttribute("aria-disabled");
 }

@@ -45,7 +45,9 @@ const EVERY_ANSWER = {
 const FILES: Record<string, string> = {
   "/": "src/hosts/tryout/page/index.html",
   "/page.css": "src/hosts/tryout/page/page.css",
+  "/theme.css": "src/hosts/pane/theme.css",
   "/pane.css": "src/hosts/pane/pane.css",
+  "/answers.css": "src/hosts/pane/answers.css",
   "/grid.css": "node_modules/@univerjs/preset-sheets-core/lib/index.css",
   "/catalog.json": "src/catalog/catalog.json",
   "/icon.png": "assets/icons/bole-32.png",

@@ -83,6 +83,21 @@ describe("the pane beside the live sheet", () => {
     await expect.poll(() => said(page)).toBe("thickness comes from 'Free sheet'!A2");
   });
 
+  it("reads cells from either corner, and refuses more than anybody means", async () => {
+    const form = page.getByRole("form", { name: "Your numbers for KERFLOSS" });
+    const show = async (thickness: string) => {
+      await form.getByLabel("thickness", { exact: true }).fill(thickness);
+      await form.getByRole("button", { name: "Show the answer" }).click();
+    };
+    await show("A2:A1");
+    await expect.poll(() => form.locator("output").textContent()).toContain("0.0588235");
+    await show("A1:XFD1048576");
+    await expect.poll(() => said(page)).toMatch(/^Not done\. A1:XFD1048576 is more than 100000 cells/);
+    await show("Nowhere!A1");
+    await expect.poll(() => said(page)).toBe("Not done. There is no sheet Nowhere.");
+    expect(await form.locator("output").textContent()).toBe("");
+  });
+
   it("shows the end of the log beside the sheet when a cell plans its cuts", async () => {
     await type("F1", '=BOLE.CUTPLAN(20,"8-6",{"5/4";"8/4"},0.125)');
     await select("F1");
@@ -91,10 +106,16 @@ describe("the pane beside the live sheet", () => {
       .getByRole("img", { name: /20 in log, 8 ft 6 in long/ })
       .waitFor();
     await select("G3");
-    await page
-      .locator("#cell")
-      .getByRole("img", { name: /20 in log/ })
-      .waitFor();
+    const drawing = page.locator("#cell").getByRole("img", { name: /20 in log/ });
+    const panel = (await page.locator("#cell").boundingBox())!;
+    expect((await drawing.boundingBox())!.width).toBeLessThan(panel.width);
+    const large = page.locator("#cell").getByRole("button", { name: "See it large" });
+    await large.click();
+    const shown = page.getByRole("dialog").getByRole("img", { name: /20 in log/ });
+    expect((await shown.boundingBox())!.width).toBeGreaterThan(Number(await shown.getAttribute("width")) * 0.85 - 1);
+    await page.keyboard.press("Escape");
+    await expect.poll(() => page.locator("dialog").count()).toBe(0);
+    expect(await large.evaluate((button) => button === document.activeElement)).toBe(true);
     await select("C1");
     expect(await page.locator("#cell svg").count()).toBe(0);
   });
@@ -134,6 +155,14 @@ describe("a ready sheet in the page", () => {
     expect(await page.locator("#cell h2").textContent()).not.toBe(before);
     await select("A4");
     await expect.poll(answer).toMatch(/^Bole \d/);
+  });
+
+  it("is added once by a double click", async () => {
+    await page.getByRole("button", { name: "Add the sheet Price list" }).dblclick();
+    await cellSays("Price list 2, ");
+    await page.waitForTimeout(300);
+    const tabs = () => page.getByText("Price list 3", { exact: true }).count();
+    expect(await tabs()).toBe(0);
   });
 
   it("follows what is typed over its examples", async () => {

@@ -1,3 +1,4 @@
+import { sheetNameOf, sheetPrefixOf } from "../../pane/address";
 import { Refusal } from "../../pane/sheet-host";
 import { inWorkbook } from "./in-workbook";
 
@@ -37,14 +38,4 @@ export function cellsAt(address: string): Promise<unknown[][]> {
     await context.sync();
     return range.values;
   });
-}
-
-/** `Logs!` of `Logs!B4`; nothing of `B4`. */
-function sheetPrefixOf(address: string): string {
-  return address.slice(0, address.lastIndexOf("!") + 1);
-}
-
-function sheetNameOf(prefix: string): string {
-  const name = prefix.slice(0, -1);
-  return name.startsWith("'") ? name.slice(1, -1).replaceAll("''", "'") : name;
 }

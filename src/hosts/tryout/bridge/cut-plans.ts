@@ -1,5 +1,5 @@
-import { endView } from "../../../functions/sawing/end-view";
-import type { Place } from "./messages";
+import { planDrawing } from "../../plan-drawing";
+import { keyOf, type Place } from "./messages";
 
 type Cells = (unknown[][] | undefined)[];
 
@@ -15,16 +15,7 @@ export class CutPlans {
   drawnAt(place: Place): string | undefined {
     const plan = this.asked.get(keyOf(place));
     if (!plan) return undefined;
-    if (!("drawn" in plan)) plan.drawn = drawing(plan.cells);
+    if (!("drawn" in plan)) plan.drawn = planDrawing(plan.cells);
     return plan.drawn;
   }
-}
-
-function drawing([diameter = [], length = [], products = [], kerf = [], pattern, settings]: Cells): string | undefined {
-  const answer = endView(diameter, length, products, kerf, pattern, settings)[0]?.[0];
-  return typeof answer === "string" ? answer : undefined;
-}
-
-function keyOf({ unit, sheet, row, column }: Place): string {
-  return `${unit}|${sheet}|${row}|${column}`;
 }

@@ -3,6 +3,7 @@ import { arrayPieces } from "../../../catalog/literals";
 import { findNamesBesideSpaces } from "./names-with-spaces";
 import { keepNumbersAsTyped } from "./numbers-as-typed";
 import { rewritePlain, scan } from "./scan";
+import { isMended } from "./mended";
 
 /**
  * Functions that hand their arguments on as they are. In Excel the text "5/4" comes out of IF as text; the engine
@@ -40,13 +41,10 @@ interface ArrayInsides {
 /** Stands for a doubled quote within an array constant on its way through the engine, which would halve it. */
 const QUOTE = "\uE000";
 
-const mended = new WeakSet<object>();
-
 /** The engine cuts an array constant at every comma, inside quotes too, and reads its text as dates. */
 function readArrayConstantsAsExcelDoes({ ArrayValueObject, Lexer, ValueObjectFactory }: typeof EngineFormula): void {
   const insides = ArrayValueObject.prototype as unknown as ArrayInsides;
-  if (mended.has(insides)) return;
-  mended.add(insides);
+  if (isMended(insides)) return;
   const formatted = insides._formatValue;
   insides._formatValue = function (raw) {
     if (typeof raw !== "string") return formatted.call(this, raw);

@@ -78,6 +78,6 @@ export function isBoleError(cell: unknown): cell is BoleError {
   return typeof cell === "object" && cell !== null && typeof (cell as BoleError).error === "string";
 }
 
-function keyOf({ unit, sheet, row, column }: Place): string {
+export function keyOf({ unit, sheet, row, column }: Place): string {
   return `${unit}|${sheet}|${row}|${column}`;
 }

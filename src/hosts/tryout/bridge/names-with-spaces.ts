@@ -1,12 +1,10 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
-
-const mended = new WeakSet<object>();
+import { isMended } from "./mended";
 
 /** Finds a defined name with a space after it, as in =Opening_face + 1: the engine looks it up with the space. */
 export function findNamesBesideSpaces({ DefinedNamesService }: typeof EngineFormula): void {
   const insides = DefinedNamesService.prototype;
-  if (mended.has(insides)) return;
-  mended.add(insides);
+  if (isMended(insides)) return;
   const found = insides.getValueByName;
   insides.getValueByName = function (workbook, name) {
     return found.call(this, workbook, name.trim());

@@ -1,8 +1,7 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
+import { isMended } from "./mended";
 
 type Nodes = ReturnType<EngineFormula.LexerTreeBuilder["sequenceNodesBuilder"]>;
-
-const mended = new WeakSet<object>();
 
 /**
  * Keeps a formula as it was typed. When a cell is left the grid spells its numbers anew, .50 as 0.5, and as soon as
@@ -11,8 +10,7 @@ const mended = new WeakSet<object>();
  */
 export function keepNumbersAsTyped({ LexerTreeBuilder, sequenceNodeType }: typeof EngineFormula): void {
   const insides = LexerTreeBuilder.prototype;
-  if (mended.has(insides)) return;
-  mended.add(insides);
+  if (isMended(insides)) return;
   const built = insides.sequenceNodesBuilder;
   insides.sequenceNodesBuilder = function (formula): Nodes {
     const nodes = built.call(this, formula);

@@ -1,9 +1,7 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
 import type { CutPlans } from "./cut-plans";
+import type { WorksheetFunction } from "../../registry";
 import { isBoleError, type Messages } from "./messages";
-
-/** A worksheet function of the registry. */
-export type WorksheetFunction = (...cells: (unknown[][] | undefined)[]) => unknown[][];
 
 export type Registry = Record<string, unknown>;
 

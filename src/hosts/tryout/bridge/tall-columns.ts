@@ -1,6 +1,5 @@
 import type * as EngineFormula from "@univerjs/engine-formula";
-
-const mended = new WeakSet<object>();
+import { isMended } from "./mended";
 
 /**
  * Keeps a sheet of 100,000 rows from taking the square of their number. The engine keeps an index of what cells hold,
@@ -9,8 +8,7 @@ const mended = new WeakSet<object>();
  * looked up already makes the index void, so that the next look-up reads it afresh.
  */
 export function keepTallColumnsQuick({ CELL_INVERTED_INDEX_CACHE: index }: typeof EngineFormula): void {
-  if (mended.has(index)) return;
-  mended.add(index);
+  if (isMended(index)) return;
   const set = index.set;
   index.set = function (unit, sheet, column, value, row, isAnswer = false) {
     if (!isAnswer) set.call(this, unit, sheet, column, value, row);

@@ -1,9 +1,9 @@
+import { freeSheetName } from "../../../catalog/ready/free-name";
 import { declarePart, freePart, relate, withLast } from "./relations";
 import type { Workbook } from "./workbook";
 import { attribute, elements, escaped, escapedCellText, prefixOf } from "./xml";
+import { HEADING, MAIN, OFFICE } from "./namespaces";
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 const NAME = "About this copy";
 
@@ -14,7 +14,7 @@ export type Line = string | [label: string, figure: number | string];
 export function addAboutSheet({ file, part }: Workbook, lines: readonly Line[]): void {
   const xml = file.text(part);
   const sheets = elements(xml, "sheet").filter(({ depth }) => depth === 2);
-  const names = sheets.map(({ attributes }) => (attribute(attributes, "name") ?? "").toLowerCase());
+  const taken = sheets.map(({ attributes }) => attribute(attributes, "name") ?? "");
   const ids = sheets.map(({ attributes }) => Number(attribute(attributes, "sheetId") ?? 0));
   const folder = part.slice(0, part.lastIndexOf("/") + 1);
   const home = freePart(file, `${folder}worksheets/sheet`, ".xml");
@@ -22,14 +22,8 @@ export function addAboutSheet({ file, part }: Workbook, lines: readonly Line[]):
   declarePart(file, home, SHEET_TYPE);
   const relation = relate(file, part, "worksheet", home);
   const id = Math.max(0, ...ids) + 1;
-  const entry = `<${prefixOf(xml)}sheet xmlns:r="${OFFICE}" name="${escaped(freeName(names))}" sheetId="${id}" r:id="${relation}"/>`;
+  const entry = `<${prefixOf(xml)}sheet xmlns:r="${OFFICE}" name="${escaped(freeSheetName(NAME, taken))}" sheetId="${id}" r:id="${relation}"/>`;
   file.put(part, withLast(xml, "sheets", entry));
-}
-
-function freeName(taken: readonly string[]): string {
-  let name = NAME;
-  for (let number = 2; taken.includes(name.toLowerCase()); number++) name = `${NAME} ${number}`;
-  return name;
 }
 
 function sheetXml(lines: readonly Line[]): string {
@@ -38,7 +32,7 @@ function sheetXml(lines: readonly Line[]): string {
     return `<row r="${at + 1}">${cells.map((cell, column) => cellXml(cell, "AB"[column]! + (at + 1))).join("")}</row>`;
   });
   return (
-    `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}">` +
+    `${HEADING}<worksheet xmlns="${MAIN}">` +
     '<cols><col min="1" max="1" width="44" customWidth="1"/><col min="2" max="2" width="20" customWidth="1"/></cols>' +
     `<sheetData>${rows.join("")}</sheetData></worksheet>`
   );

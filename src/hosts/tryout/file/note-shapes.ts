@@ -1,4 +1,4 @@
-import type { Note } from "./notes";
+import { LAST_COLUMN, LAST_ROW } from "../workbook/addresses";
 import { Refused } from "./refused";
 
 /** Spreadsheets draw a note as a shape of an older drawing language (VML), its numbers shared out in thousands. */
@@ -12,11 +12,14 @@ const SHAPE_TYPE =
   '<v:shapetype id="_x0000_t202" coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe">' +
   '<v:stroke joinstyle="miter"/><v:path gradientshapeok="t" o:connecttype="rect"/></v:shapetype>';
 
-const LAST_COLUMN = 16_383;
-const LAST_ROW = 1_048_575;
+/** The cell that a note hangs on. */
+interface Place {
+  row: number;
+  column: number;
+}
 
 /** The drawing of a sheet's notes with a hidden shape for each new note; `others` are all the drawings of the file. */
-export function withNoteShapes(drawing: string | undefined, notes: readonly Note[], others: readonly string[]): string {
+export function withNoteShapes(drawing: string | undefined, notes: readonly Place[], others: readonly string[]) {
   const first = freeBlock(others);
   const blocks = Math.ceil(notes.length / (IDS_IN_A_BLOCK - 1));
   const numbers = Array.from({ length: blocks }, (_, at) => first + at).join(",");
@@ -55,7 +58,7 @@ function idAt(firstBlock: number, at: number): number {
   return (firstBlock + Math.floor(at / perBlock)) * IDS_IN_A_BLOCK + 1 + (at % perBlock);
 }
 
-function shape({ row, column }: Note, id: number, namespaces: string): string {
+function shape({ row, column }: Place, id: number, namespaces: string): string {
   const [left, top] = [Math.min(column + 1, LAST_COLUMN - 4), Math.min(Math.max(row - 1, 0), LAST_ROW - 6)];
   const anchor = [left, 15, top, 10, left + 4, 15, top + 5, 4].join(", ");
   const style = "position:absolute;margin-left:60pt;margin-top:2pt;width:260pt;height:80pt;z-index:1;visibility:hidden";

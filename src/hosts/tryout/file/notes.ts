@@ -3,6 +3,7 @@ import type { Package } from "./package";
 import { declareEnding, declarePart, freePart, relate, relationsOf, withLast } from "./relations";
 import { withNoteShapes } from "./note-shapes";
 import { attribute, elements, escapedCellText, patched, prefixOf, tags, type Patch } from "./xml";
+import { HEADING, MAIN, OFFICE } from "./namespaces";
 
 /** A remark that hangs on a cell. */
 export interface Note {
@@ -12,9 +13,6 @@ export interface Note {
 }
 
 const AUTHOR = "Bole";
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-const HEADING = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const COMMENTS_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
 const DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.vmlDrawing";
 

@@ -1,14 +1,11 @@
 import { scan } from "../bridge/scan";
-import { blockOf, type Block } from "../workbook/addresses";
+import { blockOf, LAST_COLUMN, LAST_ROW, type Block } from "../workbook/addresses";
 
 /** Cells that a formula points at. */
 export interface Reference {
   sheet: string;
   block: Block;
 }
-
-const LAST_ROW = 1_048_575;
-const LAST_COLUMN = 16_383;
 
 const POINTER =
   /(?<![\w.$\\])(?:([A-Z_\u0080-\uFFFF][\w.\u0080-\uFFFF]*)?(!))?(\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?|\$?[A-Z]{1,3}:\$?[A-Z]{1,3}|\$?\d{1,7}:\$?\d{1,7})(?![\w(.\\])/gi;
@@ -31,19 +28,9 @@ export function referencesOf(formula: string, home: string): Reference[] {
 /** `B:C` and `4:9` reach from one end of the sheet to the other. */
 function wholeBlock(range: string): Block {
   const [from = "", to = from] = range.split(":");
-  if (/^\d+$/.test(from))
-    return ordered({ top: Number(from) - 1, left: 0, bottom: Number(to) - 1, right: LAST_COLUMN });
-  if (/^[A-Z]+$/i.test(from)) return ordered({ ...blockOf(`${from}1:${to}1`), bottom: LAST_ROW });
-  return ordered(blockOf(range));
-}
-
-function ordered({ top, left, bottom, right }: Block): Block {
-  return {
-    top: Math.min(top, bottom),
-    left: Math.min(left, right),
-    bottom: Math.max(top, bottom),
-    right: Math.max(left, right),
-  };
+  if (/^\d+$/.test(from)) return { ...blockOf(`A${from}:A${to}`), right: LAST_COLUMN };
+  if (/^[A-Z]+$/i.test(from)) return { ...blockOf(`${from}1:${to}1`), bottom: LAST_ROW };
+  return blockOf(range);
 }
 
 /** A formula that points at another workbook, or at the same cells of several sheets. */

@@ -1,5 +1,6 @@
 import type { Package } from "./package";
 import { attribute, elements, escaped, patched } from "./xml";
+import { HEADING, OFFICE } from "./namespaces";
 
 /** What one part of the file says about another. */
 export interface Relation {
@@ -12,8 +13,6 @@ export interface Relation {
 }
 
 const NAMESPACE = "http://schemas.openxmlformats.org/package/2006/relationships";
-const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-const HEADING = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const CONTENT_TYPES = "[Content_Types].xml";
 
 export function relationsOf(file: Package, part: string): Relation[] {

@@ -1,11 +1,8 @@
-import { placeOf } from "../workbook/addresses";
+import { LAST_COLUMN, LAST_ROW, placeOf } from "../workbook/addresses";
 import { serialOf } from "../workbook/serial";
 import type { Held } from "../workbook/read";
 import { Refused } from "./refused";
 import { attribute, cellText, tags, unescaped, type Tag } from "./xml";
-
-const LAST_ROW = 1_048_575;
-const LAST_COLUMN = 16_383;
 
 /** A stretch of a sheet's XML. */
 export interface Stretch {

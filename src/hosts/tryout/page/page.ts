@@ -1,14 +1,15 @@
 import { ICommandService, type IWorkbookData } from "@univerjs/core";
+import { element } from "../../pane/element";
 import { pane } from "../../pane/pane";
 import { loadCatalog } from "./catalog";
-import { byId, element } from "./element";
+import { byId } from "./by-id";
 import { startGrid, type Grid } from "./grid";
 import { showCell } from "./panel";
 import { selectedCell } from "./selected";
 import { gridHost } from "./sheet-host";
 
 start().catch((fault: unknown) => {
-  byId("cell").replaceChildren(element("p", "why", `The spreadsheet could not start: ${String(fault)}`));
+  byId("cell").replaceChildren(element("p", { class: "why" }, `The spreadsheet could not start: ${String(fault)}`));
 });
 
 async function start(): Promise<void> {
@@ -17,9 +18,13 @@ async function start(): Promise<void> {
   byId("pane").replaceChildren(...pane(catalog, gridHost(grid)));
   changeSidesWithF6();
   await grid.ready;
+  let shown = "";
   keepShowing(grid, () => {
     const cell = selectedCell(grid);
-    if (cell) showCell(cell, catalog);
+    const now = JSON.stringify(cell);
+    // Drawn anew for nothing it would lose its place, the keyboard's and the reader's.
+    if (cell && now !== shown) showCell(cell, catalog);
+    shown = now;
   });
 }
 

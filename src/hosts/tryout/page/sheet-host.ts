@@ -1,12 +1,16 @@
 import { freeSheetName } from "../../../catalog/ready/free-name";
 import { laidOut } from "../../../catalog/ready/laid-out";
 import type { ReadySheet } from "../../../catalog/ready/ready-sheet";
+import { sheetNameOf, sheetPrefixOf } from "../../pane/address";
 import { Refusal, type SheetHost } from "../../pane/sheet-host";
 import { cellAnswer } from "../bridge/answers";
 import { blockOf, rangeOf, sheetPrefix } from "../workbook/addresses";
 import type { Grid } from "./grid";
 import { engineSheet } from "./ready-sheet";
 import { readerOf } from "./reader";
+
+/** More than that is a slip of the finger, and would hold up the page for minutes. */
+const MOST_CELLS = 100_000;
 
 /** The sheet in the page, as the pane reaches into it. It shows no pictures and is handed on to nobody. */
 export function gridHost(grid: Grid): SheetHost {
@@ -31,10 +35,12 @@ export function gridHost(grid: Grid): SheetHost {
   }
 
   async function cellsAt(address: string): Promise<unknown[][]> {
-    const end = address.lastIndexOf("!");
-    const sheet = end < 0 ? book().getActiveSheet().getSheetName() : sheetName(address.slice(0, end));
+    const prefix = sheetPrefixOf(address);
+    const sheet = prefix === "" ? book().getActiveSheet().getSheetName() : sheetNameOf(prefix);
     if (!book().getSheetByName(sheet)) refuse(`There is no sheet ${sheet}`);
-    const { top, left, bottom, right } = blockOf(address.slice(end + 1).replaceAll("$", ""));
+    const { top, left, bottom, right } = blockOf(address.slice(prefix.length));
+    if ((bottom - top + 1) * (right - left + 1) > MOST_CELLS)
+      refuse(`${address} is more than ${MOST_CELLS} cells. Name those that hold something`);
     const reader = readerOf(grid);
     return Array.from({ length: bottom - top + 1 }, (_, row) =>
       Array.from({ length: right - left + 1 }, (_, column) => {
@@ -65,9 +71,4 @@ function refuse(reason: string): never {
 
 function held(answer: Exclude<ReturnType<typeof cellAnswer>, "">): string {
   return typeof answer === "object" ? answer.error : String(answer);
-}
-
-/** `Logs`, or `'Big logs'` as a formula writes it. */
-function sheetName(prefix: string): string {
-  return prefix.startsWith("'") ? prefix.slice(1, -1).replaceAll("''", "'") : prefix;
 }

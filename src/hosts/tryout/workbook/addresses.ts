@@ -1,5 +1,9 @@
 import { cellAddress } from "../../../catalog/ready/cell-address";
 
+/** The last row and column of a sheet, counted from 0. */
+export const LAST_ROW = 1_048_575;
+export const LAST_COLUMN = 16_383;
+
 /** A block of cells, counted from 0, both corners included. */
 export interface Block {
   top: number;
@@ -21,11 +25,16 @@ export function placeOf(address: string): { row: number; column: number } {
   return { row: Number(digits) - 1, column };
 }
 
-/** `A3:B6`, or one cell, to a block. */
+/** `A3:B6`, from whichever corner it is written, or one cell, to a block. */
 export function blockOf(range: string): Block {
   const [from = "", to = from] = range.split(":");
   const [start, end] = [placeOf(from), placeOf(to)];
-  return { top: start.row, left: start.column, bottom: end.row, right: end.column };
+  return {
+    top: Math.min(start.row, end.row),
+    left: Math.min(start.column, end.column),
+    bottom: Math.max(start.row, end.row),
+    right: Math.max(start.column, end.column),
+  };
 }
 
 export function rangeOf({ top, left, bottom, right }: Block): string {

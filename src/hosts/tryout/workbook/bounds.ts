@@ -1,9 +1,8 @@
 import { Refused } from "../file/refused";
-import { blockOf } from "./addresses";
+import { blockOf, LAST_COLUMN, LAST_ROW } from "./addresses";
 
-/** A sheet of Excel's has no more. */
-const MOST_ROWS = 1_048_576;
-const MOST_COLUMNS = 16_384;
+const MOST_ROWS = LAST_ROW + 1;
+const MOST_COLUMNS = LAST_COLUMN + 1;
 
 /** The reading library keeps an entry for each merged cell; a person merges headings, not sheets. */
 const MOST_MERGED_CELLS = 200_000;
