@@ -1,20 +1,8 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { openBrowser } from "../../browser";
-import { visit } from "./browser-page";
-import { builtFolder } from "./build";
+import { describe, expect, it } from "vitest";
 import type { FakeCell, FakeWorkbook } from "./fake-cells";
-import { goTo, NARROW, said } from "./pane-page";
+import { paneBeside } from "./open-pane";
+import { said } from "./pane-page";
 import { sheetNamed, standIn, workbook } from "./stand-in";
-
-let browser: Browser;
-let page: Page;
-
-beforeAll(async () => {
-  browser = await openBrowser();
-  page = (await visit(browser, await builtFolder(), "taskpane.html", { viewport: NARROW })).page;
-});
-afterAll(() => browser.close());
 
 const LOGS: Record<string, FakeCell> = {
   A1: { value: "Log" },
@@ -44,22 +32,18 @@ const BOOK: FakeWorkbook = {
   },
 };
 
-beforeEach(async () => {
-  await page.reload();
-  await standIn(page, BOOK);
-  await goTo(page, "Sheets");
-});
+const pane = paneBeside(BOOK, "Sheets");
 
-const copy = () => page.getByRole("button", { name: "Copy for someone without the add-in" }).click();
-const saysCopied = () => expect.poll(() => said(page)).toMatch(/^Copied/);
+const copy = () => pane.page.getByRole("button", { name: "Copy for someone without the add-in" }).click();
+const saysCopied = () => expect.poll(() => said(pane.page)).toMatch(/^Copied/);
 
 describe("a copy for someone without the add-in", () => {
   it("turns Bole's cells into their values and keeps the formulas as notes", async () => {
     await copy();
     await expect
-      .poll(() => said(page))
+      .poll(() => said(pane.page))
       .toBe("Copied 2 sheets; 4 cells became values. The last sheet says how to hand them on");
-    const { cells, notes } = await sheetNamed(page, "Logs (values)");
+    const { cells, notes } = await sheetNamed(pane.page, "Logs (values)");
     expect([cells["B2"], cells["B3"], cells["B4"]]).toEqual([{ value: 136 }, { value: "#N/A" }, { value: "24-1/2" }]);
     expect(notes).toMatchObject({
       B2: 'Formula: =BOLE.LOGSCALE(20, 8.5, "Doyle")',
@@ -73,7 +57,7 @@ describe("a copy for someone without the add-in", () => {
   it("keeps what a spilled answer filled", async () => {
     await copy();
     await saysCopied();
-    const { cells } = await sheetNamed(page, "Logs (values)");
+    const { cells } = await sheetNamed(pane.page, "Logs (values)");
     expect([cells["F1"], cells["G1"], cells["F2"], cells["G2"]].map((cell) => cell?.value)).toEqual([
       "pass",
       "blade height",
@@ -85,7 +69,7 @@ describe("a copy for someone without the add-in", () => {
   it("leaves a sheet's own formulas alone and freezes those that would lead back to the workbook", async () => {
     await copy();
     await saysCopied();
-    const { cells, notes } = await sheetNamed(page, "Logs (values)");
+    const { cells, notes } = await sheetNamed(pane.page, "Logs (values)");
     expect(cells["C2"]).toEqual(LOGS["C2"]);
     expect(cells["C3"]).toEqual(LOGS["C3"]);
     expect([cells["D2"], cells["D3"]]).toEqual([{ value: 40 }, { value: 7 }]);
@@ -95,7 +79,7 @@ describe("a copy for someone without the add-in", () => {
   it("never touches the originals, nor what is hidden", async () => {
     await copy();
     await saysCopied();
-    const { sheets } = await workbook(page);
+    const { sheets } = await workbook(pane.page);
     for (const name of Object.keys(BOOK.sheets)) expect(sheets[name], name).toEqual(BOOK.sheets[name]);
     expect(Object.keys(sheets).slice(4)).toEqual(["Logs (values)", "Prices (values)", "About the copies"]);
   });
@@ -103,22 +87,22 @@ describe("a copy for someone without the add-in", () => {
   it("says on a sheet of its own what was done and when, and where a note was in the way", async () => {
     await copy();
     await saysCopied();
-    const { cells } = await sheetNamed(page, "About the copies");
+    const { cells } = await sheetNamed(pane.page, "About the copies");
     const texts = Object.values(cells).map(({ value }) => String(value));
     expect(texts.some((text) => /taken 20\d\d-\d\d-\d\d, \d\d:\d\d\./.test(text))).toBe(true);
     expect(texts).toContain("Logs (values)");
     expect(texts).toContain("Logs (values)!B3");
     expect(texts).toContain("=BOLE.LOGSCALE(3, 12)");
-    expect((await workbook(page)).active).toBe("About the copies");
+    expect((await workbook(pane.page)).active).toBe("About the copies");
   });
 
   it("numbers the second copies and does not copy the first", async () => {
     await copy();
     await saysCopied();
-    await page.evaluate(() => (document.getElementById("said")!.textContent = ""));
+    await pane.page.evaluate(() => (document.getElementById("said")!.textContent = ""));
     await copy();
     await saysCopied();
-    expect(Object.keys((await workbook(page)).sheets).slice(7)).toEqual([
+    expect(Object.keys((await workbook(pane.page)).sheets).slice(7)).toEqual([
       "Logs (values) 2",
       "Prices (values) 2",
       "About the copies 2",
@@ -126,10 +110,10 @@ describe("a copy for someone without the add-in", () => {
   });
 
   it("writes comments where Excel is too old for notes", async () => {
-    await standIn(page, { ...BOOK, version: 1.12 });
+    await standIn(pane.page, { ...BOOK, version: 1.12 });
     await copy();
     await saysCopied();
-    expect((await sheetNamed(page, "Logs (values)")).comments!["B2"]).toMatch(/^Formula: =BOLE/);
+    expect((await sheetNamed(pane.page, "Logs (values)")).comments!["B2"]).toMatch(/^Formula: =BOLE/);
   });
 
   it.each([
@@ -138,9 +122,9 @@ describe("a copy for someone without the add-in", () => {
     ["nothing asks Bole", { A1: { value: 3, formula: "=1+2" } }, {}, /No cell asks Bole/],
   ])("does nothing and says so when %s", async (_, cells: Record<string, FakeCell>, more, reason) => {
     const book = { ...BOOK, sheets: { Logs: { cells, ...more } } };
-    await standIn(page, book);
+    await standIn(pane.page, book);
     await copy();
-    await expect.poll(() => said(page)).toMatch(reason);
-    expect((await workbook(page)).sheets).toEqual(book.sheets);
+    await expect.poll(() => said(pane.page)).toMatch(reason);
+    expect((await workbook(pane.page)).sheets).toEqual(book.sheets);
   });
 });

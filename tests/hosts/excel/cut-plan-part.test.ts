@@ -1,33 +1,18 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { CUTPLAN } from "../../../src/functions";
-import { openBrowser } from "../../browser";
-import { visit, type Visit } from "./browser-page";
-import { builtFolder } from "./build";
-import { axeByDayAndNight, goTo, NARROW, said, widthNeeded } from "./pane-page";
-import { choose, contents, plainCells, sheetNamed, standIn } from "./stand-in";
+import { paneBeside } from "./open-pane";
+import { axeByDayAndNight, NARROW, said, widthNeeded } from "./pane-page";
+import { choose, contents, plainCells, sheetNamed } from "./stand-in";
 
-let browser: Browser;
-let visited: Visit;
-let page: Page;
+const pane = paneBeside(
+  { active: "Logs", chosen: "D2", sheets: { Logs: { cells: plainCells({ A2: 20, B2: "8-6" }) } } },
+  "Cut plan",
+);
 
-beforeAll(async () => {
-  browser = await openBrowser();
-  visited = await visit(browser, await builtFolder(), "taskpane.html", { viewport: NARROW });
-  page = visited.page;
-});
-afterAll(() => browser.close());
-
-beforeEach(async () => {
-  await page.reload();
-  await standIn(page, { active: "Logs", chosen: "D2", sheets: { Logs: { cells: plainCells({ A2: 20, B2: "8-6" }) } } });
-  await goTo(page, "Cut plan");
-});
-
-const plan = () => page.locator(".plan");
+const plan = () => pane.page.locator(".plan");
 
 async function fill(values: Record<string, string>): Promise<void> {
-  for (const [label, value] of Object.entries(values)) await page.getByLabel(label, { exact: true }).fill(value);
+  for (const [label, value] of Object.entries(values)) await pane.page.getByLabel(label, { exact: true }).fill(value);
 }
 const LOG = { "Diameter of the small end": "20", Length: "8-6", "Thicknesses wanted": "5/4, 8/4", Kerf: "1/8" };
 const total = CUTPLAN([[20]], [["8-6"]], [["5/4"], ["8/4"]], [["1/8"]]).find(
@@ -36,17 +21,17 @@ const total = CUTPLAN([[20]], [["8-6"]], [["5/4"], ["8/4"]], [["1/8"]]).find(
 
 async function show(values: Record<string, string> = LOG): Promise<void> {
   await fill(values);
-  await page.getByRole("button", { name: "Show the plan" }).click();
+  await pane.page.getByRole("button", { name: "Show the plan" }).click();
 }
 
 describe("a log planned in the pane", () => {
   it("shows the total, the settings of the head and the end of the log", async () => {
     await show();
-    await expect.poll(() => said(page)).toMatch(/board feet in \d+ passes$/);
+    await expect.poll(() => said(pane.page)).toMatch(/board feet in \d+ passes$/);
     expect(total).toBeGreaterThan(100);
-    const shown = Number(/^([\d.,]+) board feet/.exec((await said(page))!)![1]!.replaceAll(",", ""));
+    const shown = Number(/^([\d.,]+) board feet/.exec((await said(pane.page))!)![1]!.replaceAll(",", ""));
     expect(shown).toBeCloseTo(total, 2);
-    const passes = Number(/in (\d+) passes/.exec((await said(page))!)![1]);
+    const passes = Number(/in (\d+) passes/.exec((await said(pane.page))!)![1]);
     expect(await plan().locator("tr").count()).toBe(passes + 1);
     expect(await plan().locator("tr").first().textContent()).toContain("blade height");
     const drawing = plan().getByRole("img", { name: /20 in log, 8 ft 6 in long, sawn live/ });
@@ -55,22 +40,22 @@ describe("a log planned in the pane", () => {
 
   it("takes a cell for a number, and names it in the formula without its own sheet", async () => {
     await show({ ...LOG, "Diameter of the small end": "Logs!A2", Length: "B2" });
-    await expect.poll(() => said(page)).toMatch(/board feet/);
-    await choose(page, "F5");
-    await page.getByRole("button", { name: "Put the formula into the chosen cell" }).click();
-    await expect.poll(() => said(page)).toBe('Logs!F5 now holds =BOLE.CUTPLAN(A2, B2, {"5/4";"8/4"}, "1/8")');
-    expect((await contents(page, "Logs"))["F5"]).toBe('=BOLE.CUTPLAN(A2, B2, {"5/4";"8/4"}, "1/8")');
+    await expect.poll(() => said(pane.page)).toMatch(/board feet/);
+    await choose(pane.page, "F5");
+    await pane.page.getByRole("button", { name: "Put the formula into the chosen cell" }).click();
+    await expect.poll(() => said(pane.page)).toBe('Logs!F5 now holds =BOLE.CUTPLAN(A2, B2, {"5/4";"8/4"}, "1/8")');
+    expect((await contents(pane.page, "Logs"))["F5"]).toBe('=BOLE.CUTPLAN(A2, B2, {"5/4";"8/4"}, "1/8")');
   });
 
   it("puts pattern and settings into the formula, and asks for the widths of a cant", async () => {
-    await page.getByLabel("Pattern").selectOption("cant");
+    await pane.page.getByLabel("Pattern").selectOption("cant");
     await show();
     await expect.poll(() => plan().textContent()).toMatch(/#N\/A: cant widths/);
     await show({ ...LOG, "Cant widths": "6, 8", Trim: "4" });
     await expect.poll(() => plan().locator("svg").count()).toBe(1);
-    await page.getByRole("button", { name: "Put the formula into the chosen cell" }).click();
+    await pane.page.getByRole("button", { name: "Put the formula into the chosen cell" }).click();
     await expect
-      .poll(() => said(page))
+      .poll(() => said(pane.page))
       .toBe(
         'Logs!D2 now holds =BOLE.CUTPLAN(20, "8-6", {"5/4";"8/4"}, "1/8", "cant", {"trim",4;"cant widths","6, 8"})',
       );
@@ -79,16 +64,16 @@ describe("a log planned in the pane", () => {
   it("places the end view at the chosen cell as a picture with words for it", async () => {
     await show();
     await plan().locator("svg").waitFor();
-    await choose(page, "C3");
-    await page.getByRole("button", { name: "Place the picture on the sheet" }).click();
-    await expect.poll(() => said(page)).toBe("The end view stands at Logs!C3");
-    const [picture] = (await sheetNamed(page, "Logs")).pictures!;
+    await choose(pane.page, "C3");
+    await pane.page.getByRole("button", { name: "Place the picture on the sheet" }).click();
+    await expect.poll(() => said(pane.page)).toBe("The end view stands at Logs!C3");
+    const [picture] = (await sheetNamed(pane.page, "Logs")).pictures!;
     expect([picture!.left, picture!.top]).toEqual([96, 30]);
     expect(picture!.altTextDescription).toMatch(/^End of the log: .* board feet in \d+ passes$/);
     const png = Buffer.from(picture!.base64, "base64");
     expect(png.subarray(1, 4).toString()).toBe("PNG");
     expect(png.readUInt32BE(16)).toBeGreaterThan(1000);
-    expect(visited.complaints).toEqual([]);
+    expect(pane.complaints).toEqual([]);
   });
 
   it("says in words what is missing or cannot be", async () => {
@@ -100,25 +85,25 @@ describe("a log planned in the pane", () => {
   });
 
   it("asks for numbers while there are none", async () => {
-    await page.getByRole("button", { name: "Show the plan" }).click();
+    await pane.page.getByRole("button", { name: "Show the plan" }).click();
     await expect.poll(() => plan().textContent()).toMatch(/Fill in/);
   });
 });
 
 describe("the part Cut plan", () => {
   it("is worked by keyboard alone", async () => {
-    await page.getByRole("navigation").getByRole("button", { name: "Cut plan" }).focus();
+    await pane.page.getByRole("navigation").getByRole("button", { name: "Cut plan" }).focus();
     for (const value of Object.values(LOG)) {
-      await page.keyboard.press("Tab");
-      await page.keyboard.type(value);
+      await pane.page.keyboard.press("Tab");
+      await pane.page.keyboard.type(value);
     }
-    await page.keyboard.press("Enter");
+    await pane.page.keyboard.press("Enter");
     await plan().locator("svg").waitFor();
     const reached: string[] = [];
     for (let i = 0; i < 8; i++) {
-      await page.keyboard.press("Tab");
+      await pane.page.keyboard.press("Tab");
       reached.push(
-        await page.evaluate(
+        await pane.page.evaluate(
           () => document.activeElement!.getAttribute("aria-label") ?? document.activeElement!.textContent!,
         ),
       );
@@ -126,18 +111,39 @@ describe("the part Cut plan", () => {
     for (const wanted of [
       "Show the plan",
       "Settings of the saw head",
-      "End view, can be scrolled",
+      "See it large",
       "Put the formula into the chosen cell",
       "Place the picture on the sheet",
     ])
       expect(reached).toContain(wanted);
   });
 
+  it("shows the end view as wide as the pane, and large by keyboard with letters that can be read", async () => {
+    await show();
+    const small = plan().locator("svg");
+    expect((await small.boundingBox())!.width).toBeLessThan(NARROW.width);
+    const open = pane.page.getByRole("button", { name: "See it large" });
+    await open.focus();
+    await pane.page.keyboard.press("Enter");
+    const dialog = pane.page.getByRole("dialog", { name: "The end view, large" });
+    const drawing = dialog.getByRole("img", { name: /20 in log/ });
+    const drawn = Number(await drawing.getAttribute("width"));
+    expect((await drawing.boundingBox())!.width).toBeGreaterThan(0.85 * drawn - 1);
+    expect((await dialog.boundingBox())!.width).toBeLessThanOrEqual(NARROW.width);
+    expect(await axeByDayAndNight(pane.page)).toEqual([]);
+    await pane.page.keyboard.press("Escape");
+    await expect.poll(() => pane.page.locator("dialog").count()).toBe(0);
+    expect(await open.evaluate((button) => button === document.activeElement)).toBe(true);
+    await open.click();
+    await dialog.getByRole("button", { name: "Close" }).click();
+    await expect.poll(() => pane.page.locator("dialog").count()).toBe(0);
+  });
+
   it("is sound by axe by day and by night, and fits into 320 pixels", async () => {
-    await page.getByText("More about the log and the mill").click();
+    await pane.page.getByText("More about the log and the mill").click();
     await show();
     await plan().locator("svg").waitFor();
-    expect(await axeByDayAndNight(page)).toEqual([]);
-    expect(await widthNeeded(page)).toBe(NARROW.width);
+    expect(await axeByDayAndNight(pane.page)).toEqual([]);
+    expect(await widthNeeded(pane.page)).toBe(NARROW.width);
   });
 });

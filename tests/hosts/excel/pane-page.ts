@@ -31,8 +31,10 @@ export function widthNeeded(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth);
 }
 
+export type Part = "Formulas" | "Sheets" | "Cut plan";
+
 /** Goes to a part of the pane. */
-export async function goTo(page: Page, part: "Formulas" | "Sheets" | "Cut plan"): Promise<void> {
+export async function goTo(page: Page, part: Part): Promise<void> {
   await page.getByRole("navigation").getByRole("button", { name: part }).click();
 }
 

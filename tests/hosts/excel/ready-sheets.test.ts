@@ -1,38 +1,23 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { READY_SHEETS } from "../../../src/catalog/ready";
 import { SPECIES_NAMES } from "../../../src/math/wood/species";
-import { openBrowser } from "../../browser";
-import { visit } from "./browser-page";
-import { builtFolder } from "./build";
-import { axeByDayAndNight, goTo, NARROW, said, widthNeeded } from "./pane-page";
+import { paneBeside } from "./open-pane";
+import { axeByDayAndNight, NARROW, said, widthNeeded } from "./pane-page";
 import { contents, plainCells, sheetNamed, standIn, workbook } from "./stand-in";
-
-let browser: Browser;
-let page: Page;
-
-beforeAll(async () => {
-  browser = await openBrowser();
-  page = (await visit(browser, await builtFolder(), "taskpane.html", { viewport: NARROW })).page;
-});
-afterAll(() => browser.close());
 
 const OWN = { active: "Mine", chosen: "A1", sheets: { Mine: { cells: plainCells({ A1: "my own" }) } } };
 
-beforeEach(async () => {
-  await page.reload();
-  await standIn(page, OWN);
-  await goTo(page, "Sheets");
-});
+const pane = paneBeside(OWN, "Sheets");
 
-const add = (title: string) => page.getByRole("button", { name: `Add the sheet ${title}` }).click();
-const saysAdded = (name: string) => expect.poll(() => said(page)).toMatch(new RegExp(`^Added the sheet ${name}\\.`));
+const add = (title: string) => pane.page.getByRole("button", { name: `Add the sheet ${title}` }).click();
+const saysAdded = (name: string) =>
+  expect.poll(() => said(pane.page)).toMatch(new RegExp(`^Added the sheet ${name}\\.`));
 
 describe("a ready sheet", () => {
   it.each(READY_SHEETS)("$title goes into the workbook as a table whose columns calculate", async (sheet) => {
     await add(sheet.title);
     await saysAdded(sheet.title);
-    const { tables = {}, cells } = await sheetNamed(page, sheet.title);
+    const { tables = {}, cells } = await sheetNamed(pane.page, sheet.title);
     const area = tables[sheet.table]!;
     const [, column = "", headerRow = "", lastColumn = "", lastRow = ""] = /^([A-Z]+)(\d+):([A-Z]+)(\d+)$/.exec(area)!;
     expect([column, lastColumn]).toEqual(["A", String.fromCharCode(64 + sheet.columns.length)]);
@@ -46,26 +31,26 @@ describe("a ready sheet", () => {
         else if (kind === "text") expect(cell!.format, `${letter}${row}`).toBe("@");
       }
     });
-    expect((await workbook(page)).active).toBe(sheet.title);
-    expect(await contents(page, "Mine")).toEqual({ A1: "my own" });
+    expect((await workbook(pane.page)).active).toBe(sheet.title);
+    expect(await contents(pane.page, "Mine")).toEqual({ A1: "my own" });
   });
 
   it("keeps 8-6 and 5/4 as they were typed", async () => {
     await add("Sawing bill");
     await saysAdded("Sawing bill");
-    const values = Object.values((await sheetNamed(page, "Sawing bill")).cells).map(({ value }) => value);
+    const values = Object.values((await sheetNamed(pane.page, "Sawing bill")).cells).map(({ value }) => value);
     expect(values).toContain("8-6");
     expect(values).toContain("4/4");
     expect(values).not.toContain(46146);
   });
 
   it("takes a number when its name, or its table's, is taken", async () => {
-    await standIn(page, { ...OWN, names: ["LogBook2"], sheets: { ...OWN.sheets, "log BOOK": { cells: {} } } });
+    await standIn(pane.page, { ...OWN, names: ["LogBook2"], sheets: { ...OWN.sheets, "log BOOK": { cells: {} } } });
     for (const name of ["Log book 2", "Log book 3"]) {
       await add("Log book");
       await saysAdded(name);
     }
-    const { sheets } = await workbook(page);
+    const { sheets } = await workbook(pane.page);
     expect(sheets["log BOOK"]).toEqual({ cells: {} });
     expect(Object.keys(sheets["Log book 2"]!.tables!)).toEqual(["LogBook"]);
     expect(Object.keys(sheets["Log book 3"]!.tables!)).toEqual(["LogBook3"]);
@@ -78,7 +63,7 @@ describe("a ready sheet", () => {
       await add(title);
       await saysAdded(title);
     }
-    const { sheets } = await workbook(page);
+    const { sheets } = await workbook(pane.page);
     expect(Object.keys(sheets)).toEqual(["Mine", "Log book", "Bole lists", "Price list"]);
     const names = Object.keys(SPECIES_NAMES).sort();
     expect(sheets["Bole lists"]!.cells["A2"]!.value).toBe(names[0]);
@@ -90,51 +75,51 @@ describe("a ready sheet", () => {
   });
 
   it("does not trust a lists sheet of someone else's", async () => {
-    await standIn(page, {
+    await standIn(pane.page, {
       ...OWN,
       sheets: { ...OWN.sheets, "Bole lists": { cells: plainCells({ A1: "groceries" }) } },
     });
     await add("Log book");
     await saysAdded("Log book");
-    expect(Object.keys((await workbook(page)).sheets)).toContain("Bole lists 2");
-    expect(await contents(page, "Bole lists")).toEqual({ A1: "groceries" });
+    expect(Object.keys((await workbook(pane.page)).sheets)).toContain("Bole lists 2");
+    expect(await contents(pane.page, "Bole lists")).toEqual({ A1: "groceries" });
   });
 
   it("says why it could not, and leaves nothing half done", async () => {
-    await standIn(page, { ...OWN, refuses: "AccessDenied" });
+    await standIn(pane.page, { ...OWN, refuses: "AccessDenied" });
     await add("Log book");
-    await expect.poll(() => said(page)).toMatch(/^Not done\. .*protected/);
-    expect(Object.keys((await workbook(page)).sheets)).toEqual(["Mine"]);
-    await standIn(page, { ...OWN, version: 1.7 });
+    await expect.poll(() => said(pane.page)).toMatch(/^Not done\. .*protected/);
+    expect(Object.keys((await workbook(pane.page)).sheets)).toEqual(["Mine"]);
+    await standIn(pane.page, { ...OWN, version: 1.7 });
     await add("Log book");
-    await expect.poll(() => said(page)).toMatch(/too old/);
+    await expect.poll(() => said(pane.page)).toMatch(/too old/);
   });
 });
 
 describe("the part Sheets", () => {
   it("lists every ready sheet with what it is for", async () => {
     for (const { title, lead } of READY_SHEETS) {
-      await page.getByRole("heading", { name: title, exact: true }).waitFor();
-      expect(await page.getByRole("region", { name: "Sheets" }).textContent()).toContain(lead);
+      await pane.page.getByRole("heading", { name: title, exact: true }).waitFor();
+      expect(await pane.page.getByRole("region", { name: "Sheets" }).textContent()).toContain(lead);
     }
   });
 
   it("adds one by keyboard alone", async () => {
-    await page.getByLabel("What do you want to know?").waitFor({ state: "hidden" });
-    await page.getByRole("navigation").getByRole("button", { name: "Sheets" }).focus();
-    await page.keyboard.press("Tab");
-    await page.keyboard.press("Tab");
-    expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe(
+    await pane.page.getByLabel("What do you want to know?").waitFor({ state: "hidden" });
+    await pane.page.getByRole("navigation").getByRole("button", { name: "Sheets" }).focus();
+    await pane.page.keyboard.press("Tab");
+    await pane.page.keyboard.press("Tab");
+    expect(await pane.page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe(
       `Add the sheet ${READY_SHEETS[0]!.title}`,
     );
-    await page.keyboard.press("Enter");
+    await pane.page.keyboard.press("Enter");
     await saysAdded(READY_SHEETS[0]!.title);
   });
 
   it("is sound by axe by day and by night, and fits into 320 pixels", async () => {
     await add("Load plan");
     await saysAdded("Load plan");
-    expect(await axeByDayAndNight(page)).toEqual([]);
-    expect(await widthNeeded(page)).toBe(NARROW.width);
+    expect(await axeByDayAndNight(pane.page)).toEqual([]);
+    expect(await widthNeeded(pane.page)).toBe(NARROW.width);
   });
 });
