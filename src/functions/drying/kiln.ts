@@ -27,10 +27,10 @@ export function KILNSTEPS(species: unknown[][], thickness: unknown[][]): unknown
 }
 
 /**
- * Hours to heat the centre of a square pine timber to 133 °F, the temperature that kills insects.
+ * Hours to heat the center of a square pine timber to 133 °F, the temperature that kills insects.
  *
  * The upper end of the printed 99 % interval, so that nearly every piece is through by then. For pine, stickered, in a
- * chamber at 160 °F; between printed values the logarithms are interpolated. The time the centre must stay hot
+ * chamber at 160 °F; between printed values the logarithms are interpolated. The time the center must stay hot
  * (30 minutes by the rule for wood packaging) comes on top.
  *
  * @customfunction HEATHOURS
@@ -41,7 +41,7 @@ export function KILNSTEPS(species: unknown[][], thickness: unknown[][]): unknown
  * @returns Hours
  * @example =BOLE.HEATHOURS(8, 50, 160, 152) gives 13.37
  * @example =BOLE.HEATHOURS(8, 50, 150, 142) gives #N/A
- * @caution A plan, not a certificate: measure the temperature at the centre of the thickest piece. Treated wood can be attacked again, and wet wood molds again. A hot chamber burns: never go in while it runs.
+ * @caution A plan, not a certificate: measure the temperature at the center of the thickest piece. Treated wood can be attacked again, and wet wood molds again. A hot chamber burns: never go in while it runs.
  * @words heat treatment, sterilize, kill bugs, powderpost beetle, insects
  */
 export function HEATHOURS(

@@ -64,10 +64,10 @@ import { cutRequest } from "./cut-request";
  * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
  * @param [settings] Two columns of name and value, such as scale step and 1/16.
  * @returns A table of passes (inches, feet, board feet), the total, and remarks
- * @example =BOLE.CUTPLAN(16, 8.3333333333, "4/4", 0.125, "live", {"trim",4}) gives a table of 19 rows
+ * @example =BOLE.CUTPLAN(16, "8-4", "4/4", 0.125, "live", {"trim",4}) gives a table of 19 rows
  * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 17 rows
  * @example =BOLE.CUTPLAN(44, 10, "8/4", 0.125, "slab", {"guide opening",30}) gives #N/A
- * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"colour","red"}) gives #VALUE!
+ * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"color","red"}) gives #VALUE!
  * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.
  * @words cut list, sawing pattern, opening face, boards, slabs, flitch, best, quartersawn
  * @see CUTYIELD
