@@ -1,5 +1,5 @@
 import { DEVELOPMENT_ADDRESS } from "../address";
-import { functionsJson } from "../functions-json";
+import { functionsJson } from "./functions-json";
 import { readCatalog } from "../read-catalog";
 import { withFunctionTable } from "./readme-table";
 import { referencePages } from "../reference/pages";

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { manifestFor } from "../../../manifest/manifest";
 import about from "../../../package.json";
-import { functionsJson } from "../../catalog/functions-json";
+import { functionsJson } from "../../catalog/printing/functions-json";
 import { readCatalog } from "../../catalog/read-catalog";
 
 const HERE = fileURLToPath(new URL(".", import.meta.url));

@@ -1,6 +1,6 @@
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
-import { TOPICS, type Entry } from "./entry";
-import { functionFiles } from "./read-catalog";
+import { TOPICS, type Entry } from "../entry";
+import { functionFiles } from "../read-catalog";
 
 /** Excel's metadata of the functions, for an add-in served from an address. */
 export async function functionsJson(catalog: readonly Entry[], address: string): Promise<string> {
