@@ -1,9 +1,7 @@
 import ExcelJS from "exceljs";
 import JSZip from "jszip";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startEngine, type Engine, type OpenedWorkbook } from "../../../src/hosts/tryout/engine";
-import { expandTables, type Table } from "../../../src/hosts/tryout/workbook/tables";
-import { asTyped, expandSpills } from "../../../src/hosts/tryout/workbook/typed";
+import { startEngine, type Engine, type OpenedWorkbook } from "../../../../src/hosts/tryout/engine";
 
 const probes = {
   ECHO: (cells: unknown[][]) => cells,
@@ -147,62 +145,5 @@ describe("an opened workbook", () => {
   it("refuses what is no workbook", async () => {
     await expect(engine.open(new TextEncoder().encode("no workbook"))).rejects.toThrow();
     expect(await engine.evaluate(["=1+1"])).toEqual([2]);
-  });
-});
-
-describe("formulas as a person types them", () => {
-  it.each([
-    ["_xldudf_BOLE_EMC(A1,65)", "=BOLE.EMC(A1,65)"],
-    ["_xlfn._xlws.SORT(_xlfn.UNIQUE(A1:A3))", "=SORT(UNIQUE(A1:A3))"],
-    ["_xlfn.LET(_xlpm.a,1,_xlpm.a)", "=LET(a,1,a)"],
-    ['_xldudf_BOLE_ECHO("_xlfn.A")', '=BOLE.ECHO("_xlfn.A")'],
-    ["SUM(_xlfn.ANCHORARRAY('Cut plan'!A3))", "=SUM('Cut plan'!A3#)"],
-    ["_xlfn.SINGLE(A1:A3)", "=(A1:A3)"],
-  ])("%s", (stored, typed) => expect(asTyped(stored)).toBe(typed));
-
-  const spillOf = (sheet: string | undefined, cell: string) => `[${sheet ?? "here"}:${cell}]`;
-  it.each([
-    ["=SUM(D1#)", "=SUM([here:D1])"],
-    ["=SUM($D$1#,Plan!D1#)", "=SUM([here:D1],Plan![Plan:D1])"],
-    ["=SUM('Cut plan'!D1#)", "=SUM('Cut plan'![Cut plan:D1])"],
-    ['="D1#"', '="D1#"'],
-  ])("%s", (typed, expanded) => expect(expandSpills(typed, spillOf)).toBe(expanded));
-});
-
-describe("table references", () => {
-  const logs: Table = {
-    name: "Logs",
-    sheet: "Log book",
-    columns: ["Log", "Dia", "Net [bf]", "It's"],
-    block: { top: 2, left: 0, bottom: 9, right: 3 },
-    headings: true,
-    totals: true,
-  };
-  it.each([
-    ["=SUM(Logs[Dia])", "=SUM($B$4:$B$9)"],
-    ["=SUM(logs[dia])", "=SUM($B$4:$B$9)"],
-    ["=[@Dia]*2", "=$B6*2"],
-    ["=Logs[[#This Row],[Dia]]", "=$B6"],
-    ["=Logs[@]", "=$A6:$D6"],
-    ["=Logs[@[Log]:[Dia]]", "=$A6:$B6"],
-    ["=ROWS(Logs)", "=ROWS($A$4:$D$9)"],
-    ["=ROWS(Logs[])", "=ROWS($A$4:$D$9)"],
-    ["=Logs[#All]", "=$A$3:$D$10"],
-    ["=Logs[[#Headers],[Dia]]", "=$B$3"],
-    ["=Logs[[#Totals],[Dia]]", "=$B$10"],
-    ["=Logs[[#Headers],[#Data],[Dia]]", "=$B$3:$B$9"],
-    ["=SUM(Logs[[Log]:[Dia]])", "=SUM($A$4:$B$9)"],
-    ["=SUM(Logs[Net '[bf']])", "=SUM($C$4:$C$9)"],
-    ["=SUM(Logs[It''s])", "=SUM($D$4:$D$9)"],
-    ["=Logs[Nothing]", "=#REF!"],
-    ['="Logs[Dia]"', '="Logs[Dia]"'],
-    ["=MyLogs+Logs_2", "=MyLogs+Logs_2"],
-  ])("%s beside row 6 of the table", (typed, expanded) => {
-    expect(expandTables(typed, [logs], { sheet: "Log book", row: 5, column: 1 })).toBe(expanded);
-  });
-  it("names the table's sheet from another sheet", () => {
-    expect(expandTables("=SUM(Logs[Dia])", [logs], { sheet: "Money", row: 0, column: 0 })).toBe(
-      "=SUM('Log book'!$B$4:$B$9)",
-    );
   });
 });
