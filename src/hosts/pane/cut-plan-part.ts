@@ -6,7 +6,7 @@ import { cutArguments, cutPlanFormula, type AskedOfLog } from "./cut-request";
 import { shownDrawing } from "./drawing";
 import { element } from "./element";
 import { field } from "./field";
-import { cellsOf } from "./form";
+import { cellsOf, leftToTheSheet } from "./form";
 import { LOG_FIELDS, PATTERNS, SETTING_FIELDS, type CutField } from "./cut-fields";
 import { reported } from "./reported";
 import type { SheetHost } from "./sheet-host";
@@ -37,6 +37,7 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
       const asked = cutArguments(given());
       const { line, shown } = await planned(asked, host);
       plan.replaceChildren(...shown);
+      plan.scrollIntoView({ block: "start" });
       return line;
     });
   });
@@ -65,6 +66,8 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
 async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost) {
   if (asked.every(({ kind }) => kind === "nothing"))
     return { line: "Nothing to plan yet", shown: [element("p", {}, "Fill in the log and what you want of it first.")] };
+  if (asked.some(({ kind }) => kind === "expression"))
+    return { line: "No plan here", shown: [leftToTheSheet(), buttons(asked, undefined, "", host)] };
   const cells = await Promise.all(asked.map((part) => cellsOf(part, host)));
   const answer = registry["CUTPLAN"]!(...cells);
   const total = answer.find(([pass]) => pass === "total");
@@ -97,9 +100,14 @@ function remark([what, figure, , , , , , , , note]: unknown[]): HTMLElement {
   return element("p", what === "warning" ? { class: "caution" } : {}, element("strong", {}, `${String(what)}: `), text);
 }
 
+/** Two places, but what can be read off a tape in full: a head set to 20.06 would not stand at 20-1/16. */
 function shortNumber(value: unknown): string {
-  return Number(value).toLocaleString("en-US", { maximumFractionDigits: 2 });
+  const onTheTape = Number.isInteger(Number(value) * FINEST_TAPE);
+  return Number(value).toLocaleString("en-US", { maximumFractionDigits: onTheTape ? 6 : 2 });
 }
+
+/** Marks to the inch. */
+const FINEST_TAPE = 64;
 
 function buttons(asked: ReturnType<typeof cutArguments>, svg: string | undefined, about: string, host: SheetHost) {
   const formulaAt = (sheetPrefix: string) => cutPlanFormula(withoutSheet(asked, sheetPrefix));

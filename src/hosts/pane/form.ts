@@ -32,6 +32,7 @@ export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
     void reported(async () => {
       answer.replaceChildren();
       answer.replaceChildren(element("code", {}, formulaOf(entry.name, parts())), await answerTo(entry, parts(), host));
+      answer.scrollIntoView({ block: "nearest" });
       return "";
     });
   });
@@ -65,10 +66,14 @@ async function answerTo(entry: Entry, parts: readonly Typed[], host: SheetHost):
   if (parts.every(({ kind }) => kind === "nothing") && entry.params.some(({ optional }) => !optional))
     return element("p", {}, "Fill in your numbers first.");
   const formula = registry[entry.name];
-  if (!formula || parts.some(({ kind }) => kind === "expression"))
-    return element("p", {}, "Excel has to work this one out: put it into a cell to see the answer.");
+  if (!formula || parts.some(({ kind }) => kind === "expression")) return leftToTheSheet();
   const ranges = await Promise.all(parts.map((part) => cellsOf(part, host)));
   return shownAnswer(formula(...ranges), entry.returns);
+}
+
+/** Instead of an answer: calculations, tables and spilled answers are known to the sheet alone. */
+export function leftToTheSheet(): HTMLElement {
+  return element("p", {}, "The sheet has to work this one out: put it into a cell to see the answer.");
 }
 
 /** The cells that stand for an argument, as a function takes them. */

@@ -84,6 +84,19 @@ describe("a log planned in the pane", () => {
     expect(await plan().locator("svg").count()).toBe(0);
   });
 
+  it("leaves a calculation to the sheet, and still puts the formula there", async () => {
+    await show({ ...LOG, Kerf: "=1/8" });
+    await expect.poll(() => plan().textContent()).toContain("The sheet has to work this one out");
+    await pane.page.getByRole("button", { name: "Put the formula into the chosen cell" }).click();
+    await expect.poll(() => said(pane.page)).toBe('Logs!D2 now holds =BOLE.CUTPLAN(20, "8-6", {"5/4";"8/4"}, 1/8)');
+  });
+
+  it("shows a setting of the head as exactly as the head can be set", async () => {
+    await show();
+    const opening = CUTPLAN([[20]], [["8-6"]], [["5/4"], ["8/4"]], [["1/8"]]).find(([row]) => row === "opening face")!;
+    await expect.poll(() => plan().textContent()).toContain(`opening face: ${String(opening[1])}: `);
+  });
+
   it("asks for numbers while there are none", async () => {
     await pane.page.getByRole("button", { name: "Show the plan" }).click();
     await expect.poll(() => plan().textContent()).toMatch(/Fill in/);

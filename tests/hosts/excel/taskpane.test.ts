@@ -173,7 +173,7 @@ describe("a formula built from one's own numbers", () => {
     await fill(entry, "thickness", "Boards[Thickness]");
     await showAnswer(entry);
     await answerOf(entry).toContain("=BOLE.KERFLOSS(Boards[Thickness])");
-    expect(await entry.locator("output.answer").textContent()).toContain("Excel has to work this one out");
+    expect(await entry.locator("output.answer").textContent()).toContain("The sheet has to work this one out");
   });
 });
 
