@@ -1,16 +1,12 @@
 import { relative } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { buildPage } from "../../src/hosts/tryout/build";
-import { startEngine } from "../../src/hosts/tryout/engine";
-import { withFreeSheet } from "../../src/hosts/tryout/free-sheet";
-import { openWorkbook, SAMPLE } from "../../src/hosts/tryout/sample";
-import { servePage, type PageServer } from "../../src/hosts/tryout/server";
 import { openBrowser } from "../browser";
 import { emptyPage, OFFICE, visit, type Visit } from "../hosts/excel/browser-page";
 import { builtFolder, filesUnder, TEST_ADDRESS } from "../hosts/excel/build";
 import { goTo } from "../hosts/excel/pane-page";
 import { plainCells, standIn } from "../hosts/excel/stand-in";
+import { openTryOut, type TryOut } from "../hosts/tryout/open-page";
 import { staticHost } from "./static-host";
 
 /** What a page would do if it ever took a cell's text for markup. */
@@ -70,13 +66,14 @@ describe("the pane", () => {
     });
   });
 
+  const entryOf = (name: string) =>
+    page.locator("details.entry").filter({ has: page.getByRole("heading", { name, exact: true }) });
+
   it("shows markup typed into its fields as the text that it is", async () => {
     await page.getByLabel("What do you want to know?").fill(MARKUP);
-    expect(await page.locator("#found").textContent()).toMatch(/Nothing found/);
+    expect(await page.locator("#found").textContent()).toMatch(/none has all of these words$/);
     await page.getByLabel("What do you want to know?").fill("LOGSCALE");
-    const entry = page
-      .locator("details.entry")
-      .filter({ has: page.getByRole("heading", { name: "LOGSCALE", exact: true }) });
+    const entry = entryOf("LOGSCALE");
     await entry.locator("summary").click();
     const inputs = entry.locator("form input");
     await inputs.nth(0).fill(MARKUP);
@@ -87,9 +84,7 @@ describe("the pane", () => {
   });
 
   it("shows markup in a cell of the workbook as the text that it is", async () => {
-    const entry = page
-      .locator("details.entry")
-      .filter({ has: page.getByRole("heading", { name: "LOGSCALE", exact: true }) });
+    const entry = entryOf("LOGSCALE");
     await entry.locator("form input").nth(0).fill("Logs!A1");
     await entry.getByRole("button", { name: "Show the answer" }).click();
     await expect.poll(() => entry.locator("output.answer").textContent()).toMatch(/A1.*#VALUE!.*<img src=x/s);
@@ -146,67 +141,42 @@ it("the help and reference pages ask nobody for anything", async () => {
 });
 
 describe("the try-out sheet", () => {
-  let server: PageServer;
-  let page: Page;
-  const asked: string[] = [];
+  let sheet: TryOut;
 
   beforeAll(async () => {
-    await buildPage();
-    const engine = await startEngine();
-    const workbook = withFreeSheet((await openWorkbook(engine, SAMPLE)).snapshot);
-    engine.stop();
-    const free = workbook.sheets["free"]!;
-    workbook.sheets["free"] = { ...free, cellData: { 0: { 1: { v: MARKUP, t: 1 } } } };
-    server = await servePage(workbook, 0);
-    page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
-    page.on("request", (request) => asked.push(request.url()));
-    await page.goto(server.address);
-    await cellSays("Start here, A1");
-    await page.getByText("Free sheet", { exact: true }).last().click();
-    await cellSays("Free sheet, A1");
+    sheet = await openTryOut(browser, (workbook) => {
+      const free = workbook.sheets["free"]!;
+      workbook.sheets["free"] = { ...free, cellData: { 0: { 1: { v: MARKUP, t: 1 } } } };
+    });
+    await sheet.openTab("Free sheet");
   });
-  afterAll(() => server.close());
-
-  async function cellSays(text: string): Promise<void> {
-    await page.waitForFunction((wanted) => document.querySelector("#cell")?.textContent?.includes(wanted), text);
-  }
-
-  async function select(address: string): Promise<void> {
-    const box = page.locator("#grid input").first();
-    await box.click();
-    await box.fill(address);
-    await box.press("Enter");
-    await cellSays(`, ${address}`);
-  }
+  afterAll(() => sheet.close());
 
   async function type(address: string, text: string): Promise<void> {
-    await select(address);
-    await page.keyboard.insertText(text);
-    await page.waitForTimeout(300);
-    await page.keyboard.press("Enter");
-    await select("C1");
-    await select(address);
+    await sheet.type(address, text);
+    await sheet.select("C1");
+    await sheet.select(address);
   }
 
   it("shows markup typed into a cell as the text that it is", async () => {
     await type("A1", MARKUP);
-    await cellSays(MARKUP);
-    expect(await becameMarkup(page)).toEqual([]);
+    await sheet.says(MARKUP);
+    expect(await becameMarkup(sheet.page)).toEqual([]);
   });
 
   it("shows markup that a file brings, and that a formula makes, as the text that it is", async () => {
-    await select("B1");
-    await cellSays(MARKUP);
+    await sheet.select("B1");
+    await sheet.says(MARKUP);
     await type("A2", "=B1");
-    await cellSays(MARKUP);
-    expect(await becameMarkup(page)).toEqual([]);
+    await sheet.says(MARKUP);
+    expect(await becameMarkup(sheet.page)).toEqual([]);
   });
 
   it("says with the text itself that it cannot read markup as a size", async () => {
     await type("A3", "=BOLE.LOGSCALE(B1,12)");
-    await cellSays('<img src=x onerror="');
-    expect(await page.innerText("#cell .answer")).toBe("#VALUE!");
-    expect(await becameMarkup(page)).toEqual([]);
+    await sheet.says('<img src=x onerror="');
+    expect(await sheet.page.innerText("#cell .answer")).toBe("#VALUE!");
+    expect(await becameMarkup(sheet.page)).toEqual([]);
   });
 
   it("asks nobody but this machine, and could not send a number elsewhere if it wanted to", async () => {
@@ -215,9 +185,9 @@ describe("the try-out sheet", () => {
     await triesToSend(free, elsewhere.address);
     expect(elsewhere.asked().length, "a page without our policy does send").toBeGreaterThanOrEqual(3);
     await free.close();
-    expect(asked.length).toBeGreaterThan(4);
-    expect(asked.filter((url) => !url.startsWith(server.address) && !/^(?:data|blob):/.test(url))).toEqual([]);
-    expect(await triesToSend(page, elsewhere.address)).toEqual([]);
+    expect(sheet.asked.length).toBeGreaterThan(4);
+    expect(sheet.asked.filter((url) => !url.startsWith(sheet.address) && !/^(?:data|blob):/.test(url))).toEqual([]);
+    expect(await triesToSend(sheet.page, elsewhere.address)).toEqual([]);
     expect(elsewhere.asked()).toEqual([]);
     await elsewhere.close();
   });

@@ -1,74 +1,42 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { READY_SHEETS } from "../../../src/catalog/ready";
-import { buildPage } from "../../../src/hosts/tryout/build";
-import { startEngine } from "../../../src/hosts/tryout/engine";
-import { openWorkbook, SAMPLE } from "../../../src/hosts/tryout/sample";
-import { servePage, type PageServer } from "../../../src/hosts/tryout/server";
-import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
 import { openBrowser } from "../../browser";
 import { axeComplaints, goTo, said } from "../excel/pane-page";
+import { openTryOut, type TryOut } from "./open-page";
 
-let server: PageServer;
 let browser: Browser;
+let sheet: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
 beforeAll(async () => {
-  await buildPage();
-  const engine = await startEngine();
-  const workbook = await openWorkbook(engine, SAMPLE);
-  engine.stop();
-  server = await servePage(withFreeSheet(workbook.snapshot), 0);
   browser = await openBrowser();
-  page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
-  page.on("pageerror", (fault) => complaints.push(fault.message));
-  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
-  await page.goto(server.address);
-  await cellSays("Start here, A1");
-  await page.getByText("Free sheet", { exact: true }).last().click();
-  await cellSays("Free sheet, A1");
+  sheet = await openTryOut(browser);
+  page = sheet.page;
+  await sheet.openTab("Free sheet");
 });
 
 afterAll(async () => {
   await browser?.close();
-  await server?.close();
+  await sheet?.close();
 });
-
-async function cellSays(text: string): Promise<void> {
-  await page.waitForFunction((wanted) => document.querySelector("#cell")?.textContent?.includes(wanted), text);
-}
-
-/** Goes to a cell by the box that names it. */
-async function select(address: string): Promise<void> {
-  const box = page.locator("#grid input").first();
-  await box.click();
-  await box.fill(address);
-  await box.press("Enter");
-  await cellSays(`, ${address}`);
-}
-
-async function type(address: string, text: string): Promise<void> {
-  await select(address);
-  await page.keyboard.type(text);
-  await page.keyboard.press("Enter");
-}
 
 const answer = () => page.innerText("#cell .answer");
 
 describe("the pane beside the live sheet", () => {
   it("takes arguments from the chosen cells and puts the formula into the sheet", async () => {
-    await type("A1", "1.125");
-    await type("A2", "2");
+    await sheet.type("A1", "1.125");
+    await sheet.type("A2", "2");
     await page.getByLabel("What do you want to know?").fill("kerfloss");
     await page.locator("details.entry summary").first().click();
     const form = page.getByRole("form", { name: "Your numbers for KERFLOSS" });
-    await select("A1:A2").catch(() => undefined);
-    await form.getByLabel("thickness", { exact: true }).fill("A1:A2");
+    await sheet.select("A1:A2");
+    await form.getByRole("button", { name: "Use the chosen cells for thickness" }).click();
+    await expect.poll(() => said(page)).toBe("thickness comes from 'Free sheet'!A1:A2");
     await form.getByLabel("kerf", { exact: true }).fill("1/8");
     await form.getByRole("button", { name: "Show the answer" }).click();
     await expect.poll(() => form.locator("output").textContent()).toContain("0.0588235");
-    await select("C1");
+    await sheet.select("C1");
     await form.getByRole("button", { name: "Put into the chosen cell" }).click();
     await expect.poll(() => said(page)).toBe('Free sheet!C1 now holds =BOLE.KERFLOSS(A1:A2, "1/8")');
     await expect.poll(answer).toBe("0.1");
@@ -77,7 +45,7 @@ describe("the pane beside the live sheet", () => {
   });
 
   it("names the chosen cells with their sheet", async () => {
-    await select("A2");
+    await sheet.select("A2");
     const form = page.getByRole("form", { name: "Your numbers for KERFLOSS" });
     await form.getByRole("button", { name: "Use the chosen cells for thickness" }).click();
     await expect.poll(() => said(page)).toBe("thickness comes from 'Free sheet'!A2");
@@ -99,13 +67,13 @@ describe("the pane beside the live sheet", () => {
   });
 
   it("shows the end of the log beside the sheet when a cell plans its cuts", async () => {
-    await type("F1", '=BOLE.CUTPLAN(20,"8-6",{"5/4";"8/4"},0.125)');
-    await select("F1");
+    await sheet.type("F1", '=BOLE.CUTPLAN(20,"8-6",{"5/4";"8/4"},0.125)');
+    await sheet.select("F1");
     await page
       .locator("#cell")
       .getByRole("img", { name: /20 in log, 8 ft 6 in long/ })
       .waitFor();
-    await select("G3");
+    await sheet.select("G3");
     const drawing = page.locator("#cell").getByRole("img", { name: /20 in log/ });
     const panel = (await page.locator("#cell").boundingBox())!;
     expect((await drawing.boundingBox())!.width).toBeLessThan(panel.width);
@@ -116,7 +84,7 @@ describe("the pane beside the live sheet", () => {
     await page.keyboard.press("Escape");
     await expect.poll(() => page.locator("dialog").count()).toBe(0);
     expect(await large.evaluate((button) => button === document.activeElement)).toBe(true);
-    await select("C1");
+    await sheet.select("C1");
     expect(await page.locator("#cell svg").count()).toBe(0);
   });
 
@@ -129,7 +97,7 @@ describe("the pane beside the live sheet", () => {
     await page.getByRole("button", { name: "Show the plan" }).click();
     await page.locator(".plan svg").waitFor();
     expect(await page.getByRole("button", { name: "Place the picture on the sheet" }).count()).toBe(0);
-    await select("F40");
+    await sheet.select("F40");
     await page.getByRole("button", { name: "Put the formula into the chosen cell" }).click();
     await expect.poll(() => said(page)).toBe('Free sheet!F40 now holds =BOLE.CUTPLAN(16, 8, "4/4", "1/8")');
     await expect.poll(answer).toBe("pass");
@@ -151,15 +119,15 @@ describe("a ready sheet in the page", () => {
     await expect.poll(() => said(page)).toMatch(/^Added the sheet /);
     const name = /^Added the sheet (.*?)\. Its/.exec((await said(page))!)![1]!;
     expect([title, `${title} 2`]).toContain(name);
-    await cellSays(`${name}, `);
+    await sheet.says(`${name}, `);
     expect(await page.locator("#cell h2").textContent()).not.toBe(before);
-    await select("A4");
+    await sheet.select("A4");
     await expect.poll(answer).toMatch(/^Bole \d/);
   });
 
   it("is added once by a double click", async () => {
     await page.getByRole("button", { name: "Add the sheet Price list" }).dblclick();
-    await cellSays("Price list 2, ");
+    await sheet.says("Price list 2, ");
     await page.waitForTimeout(300);
     const tabs = () => page.getByText("Price list 3", { exact: true }).count();
     expect(await tabs()).toBe(0);
@@ -167,13 +135,13 @@ describe("a ready sheet in the page", () => {
 
   it("follows what is typed over its examples", async () => {
     await page.getByRole("button", { name: "Add the sheet Sawing bill" }).click();
-    await cellSays("Sawing bill 2, ");
-    await select("B13");
+    await sheet.says("Sawing bill 2, ");
+    await sheet.select("B13");
     await expect.poll(answer).toBe("98.88125");
-    await type("B7", "1");
-    await select("B13");
+    await sheet.type("B7", "1");
+    await sheet.select("B13");
     await expect.poll(answer).not.toBe("98.88125");
   });
 });
 
-it("complains of nothing", () => expect(complaints).toEqual([]));
+it("complains of nothing", () => expect(sheet.complaints).toEqual([]));

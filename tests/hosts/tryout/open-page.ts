@@ -1,0 +1,78 @@
+import type { IWorkbookData } from "@univerjs/core";
+import type { Browser, Page } from "playwright-core";
+import { expect } from "vitest";
+import { buildPage } from "../../../src/hosts/tryout/build";
+import { startEngine, type OpenedWorkbook } from "../../../src/hosts/tryout/engine";
+import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
+import { openWorkbook, SAMPLE } from "../../../src/hosts/tryout/sample";
+import { servePage } from "../../../src/hosts/tryout/server";
+import { addressOf, placeOf } from "../../../src/hosts/tryout/workbook/addresses";
+
+export type TryOut = Awaited<ReturnType<typeof openTryOut>>;
+
+/** The sample workbook and the free sheet in the try-out page, and a person's ways about it. */
+export async function openTryOut(browser: Browser, prepare: (workbook: IWorkbookData) => void = () => undefined) {
+  await buildPage();
+  const { workbook, snapshot } = await sampleWorkbook();
+  prepare(snapshot);
+  const server = await servePage(snapshot, 0);
+  const page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
+  const asked: string[] = [];
+  const complaints: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  page.on("console", (message) => ["error", "warning"].includes(message.type()) && complaints.push(message.text()));
+  page.on("pageerror", (fault) => complaints.push(fault.message));
+  page.on("dialog", (dialog) => complaints.push(`A dialog: ${dialog.message()}`));
+  await page.goto(server.address);
+
+  /** Waits until the panel says so of the chosen cell. */
+  const says = async (text: string): Promise<void> => {
+    await page.waitForFunction((wanted) => document.querySelector("#cell")?.textContent?.includes(wanted), text);
+  };
+  const openTab = async (name: string): Promise<void> => {
+    await page.getByText(name, { exact: true }).last().click();
+    await says(`${name}, A1`);
+  };
+  /** Goes to cells by the box that names them; the panel speaks of the first. */
+  const select = async (cells: string): Promise<void> => {
+    const box = page.locator("#grid input").first();
+    await box.click();
+    await box.fill(cells);
+    await box.press("Enter");
+    await says(`, ${cells.split(":")[0]}`);
+  };
+  /** Goes to a cell, then types as a person would. */
+  const type = async (address: string, text: string): Promise<void> => {
+    await select(address);
+    await page.keyboard.type(text);
+    await suggestionsAreGone(page);
+    await page.keyboard.press("Enter");
+    const { row, column } = placeOf(address);
+    await says(`, ${addressOf(row + 1, column)}`);
+  };
+  const answerIn = async (address: string): Promise<string> => {
+    await select(address);
+    await page.waitForSelector("#cell .answer");
+    return page.innerText("#cell .answer");
+  };
+  /** What a cell answers once the sheet has calculated: asked again until it does, since a busy machine takes its time. */
+  const answering = (address: string, as: (answer: string) => unknown = String) =>
+    expect.poll(async () => as(await answerIn(address)));
+
+  await says("Start here, A1");
+  const { address, close } = server;
+  return { page, address, close, workbook, asked, complaints, says, openTab, select, type, answering };
+}
+
+async function sampleWorkbook(): Promise<{ workbook: OpenedWorkbook; snapshot: IWorkbookData }> {
+  const engine = await startEngine();
+  const workbook = await openWorkbook(engine, SAMPLE);
+  engine.stop();
+  return { workbook, snapshot: withFreeSheet(workbook.snapshot) };
+}
+
+/** While a list of suggestions is open Enter chooses from it; it closes a moment after the last letter of a name. */
+async function suggestionsAreGone(page: Page): Promise<void> {
+  await page.waitForTimeout(250);
+  await page.waitForFunction(() => !document.querySelector("ul[data-u-comp=sheets-formula-editor]"));
+}
