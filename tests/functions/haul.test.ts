@@ -9,6 +9,12 @@ describe("the haul's functions in a sheet", () => {
     expect(LOADLEFT(one(14000), one(4200), column(null, ""))).toEqual([[9800]]);
   });
 
+  it("refuse several trucks beside a list of weights, which are one load", () => {
+    expect(LOADLEFT(column(7000, 14000), one(2100), column(3100, 2650))).toEqual([[refused("#VALUE!", /^rating: /)]]);
+    expect(LOADLEFT(one(14000), column(2100, 4200), column(3100, 2650))).toEqual([[refused("#VALUE!", /^empty: /)]]);
+    expect(LOADLEFT(column(7000, 14000), one(2100), one(3100))).toEqual([[1800], [8800]]);
+  });
+
   it("read a plate in tonnes and logs in kilograms", () => {
     const [[left]] = LOADLEFT(one("3.5 t"), one("900 kg"), column("1200 kg")) as [[number]];
     expect(left).toBeCloseTo(1400 / 0.45359237, 6);

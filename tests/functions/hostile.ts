@@ -59,5 +59,10 @@ function isSound(cell: unknown): boolean {
   if (typeof cell === "string" || typeof cell === "boolean") return true;
   const { error, message } = (cell ?? {}) as { error?: unknown; message?: unknown };
   if (typeof error !== "string" || typeof message !== "string") return false;
-  return error.startsWith("#") && message !== "" && !message.includes("fault in Bole");
+  return error.startsWith("#") && isMessage(message);
+}
+
+/** Every message names what it is about, in words of its own. */
+function isMessage(message: string): boolean {
+  return /^\w/.test(message) && !/fault in Bole|undefined|\[object/.test(message);
 }

@@ -1,4 +1,4 @@
-import { feet, list, mayBeNegative, mayBeZero, optional, percent, pounds, rows } from "../../cells/read";
+import { feet, forWholeList, list, mayBeNegative, mayBeZero, optional, percent, pounds, rows } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { payloadLeftLb } from "../../math/haul/payload";
 import { tongueSharePercent } from "../../math/haul/tongue";
@@ -8,6 +8,7 @@ import { tongueSharePercent } from "../../math/haul/tongue";
  *
  * The rating is the gross weight on the plate of the vehicle; with fuel, people, chains and tools aboard the empty
  * weight is what a scale says. Below zero it is overloaded. Every axle, tire, hitch and bridge has a limit of its own.
+ * The weights are one load: several trucks beside a list of weights are refused, so write one formula a truck.
  *
  * @customfunction LOADLEFT
  * @param rating Gross weight rating on the plate. A bare number is pounds; 3.5 t works too.
@@ -17,6 +18,7 @@ import { tongueSharePercent } from "../../math/haul/tongue";
  * @example =BOLE.LOADLEFT(14000, 4200, {3100;2650}) gives 4050
  * @example =BOLE.LOADLEFT(7000, 2100, {3100;2650}) gives -850
  * @example =BOLE.LOADLEFT(7000, "light", 3100) gives #VALUE!
+ * @example =BOLE.LOADLEFT({7000;14000}, {2100;4200}, {3100;2650}) gives #VALUE!
  * @caution The plate on the vehicle rules, and the lowest of axle, tire, hitch and tow ratings. Weigh a first load on a scale.
  * @see TONGUESHARE
  * @words payload, gvwr, gross weight, overloaded, how much can I haul, how many logs on the trailer, axle rating, truck
@@ -24,8 +26,8 @@ import { tongueSharePercent } from "../../math/haul/tongue";
 export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unknown[][]): unknown[][] {
   return spread(
     {
-      ratingLb: pounds(rating, "rating"),
-      emptyLb: pounds(empty, "empty"),
+      ratingLb: forWholeList(pounds(rating, "rating"), weights, "weights"),
+      emptyLb: forWholeList(pounds(empty, "empty"), weights, "weights"),
       weightsLb: optional(list(pounds(weights, "weights"))),
     },
     payloadLeftLb,

@@ -73,7 +73,7 @@ describe("the four volume formulas", () => {
     expect(() => newtonVolume({ ...thin, middleIn: 14 })).toThrow("wanted 16 to 300, got 12");
     expect(() => huberVolume({ middleIn: 0, lengthFt: 16 })).toThrow("wanted 0.1 to 300, got 0");
     expect(() => huberVolume({ middleIn: 12, lengthFt: 301 })).toThrow("up to 300, got 301");
-    expect(() => hoppusVolume({ girthIn: 943, lengthFt: 16 })).toThrow("wanted 0 to 942, got 943");
+    expect(() => hoppusVolume({ girthIn: 943, lengthFt: 16 })).toThrow("girth (in): wanted 0 to 942, got 943");
   });
 });
 
@@ -120,7 +120,9 @@ describe("Brereton", () => {
 
   it("by the customs, refuses what their cuts leave nothing of", () => {
     const sizes = { smallIn: 1 / CM_PER_IN, largeIn: 2 / CM_PER_IN, lengthFt: 10 };
-    expect(() => breretonVolume({ ...sizes, rounding: "customs" })).toThrow("wanted 2 or more, got 0");
+    expect(() => breretonVolume({ ...sizes, rounding: "customs" })).toThrow(
+      "mean diameter by the customs (cm): wanted 2 or more, got 0",
+    );
     expect(() => breretonVolume({ smallIn: 20, largeIn: 20, lengthFt: 0.8, rounding: "customs" })).toThrow(
       "wanted 0.2 or more",
     );
@@ -145,6 +147,6 @@ describe("the Japanese agricultural standard", () => {
 
   it("answers from 1 cm, and not under it", () => {
     expect(jas(1, 4)).toBeGreaterThanOrEqual(0);
-    expect(() => jas(0.9, 4)).toThrow("wanted 1 or more, got 0");
+    expect(() => jas(0.9, 4)).toThrow("JAS diameter (whole cm): wanted 1 or more, got 0");
   });
 });

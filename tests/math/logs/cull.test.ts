@@ -30,8 +30,12 @@ describe("a boxed defect", () => {
   it("refuses sizes of no log", () => {
     expect(() => cullBoxBoardFeet({ widthIn: 301, heightIn: 4, lengthFt: 8 })).toThrow("wanted 0 to 300, got 301");
     expect(() => cullBoxBoardFeet({ widthIn: 4, heightIn: 301, lengthFt: 8 })).toThrow("wanted 0 to 300, got 301");
-    expect(() => cullBoxBoardFeet({ widthIn: 4, heightIn: 4, lengthFt: 0 })).toThrow("wanted more than 0, got 0");
-    expect(() => cullBoxBoardFeet({ widthIn: 4, heightIn: 4, lengthFt: 301 })).toThrow("wanted 0 to 300, got 301");
+    expect(() => cullBoxBoardFeet({ widthIn: 4, heightIn: 4, lengthFt: 0 })).toThrow(
+      "defect length (ft): wanted more than 0, got 0",
+    );
+    expect(() => cullBoxBoardFeet({ widthIn: 4, heightIn: 4, lengthFt: 301 })).toThrow(
+      "defect length (ft): wanted 0 to 300, got 301",
+    );
   });
 });
 

@@ -79,7 +79,7 @@ describe("GOST 2708-75, of a log", () => {
     expect(gost(39.9, 11)).toBe(1.73);
     expect(() => gost(9.9, 3)).toThrow("down to the printed class (cm): wanted 10 to 38, got 9");
     expect(() => gost(40, 3)).toThrow("down to the printed class (cm): wanted 10 to 38, got 40");
-    expect(() => gost(10, 2.9)).toThrow("wanted 3 to 8, got 2.9");
+    expect(() => gost(10, 2.9)).toThrow("GOST 2708-75 length (m) at 10 cm: wanted 3 to 8, got 2.9");
     expect(() => gost(20, 9.1)).toThrow("wanted 1 to 9, got 9.1");
     expect(() => gost(36, 9.5)).toThrow("wanted up to 8.5 or from 10");
   });

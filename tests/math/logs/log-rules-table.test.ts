@@ -11,6 +11,13 @@ describe("the table of log rules", () => {
     for (const row of rows) expect(row.every((cell) => typeof cell === "string" && cell !== "")).toBe(true);
   });
 
+  it("shows the smallest and the largest log of each rule, in inches and feet as far as it has limits", () => {
+    const limits = Object.fromEntries(logRulesTable({}).map(([rule, , , ...cells]) => [rule, cells.slice(0, 2)]));
+    expect(limits["Doyle"]).toEqual(["4 in", "no limit"]);
+    expect(limits["Scribner"]).toEqual(["4 in", "40 ft"]);
+    expect(limits["Scribner Decimal C"]).toEqual(["6 in, 6 ft", "20 in, 16 ft"]);
+  });
+
   it("puts a log's board feet side by side and says whom each rule favors", () => {
     const [heading, ...rows] = logRulesTable({ log: { diameterIn: 12, lengthFt: 16 } });
     const row = (name: string) => rows.find(([rule]) => rule === name)!;
@@ -29,6 +36,9 @@ describe("the table of log rules", () => {
     expect(cell("Vermont")).toBeInstanceOf(NoAnswer);
     expect(cell("Two-thirds")).toBeInstanceOf(NoAnswer); // it is measured at mid-length
     expect(cell("Doyle")).toBe(676);
+    const row = rows.find(([rule]) => rule === "Vermont")!;
+    expect(row.slice(2, 4)).toEqual(["", ""]); // no percent, and nobody is favored
+    expect(row).toHaveLength(rows[0]!.length);
   });
 
   it("compares nothing with a yardstick of no board feet", () => {

@@ -38,7 +38,7 @@ describe("a diameter from the girth", () => {
 
   it("refuses bark that fills the log, and no girth at all", () => {
     expect(() => girthDiameterIn({ girthIn: 12, barkIn: 2 })).toThrow("bark thickness (in)");
-    expect(() => girthDiameterIn({ girthIn: 0 })).toThrow("wanted more than 0, got 0");
+    expect(() => girthDiameterIn({ girthIn: 0 })).toThrow("girth (in): wanted more than 0, got 0");
     expect(() => girthDiameterIn({ girthIn: 1000 })).toThrow("girth (in)");
   });
 });
@@ -131,6 +131,6 @@ describe("overrun", () => {
 
   it("refuses a scale of nothing", () => {
     expect(overrunPercent({ sawnBf: 1, scaledBf: 1 })).toBe(0);
-    expect(() => overrunPercent({ sawnBf: 100, scaledBf: 0 })).toThrow("wanted 1 to 1000000000, got 0");
+    expect(() => overrunPercent({ sawnBf: 100, scaledBf: 0 })).toThrow("scaled (bf): wanted 1 to 1000000000, got 0");
   });
 });
