@@ -22,6 +22,10 @@ export interface CellError {
   message: string;
 }
 
+export function isCellError(cell: unknown): cell is CellError {
+  return typeof cell === "object" && cell !== null && "error" in cell;
+}
+
 /** A cell that cannot be read as its argument. The worksheet shows #VALUE!. */
 export class Unreadable extends Error {
   override name = "Unreadable";

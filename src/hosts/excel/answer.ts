@@ -1,4 +1,4 @@
-import type { CellError } from "../../cells/error";
+import { isCellError, type CellError } from "../../cells/error";
 
 /**
  * An answer of ours as Excel takes it: full rows of equal length, an error as Excel's own. Excel shows an empty place
@@ -14,10 +14,6 @@ export function excelCells(answer: unknown[][]): unknown[][] {
 function excelCell(cell: unknown): unknown {
   if (cell === undefined || cell === null) return "";
   return isCellError(cell) ? excelError(cell) : cell;
-}
-
-function isCellError(cell: unknown): cell is CellError {
-  return typeof cell === "object" && cell !== null && "error" in cell;
 }
 
 /** Excel shows a message with #VALUE! and #N/A; its other errors speak for themselves. */

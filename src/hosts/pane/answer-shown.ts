@@ -1,4 +1,4 @@
-import type { CellError } from "../../cells/error";
+import { isCellError } from "../../cells/error";
 import { element } from "./element";
 
 /** Rows of a long table that the pane shows; the sheet will hold them all. */
@@ -31,8 +31,4 @@ function text(cell: unknown): string {
   if (isCellError(cell)) return `${cell.error}: ${cell.message}`;
   if (typeof cell === "number") return cell.toLocaleString("en-US", { maximumSignificantDigits: 6 });
   return typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell ?? "");
-}
-
-function isCellError(cell: unknown): cell is CellError {
-  return typeof cell === "object" && cell !== null && "error" in cell;
 }

@@ -1,21 +1,6 @@
 import { rewritePlain, scan } from "../bridge/scan";
+import type { DefinedName } from "../workbook/names";
 import { asTyped } from "../workbook/typed";
-import { attribute, elements, unescaped } from "./xml";
-
-/** A name that the workbook gives to cells or to a formula; `sheet` counts from 0 where only one sheet knows it. */
-export interface Name {
-  name: string;
-  refersTo: string;
-  sheet?: number;
-}
-
-export function readNames(workbookXml: string): Name[] {
-  return elements(workbookXml, "definedName").flatMap(({ attributes, inside }) => {
-    const [name, sheet] = [attribute(attributes, "name"), attribute(attributes, "localSheetId")];
-    if (!name) return [];
-    return [{ name, refersTo: unescaped(inside), ...(sheet === undefined ? {} : { sheet: Number(sheet) }) }];
-  });
-}
 
 const WORD =
   /(?<![\w.$!\]\\\u0080-\uFFFF])((?:[A-Z_\u0080-\uFFFF][\w.\u0080-\uFFFF]*!)?)([A-Z_\\\u0080-\uFFFF][\w.\\?\u0080-\uFFFF]*)(?![\w.!:\\\u0080-\uFFFF])/gi;
@@ -30,7 +15,7 @@ const LONGEST_FORMULA = 32_768;
 /** Puts in the place of every name what it stands for, as the sheet with this number understands it. */
 export function withoutNames(
   formula: string,
-  names: readonly Name[],
+  names: readonly DefinedName[],
   sheets: readonly string[],
   sheet: number,
 ): string {
@@ -53,7 +38,7 @@ export function withoutNames(
   return formula;
 }
 
-function nameSeenFrom(sheet: number, word: string, names: readonly Name[]): Name | undefined {
+function nameSeenFrom(sheet: number, word: string, names: readonly DefinedName[]): DefinedName | undefined {
   const same = names.filter(({ name }) => name.toLowerCase() === word.toLowerCase());
   return same.find((name) => name.sheet === sheet) ?? same.find((name) => name.sheet === undefined);
 }

@@ -1,10 +1,11 @@
 import { rewritePlain } from "../bridge/scan";
 import { blockOf, fixedRangeOf, placeOf, type Block } from "../workbook/addresses";
+import { readNames, type DefinedName } from "../workbook/names";
 import type { Held } from "../workbook/read";
 import { serialOf } from "../workbook/serial";
 import { expandTables, type Table } from "../workbook/tables";
 import { asTyped, expandSpills } from "../workbook/typed";
-import { asksBole, readNames, withoutNames, type Name } from "./names";
+import { asksBole, withoutNames } from "./names";
 import type { Package } from "./package";
 import { pointsOutside, referencesOf, type Reference } from "./references";
 import { Refused } from "./refused";
@@ -50,7 +51,7 @@ export interface Workbook {
   at: Date;
   macros: boolean;
   sheets: Sheet[];
-  names: Name[];
+  names: DefinedName[];
 }
 
 /** More than any list of logs that one formula answers. */
@@ -129,7 +130,7 @@ function readTable(xml: string, sheet: string): Table {
   };
 }
 
-function formulasOf({ name: sheet, xml }: Sheet, tables: Table[], names: Name[], sheets: string[]): Formula[] {
+function formulasOf({ name: sheet, xml }: Sheet, tables: Table[], names: DefinedName[], sheets: string[]): Formula[] {
   const masters = new Map<string, { stored: string; row: number; column: number }>();
   return xml.rows.flatMap(({ cells }) =>
     cells.flatMap((cell) => {

@@ -1,20 +1,30 @@
-import type JSZip from "jszip";
 import { attribute, elements, unescaped } from "../file/xml";
 
-/** A name that the workbook gives to cells, with the remark its maker left beside it. */
+/** A name that a workbook gives to cells or to a formula, with the remark its maker left beside it. */
 export interface DefinedName {
   name: string;
   refersTo: string;
   comment?: string;
+  /** Counted from 0, where only one sheet knows the name. */
+  sheet?: number;
 }
 
-/** The names of a workbook in the order of the file; Excel's own hidden ones left out. */
-export async function readNames(zip: JSZip): Promise<DefinedName[]> {
-  const xml = (await zip.file("xl/workbook.xml")?.async("string")) ?? "";
-  return elements(xml, "definedName").flatMap(({ attributes, inside }) => {
-    const name = attribute(attributes, "name");
-    if (!name || name.startsWith("_xlnm.") || attribute(attributes, "hidden") === "1") return [];
-    const comment = attribute(attributes, "comment");
-    return [{ name, refersTo: unescaped(inside), ...(comment ? { comment } : {}) }];
+/** The names of a workbook in the order of the file, Excel's own hidden ones too. */
+export function readNames(workbookXml: string): DefinedName[] {
+  return named(workbookXml).map(({ name }) => name);
+}
+
+/** Those that a person gave. */
+export function readOpenNames(workbookXml: string): DefinedName[] {
+  return named(workbookXml).flatMap(({ name, hidden }) => (hidden ? [] : [name]));
+}
+
+function named(workbookXml: string): { name: DefinedName; hidden: boolean }[] {
+  return elements(workbookXml, "definedName").flatMap(({ attributes, inside }) => {
+    const [name, comment, sheet] = ["name", "comment", "localSheetId"].map((one) => attribute(attributes, one));
+    if (!name) return [];
+    const known = { ...(comment ? { comment } : {}), ...(sheet === undefined ? {} : { sheet: Number(sheet) }) };
+    const hidden = name.startsWith("_xlnm.") || attribute(attributes, "hidden") === "1";
+    return [{ name: { name, refersTo: unescaped(inside), ...known }, hidden }];
   });
 }

@@ -2,7 +2,7 @@ import ExcelJS from "exceljs";
 import { openZip } from "../file/package";
 import { blockOf, fixedRangeOf, placeOf, type Block } from "./addresses";
 import { readLinks } from "./links";
-import { readNames, type DefinedName } from "./names";
+import { readOpenNames, type DefinedName } from "./names";
 import { readable } from "./readable";
 import { serialOf } from "./serial";
 import type { Table } from "./tables";
@@ -42,7 +42,9 @@ export interface FileWorkbook {
 export async function readWorkbook(bytes: Uint8Array): Promise<FileWorkbook> {
   const { zip } = await openZip(bytes);
   const workbook = new ExcelJS.Workbook();
-  const [names, links] = [await readNames(zip), await readLinks(zip)];
+  const workbookXml = (await zip.file("xl/workbook.xml")?.async("string")) ?? "";
+  const names = readOpenNames(workbookXml);
+  const links = await readLinks(zip, workbookXml);
   await workbook.xlsx.load((await readable(zip)) as unknown as ExcelJS.Buffer);
   const tables = workbook.worksheets.flatMap(tablesOf);
   const sheets = workbook.worksheets.map((looks) => ({
