@@ -25,6 +25,8 @@ export interface Spreadsheet {
   api: Api;
   injector: Injector;
   parts: Parts;
+  /** How many calculations were begun so far. */
+  calculations(): number;
   /** A number as a number format shows it. */
   format(numberFormat: string, value: number): string;
   dispose(): void;
@@ -42,10 +44,12 @@ export function loadSpreadsheet(): Spreadsheet {
   univer.registerPlugin(preset.UniverFormulaEnginePlugin);
   univer.registerPlugin(preset.UniverSheetsPlugin);
   univer.registerPlugin(preset.UniverSheetsFormulaPlugin);
+  const injector = univer.__getInjector();
   return {
     api: FUniver.newAPI(univer) as unknown as Api,
-    injector: univer.__getInjector(),
+    injector,
     parts: preset,
+    calculations: () => injector.get(preset.FormulaCalculationSessionService).state.id,
     format: (numberFormat, value) => numfmt.format(numberFormat, value, { throws: false }),
     dispose: () => univer.dispose(),
   };

@@ -48,10 +48,7 @@ export async function recalculate(
   const { api, injector, parts } = spreadsheet;
   messages.newRun();
   const book = api.createWorkbook(structuredClone(snapshot));
-  const limit = CALCULATION_LIMIT_MS + LIMIT_PER_FORMULA_MS * formulasIn(file);
-  const done = api.getFormula().onCalculationResultApplied(limit);
-  api.getFormula().executeCalculation();
-  await done;
+  await calculateAll(spreadsheet, CALCULATION_LIMIT_MS + LIMIT_PER_FORMULA_MS * formulasIn(file));
   const names = [...injector.get(parts.IFunctionService).getExecutors().keys()].map(String);
   const shown = new Map<string, CellAnswer>();
   const filled = new Map<string, Block>();
@@ -72,6 +69,19 @@ export async function recalculate(
   }
   api.disposeUnit(snapshot.id);
   return opened(file, snapshot, shown, filled, spreadsheet.format);
+}
+
+/** Until the results stand in the cells. What is waited for at first may be a calculation begun for the workbook before. */
+export async function calculateAll(
+  { api, calculations }: Pick<Spreadsheet, "api" | "calculations">,
+  limit: number,
+): Promise<void> {
+  const before = calculations();
+  const applied = () => api.getFormula().onCalculationResultApplied(limit);
+  const first = applied();
+  api.getFormula().executeCalculation();
+  await first;
+  while (calculations() === before) await applied();
 }
 
 function formulasIn({ sheets }: FileWorkbook): number {
