@@ -1,7 +1,7 @@
 /* Prints how long cut plans take: npx tsx tests/bench/cut-plan.ts. Medians of warm runs, in milliseconds. */
 import { CUTYIELD } from "../../src/functions/sawing";
-import type { CutRequest } from "../../src/math/sawing/cut-request";
-import { planCut } from "../../src/math/sawing/plan-cut";
+import type { CutRequest } from "../../src/math/sawing/cut-plan/cut-request";
+import { planCut } from "../../src/math/sawing/cut-plan/plan-cut";
 
 const thicknesses = (...all: number[]) => all.map((thickness) => ({ thickness }));
 const THREE = thicknesses(1, 1.5, 2);

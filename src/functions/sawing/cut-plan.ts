@@ -1,8 +1,8 @@
 import { feet, inches, sameForAll } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
-import { cutPlanTable } from "../../math/sawing/cut-plan-table";
+import { cutPlanTable } from "../../math/sawing/cut-plan/cut-plan-table";
 import { kerfGain } from "../../math/sawing/kerf-gain";
-import { cutYield } from "../../math/sawing/plan-cut";
+import { cutYield } from "../../math/sawing/cut-plan/plan-cut";
 import { cutRequest } from "./cut-request";
 
 /**

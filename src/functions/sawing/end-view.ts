@@ -1,6 +1,6 @@
 import { table } from "../../cells/spread";
-import { endViewSvg } from "../../math/sawing/end-view";
-import { planCut } from "../../math/sawing/plan-cut";
+import { endViewSvg } from "../../math/sawing/end-view/end-view";
+import { planCut } from "../../math/sawing/cut-plan/plan-cut";
 import { cutRequest } from "./cut-request";
 
 /**

@@ -1,5 +1,5 @@
 import { mustBeAtLeast } from "../errors";
-import { cutYield } from "./plan-cut";
+import { cutYield } from "./cut-plan/plan-cut";
 
 /** Fine enough to tell apart bands a few thousandths of an inch thicker or thinner. */
 const KERF_STEP_IN = 1 / 256;

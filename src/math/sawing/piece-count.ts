@@ -1,6 +1,6 @@
 import { mustBeAbove, mustBeAtLeast } from "../errors";
 import { mustBeKerf } from "./kerf";
-import { SLACK } from "./scale-steps";
+import { SLACK } from "./cut-plan/scale-steps";
 
 /**
  * Pieces of one thickness from a depth of wood, the last one needing no kerf under it.

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { validateXML } from "xmllint-wasm";
-import type { CutRequest } from "../../../src/math/sawing/cut-request";
-import { endViewSvg } from "../../../src/math/sawing/end-view";
-import { planCut } from "../../../src/math/sawing/plan-cut";
-import { WORKED_PLANS } from "./worked-plans";
+import type { CutRequest } from "../../../src/math/sawing/cut-plan/cut-request";
+import { endViewSvg } from "../../../src/math/sawing/end-view/end-view";
+import { planCut } from "../../../src/math/sawing/cut-plan/plan-cut";
+import { WORKED_PLANS } from "./cut-plan/worked-plans";
 
 const drawing = (request: CutRequest) => endViewSvg(planCut(request));
 const svgs = WORKED_PLANS.map(({ request }) => drawing(request));

@@ -5,7 +5,7 @@ import { cutWidthIn } from "../../../src/math/sawing/cut-width";
 import { headHeights } from "../../../src/math/sawing/head-heights";
 import { kerfLossShare } from "../../../src/math/sawing/kerf-loss";
 import { pieceCount } from "../../../src/math/sawing/piece-count";
-import { cutYield } from "../../../src/math/sawing/plan-cut";
+import { cutYield } from "../../../src/math/sawing/cut-plan/plan-cut";
 import { lumberRecovery } from "../../../src/math/sawing/recovery";
 import { sawMinutes } from "../../../src/math/sawing/saw-time";
 import { biggestLogIn, throatFitIn } from "../../../src/math/sawing/throat-fit";

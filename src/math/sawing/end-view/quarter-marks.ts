@@ -1,6 +1,6 @@
-import { boxesOf, sizeText, type Canvas } from "./end-view-canvas";
-import { line, piece, words } from "./end-view-shapes";
-import type { QuarterBoard, View } from "./plan";
+import { boxesOf, sizeText, type Canvas } from "./canvas";
+import { line, piece, words } from "./shapes";
+import type { QuarterBoard, View } from "../cut-plan/plan";
 
 /** Four quarters sawn alike about the pith; the upper right one carries the pass numbers. */
 export function quarterMarks(view: View, canvas: Canvas, ripKerfIn: number): string[] {

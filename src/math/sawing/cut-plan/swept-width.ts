@@ -1,4 +1,4 @@
-import { IN_PER_FT } from "../units";
+import { IN_PER_FT } from "../../units";
 import { halfAcrossAt, halfUpAt, type CutJob, type Log, type Sweep } from "./cut-job";
 import type { FlitchWidth } from "./flitch-width";
 import { halfFaceIn } from "./half-face";

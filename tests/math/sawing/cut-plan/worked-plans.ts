@@ -1,4 +1,4 @@
-import type { CutRequest } from "../../../src/math/sawing/cut-request";
+import type { CutRequest } from "../../../../src/math/sawing/cut-plan/cut-request";
 
 /**
  * Eight cut plans worked by a separate calculation from the same definitions. Blade heights and board feet run down

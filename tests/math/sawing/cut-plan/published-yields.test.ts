@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { CutRequest } from "../../../src/math/sawing/cut-request";
-import { kerfGain } from "../../../src/math/sawing/kerf-gain";
-import { pieceCount } from "../../../src/math/sawing/piece-count";
-import { cutYield } from "../../../src/math/sawing/plan-cut";
-import { rowsOf } from "../../csv";
+import type { CutRequest } from "../../../../src/math/sawing/cut-plan/cut-request";
+import { kerfGain } from "../../../../src/math/sawing/kerf-gain";
+import { pieceCount } from "../../../../src/math/sawing/piece-count";
+import { cutYield } from "../../../../src/math/sawing/cut-plan/plan-cut";
+import { rowsOf } from "../../../csv";
 
 /*
  * Printed yields, each within a stated band: a plan is the best a log can give, a printed figure is what a rule, a

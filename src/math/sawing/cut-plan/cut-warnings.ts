@@ -1,6 +1,6 @@
 import type { CutJob } from "./cut-job";
-import type { CutSettings } from "./cut-request";
-import { inchesText } from "./inches-text";
+import type { CutSettings } from "./cut-settings";
+import { inchesText } from "../inches-text";
 import { greenSizeIn, type ProductRow } from "./products";
 import { nearestSteps } from "./scale-steps";
 import { unusedSettings } from "./unused-settings";

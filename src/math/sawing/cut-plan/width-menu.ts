@@ -1,4 +1,4 @@
-import { IN_PER_FT } from "../units";
+import { IN_PER_FT } from "../../units";
 import type { BoardWidth, CutJob, PriceStep, Product } from "./cut-job";
 import { widestIn } from "./cut-job";
 import { NEAR_IN } from "./scale-steps";

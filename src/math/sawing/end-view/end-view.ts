@@ -1,10 +1,10 @@
-import { boxesOf, canvasFor, figureAt, sizeText, upReach, type Canvas } from "./end-view-canvas";
-import { description, headline, legend, titleOf } from "./end-view-text";
-import { quarterLabels, quarterMarks } from "./end-view-quarter";
-import { ellipse, escaped, line, piece, round, words, type Dash } from "./end-view-shapes";
-import type { Board } from "./flitch";
-import { inchesText } from "./inches-text";
-import type { Outline, Pass, Placed, Plan, View } from "./plan";
+import { boxesOf, canvasFor, figureAt, sizeText, upReach, type Canvas } from "./canvas";
+import { description, headline, legend, titleOf } from "./text";
+import { quarterLabels, quarterMarks } from "./quarter-marks";
+import { ellipse, escaped, line, piece, round, words, type Dash } from "./shapes";
+import type { Board } from "../cut-plan/flitch";
+import { inchesText } from "../inches-text";
+import type { Outline, Pass, Placed, Plan, View } from "../cut-plan/plan";
 
 /** How tall the tallest view is drawn, whatever the log: about a page. */
 const TALL = 720;

@@ -1,4 +1,4 @@
-import { mustBeBetween } from "../errors";
+import { mustBeBetween } from "../../errors";
 import type { CutJob } from "./cut-job";
 import { boardsUnder, SAME_WORTH, worthOf, type Stack, type WorthAt } from "./stack";
 

@@ -1,6 +1,6 @@
-import { halfAcrossAt, halfUpAt } from "./cut-job";
-import { inchesText } from "./inches-text";
-import type { Plan, View } from "./plan";
+import { halfAcrossAt, halfUpAt } from "../cut-plan/cut-job";
+import { inchesText } from "../inches-text";
+import type { Plan, View } from "../cut-plan/plan";
 
 const SAWN = { live: "sawn live", slab: "sawn into live-edge slabs", cant: "sawn to a cant", quarter: "quarter-sawn" };
 

@@ -1,5 +1,5 @@
 import type { Pattern } from "./cut-job";
-import type { CutSettings } from "./cut-request";
+import type { CutSettings } from "./cut-settings";
 
 type Setting = keyof CutSettings;
 

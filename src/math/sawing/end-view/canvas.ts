@@ -1,7 +1,7 @@
-import type { Board } from "./flitch";
-import { widthOf } from "./end-view-shapes";
-import { inchesText } from "./inches-text";
-import type { View } from "./plan";
+import type { Board } from "../cut-plan/flitch";
+import { widthOf } from "./shapes";
+import { inchesText } from "../inches-text";
+import type { View } from "../cut-plan/plan";
 
 /** Where inches across the log and above the bed come to lie on the drawing, in one scale both ways. */
 export interface Canvas {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cutYield, planCut } from "../../../src/math/sawing/plan-cut";
+import { cutYield, planCut } from "../../../../src/math/sawing/cut-plan/plan-cut";
 import { bruteForce } from "./brute-force";
 import { stackWorth } from "./brute-force/through";
 import { dice, requestFor, throwLog, type SmallLog } from "./small-logs";

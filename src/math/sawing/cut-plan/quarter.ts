@@ -1,8 +1,8 @@
-import { IN_PER_FT } from "../units";
+import { IN_PER_FT } from "../../units";
 import { halfUpAt, type CutJob, type Product } from "./cut-job";
 import type { Board } from "./flitch";
 import { mustQuarterBetweenGuides } from "./guides";
-import { inchesText } from "./inches-text";
+import { inchesText } from "../inches-text";
 import { sumOf, viewOfLog } from "./live";
 import type { Pass, QuarterBoard, Sawn } from "./plan";
 import { bestOrder, type QuarterWorth } from "./quarter-order";

@@ -1,4 +1,4 @@
-import { NoAnswer } from "../errors";
+import { NoAnswer } from "../../errors";
 import { halfAcrossAt, halfUpAt, widestIn, type CutJob } from "./cut-job";
 import { commonDrop } from "./quarter-order";
 import { sweptStations } from "./swept-width";

@@ -1,4 +1,4 @@
-import { IN3_PER_BF } from "../units";
+import { IN3_PER_BF } from "../../units";
 import { halfAcrossAt, halfUpAt, type CutJob, type Log } from "./cut-job";
 
 /**

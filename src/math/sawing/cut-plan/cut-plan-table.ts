@@ -1,6 +1,6 @@
 import type { CutRequest } from "./cut-request";
 import { cantFits } from "./cant";
-import { inchesText } from "./inches-text";
+import { inchesText } from "../inches-text";
 import type { Pass, Plan } from "./plan";
 import { planCut } from "./plan-cut";
 

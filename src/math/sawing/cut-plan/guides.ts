@@ -1,6 +1,6 @@
-import { NoAnswer } from "../errors";
+import { NoAnswer } from "../../errors";
 import { halfUpAt, widestIn, type CutJob } from "./cut-job";
-import { inchesText } from "./inches-text";
+import { inchesText } from "../inches-text";
 import { NEAR_IN } from "./scale-steps";
 
 /**

@@ -1,9 +1,9 @@
-import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
-import { LONGEST_FT, THICKEST_IN } from "../logs/log";
-import { IN_PER_FT } from "../units";
+import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween, NoAnswer } from "../../errors";
+import { LONGEST_FT, THICKEST_IN } from "../../logs/log";
+import { IN_PER_FT } from "../../units";
 import type { CutJob, Sweep } from "./cut-job";
-import type { CutSettings } from "./cut-request";
-import { inchesText } from "./inches-text";
+import type { CutSettings } from "./cut-settings";
+import { inchesText } from "../inches-text";
 import { NEAR_IN, nearestSteps } from "./scale-steps";
 import { STATION_IN } from "./swept-width";
 

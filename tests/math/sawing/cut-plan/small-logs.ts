@@ -1,4 +1,4 @@
-import type { CutRequest } from "../../../src/math/sawing/cut-request";
+import type { CutRequest } from "../../../../src/math/sawing/cut-plan/cut-request";
 
 /** A log with a mill and products to saw it into; inches, but for the lengths of boards, which are feet. */
 export interface SmallLog {

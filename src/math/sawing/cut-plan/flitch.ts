@@ -1,4 +1,4 @@
-import { IN_PER_FT } from "../units";
+import { IN_PER_FT } from "../../units";
 import type { CutJob, Product } from "./cut-job";
 import type { FlitchWidth } from "./flitch-width";
 import { SLACK } from "./scale-steps";

@@ -1,4 +1,4 @@
-import { IN_PER_FT } from "../units";
+import { IN_PER_FT } from "../../units";
 import { halfAcrossAt, halfUpAt, type CutJob } from "./cut-job";
 import type { Flitches } from "./flitch";
 import { flatsIn } from "./guides";

@@ -3,7 +3,7 @@ import { bestPlace, type CantPlace } from "./cant-place";
 import { edgedFlitches, type Board, type Flitches } from "./flitch";
 import { quarterTurned, sectionsOf, straightWidth } from "./flitch-width";
 import { mustGoBetweenGuides } from "./guides";
-import { inchesText } from "./inches-text";
+import { inchesText } from "../inches-text";
 import { jacket, jacketBoards, jacketWorth, type Jacket } from "./jacket";
 import { passesDown, placed, sawDown, stackWorth, sumOf, viewOfLog } from "./live";
 import type { Pass, Sawn, View } from "./plan";

@@ -2,7 +2,7 @@ import { sawCant } from "./cant";
 import type { CutJob, Pattern } from "./cut-job";
 import { cutJob, type CutRequest } from "./cut-request";
 import { guidesWarning } from "./guides";
-import { inchesText } from "./inches-text";
+import { inchesText } from "../inches-text";
 import { sawLive } from "./live";
 import type { Pass, Plan, Sawn } from "./plan";
 import { sawQuarters } from "./quarter";
