@@ -60,6 +60,7 @@ describe("head heights", () => {
     expect(() => headHeights({ startIn: 8.9, thicknessIn: 1, kerfIn: 0.1, count: 1, bedIn: 9 })).toThrow(
       "wanted 9 or more",
     );
+    expect(() => headHeights({ startIn: 10, thicknessIn: 0, kerfIn: 0.125, count: 3 })).toThrow("thickness (in)");
   });
 });
 
@@ -74,6 +75,7 @@ describe("width of a cut", () => {
     expect(cutWidthIn({ diameterIn: 20, depthIn: 0 })).toBe(0);
     expect(cutWidthIn({ diameterIn: 20, depthIn: 20 })).toBe(0);
     expect(() => cutWidthIn({ diameterIn: 20, depthIn: 20.01 })).toThrow("wanted 0 to 20, got 20.01");
+    expect(() => cutWidthIn({ diameterIn: 0, depthIn: 0 })).toThrow("diameter (in)");
   });
 });
 
@@ -82,6 +84,11 @@ describe("pieces from a depth", () => {
     expect(pieceCount({ depthIn: 4 * 1.125 + 3 * 0.125, thicknessIn: 1.125, kerfIn: 0.125 })).toBe(4);
     expect(pieceCount({ depthIn: 4.87, thicknessIn: 1.125, kerfIn: 0.125 })).toBe(3);
     expect(pieceCount({ depthIn: 1, thicknessIn: 1.125, kerfIn: 0.125 })).toBe(0);
+  });
+
+  it("need a depth and a thickness", () => {
+    expect(() => pieceCount({ depthIn: -1, thicknessIn: 1, kerfIn: 0 })).toThrow("depth (in)");
+    expect(() => pieceCount({ depthIn: 4, thicknessIn: 0, kerfIn: 0 })).toThrow("thickness (in)");
   });
 
   it("fill the depth no further than it goes, and waste less than one board and kerf", () => {
@@ -104,7 +111,11 @@ describe("pieces from a depth", () => {
 describe("minutes at the mill and recovery", () => {
   it("are plain arithmetic", () => {
     expect(sawMinutes({ cuts: 20, lengthFt: 12, feedFpm: 24, handlingMin: 1.5 })).toBe(40);
-    expect(() => sawMinutes({ cuts: 20, lengthFt: 12, feedFpm: 0, handlingMin: 1 })).toThrow("feed");
+    const run = { cuts: 20, lengthFt: 12, feedFpm: 24, handlingMin: 1 };
+    expect(() => sawMinutes({ ...run, cuts: -1 })).toThrow("cuts");
+    expect(() => sawMinutes({ ...run, lengthFt: -1 })).toThrow("length (ft)");
+    expect(() => sawMinutes({ ...run, feedFpm: 0 })).toThrow("feed");
+    expect(() => sawMinutes({ ...run, handlingMin: -1 })).toThrow("handling (min a cut)");
   });
 
   it("count nominal board feet: 7.5 a cubic foot where 53 % of the cube was recovered (PNW-300)", () => {
@@ -113,6 +124,7 @@ describe("minutes at the mill and recovery", () => {
     // solid wood alone would be 12 x 0.53 = 6.36
     expect(recovered).toBeGreaterThan(12 * 0.53);
     expect(() => lumberRecovery({ boardFeet: 1, cubicFeet: 0 })).toThrow("cubic feet");
+    expect(() => lumberRecovery({ boardFeet: -1, cubicFeet: 1 })).toThrow("board feet");
   });
 });
 
@@ -121,6 +133,10 @@ describe("room in the mill", () => {
     expect(throatFitIn({ throatIn: 40, smallIn: 16, largeIn: 20, lengthFt: 12 })).toBe(20);
     expect(throatFitIn({ throatIn: 30, smallIn: 28, largeIn: 33, lengthFt: 10 })).toBe(-3);
     expect(throatFitIn({ throatIn: 33, smallIn: 28, largeIn: 33, lengthFt: 10 })).toBe(0);
+  });
+
+  it("leaves the room asked for beside the log", () => {
+    expect(throatFitIn({ throatIn: 40, smallIn: 16, largeIn: 20, lengthFt: 12, clearanceIn: 3 })).toBe(17);
   });
 
   it("is what a walk along the bowed log finds, inch by inch", () => {
@@ -150,5 +166,10 @@ describe("room in the mill", () => {
   it("refuses a log the wrong way round and a sweep that is no log's", () => {
     expect(() => throatFitIn({ throatIn: 30, smallIn: 20, largeIn: 19, lengthFt: 8 })).toThrow("large end");
     expect(() => throatFitIn({ throatIn: 30, smallIn: 20, largeIn: 20, lengthFt: 8, sweepIn: 25 })).toThrow("sweep");
+    const log = { throatIn: 30, smallIn: 18, largeIn: 20, lengthFt: 8 };
+    expect(() => throatFitIn({ ...log, throatIn: 0 })).toThrow("opening of the mill (in)");
+    expect(() => throatFitIn({ ...log, smallIn: 0 })).toThrow("small end (in)");
+    expect(() => throatFitIn({ ...log, lengthFt: 0 })).toThrow("length (ft)");
+    expect(() => throatFitIn({ ...log, clearanceIn: -1 })).toThrow("clearance (in)");
   });
 });

@@ -8,9 +8,9 @@ const readingsOf = ({ m1, m2, m3, m4 }: Record<string, string>) => [m1, m2, m3, 
 const boardsIn = printed.map(readingsOf);
 
 describe("sawing variation", () => {
-  const figures = Object.fromEntries(sawVariation({ boardsIn }).slice(1)) as Record<string, number>;
-
   it("comes out as printed for the eight boards of EM 8731, pages 21 and 22", () => {
+    expect(sawVariation({ boardsIn })[0]).toEqual(["figure", "inches"]);
+    const figures = figuresOf(boardsIn);
     expect(figures["within boards"]).toBeCloseTo(0.01594, 5);
     expect(figures["between boards"]).toBeCloseTo(0.02235, 5);
     expect(figures["total"]).toBeCloseTo(0.02546, 5);
@@ -19,6 +19,7 @@ describe("sawing variation", () => {
   });
 
   it("has the deviation of all readings as its total, not the root of the two squares, which is 0.02745", () => {
+    const figures = figuresOf(boardsIn);
     const root = Math.hypot(figures["within boards"]!, figures["between boards"]!);
     expect(root).toBeCloseTo(0.02745, 5);
     expect(figures["total"]! < root - 0.001).toBe(true);
@@ -28,7 +29,7 @@ describe("sawing variation", () => {
     expect(printed).toHaveLength(8);
     for (const row of printed) {
       const twice = [readingsOf(row), readingsOf(row)];
-      const one = Object.fromEntries(sawVariation({ boardsIn: twice }).slice(1)) as Record<string, number>;
+      const one = figuresOf(twice);
       expect(one["mean"]).toBeCloseTo(Number(row["avg"]), 4);
       expect(Math.abs(one["within boards"]! - Number(row["sd"]))).toBeLessThan(0.0006); // printed to 0.001
       expect(one["between boards"]).toBe(0);
@@ -38,8 +39,13 @@ describe("sawing variation", () => {
   it("needs two boards of two readings", () => {
     expect(() => sawVariation({ boardsIn: [[1, 1.1]] })).toThrow("boards: wanted 2 or more, got 1");
     expect(() => sawVariation({ boardsIn: [[1, 1.1], [1]] })).toThrow("board 2: wanted 2 or more");
+    expect(() => sawVariation({ boardsIn: [[1], [1, 1.1]] })).toThrow("board 1: wanted 2 or more");
   });
 });
+
+function figuresOf(boards: readonly (readonly number[])[]): Record<string, number> {
+  return Object.fromEntries(sawVariation({ boardsIn: boards }).slice(1)) as Record<string, number>;
+}
 
 describe("target size", () => {
   it("is the critical size of EM 8731, page 12, when the saw does not stray: 1.560 + 0.030 + 0.030", () => {
@@ -75,9 +81,14 @@ describe("target size", () => {
 
   it("answers at both ends of the table and not outside", () => {
     expect(targetSizeIn({ finishedIn: 1, undersizePercent: 15 })).toBe(1);
-    expect(() => targetSizeIn({ finishedIn: 1, undersizePercent: 15.1 })).toThrow("wanted 0 to 15, got 15.1");
+    expect(() => targetSizeIn({ finishedIn: 1, undersizePercent: 15.1 })).toThrow(
+      "undersize allowed (%): wanted 0 to 15, got 15.1",
+    );
     expect(() => targetSizeIn({ finishedIn: 1, undersizePercent: -1 })).toThrow("wanted 0 to 15, got -1");
     expect(targetSizeIn({ finishedIn: 1, shrinkagePercent: 20 })).toBe(1.25);
     expect(() => targetSizeIn({ finishedIn: 1, shrinkagePercent: 20.1 })).toThrow("wanted 0 to 20, got 20.1");
+    expect(() => targetSizeIn({ finishedIn: 0 })).toThrow("finished size (in)");
+    expect(() => targetSizeIn({ finishedIn: 1, planingIn: -1 })).toThrow("planing (in)");
+    expect(() => targetSizeIn({ finishedIn: 1, variationIn: -1 })).toThrow("sawing variation (in)");
   });
 });
