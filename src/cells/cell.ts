@@ -62,6 +62,11 @@ export function widestRow(cells: readonly (readonly unknown[])[]): number {
   return cells.reduce((widest, row) => Math.max(widest, row.length), 1);
 }
 
+/** A range's size as a message says it. */
+export function sizeOf(cells: readonly (readonly unknown[])[]): string {
+  return `${cells.length} × ${widestRow(cells)} cells`;
+}
+
 function isFilledArray(row: unknown): row is unknown[] {
   return Array.isArray(row) && row.length > 0;
 }

@@ -1,4 +1,4 @@
-import { contentOf, widestRow } from "./cell";
+import { contentOf, sizeOf, widestRow } from "./cell";
 import { cellError, HandedOn, Unreadable, type CellError } from "./error";
 import { missing, type Argument } from "./reading/argument";
 
@@ -44,7 +44,7 @@ export function table<A extends object>(reads: Arguments<A>, formula: (given: A)
     const { height, width } = commonShape(inputs);
     if (height > 1 || width > 1) {
       const wide = inputs.find(({ height, width }) => height > 1 || width > 1)!;
-      throw new Unreadable(wide.argument.name, "one cell", `${wide.height} × ${wide.width} cells`);
+      throw new Unreadable(wide.argument.name, "one cell", sizeOf(wide.argument.cells));
     }
     if (isUnfilled(inputs, decidingInputs(inputs), 0, 0)) return [[0]];
     return formula(filled({} as A, inputs, 0, 0)).map((row) => row.map(tableCell));

@@ -1,3 +1,4 @@
+import { hairOver } from "../../math/rounding";
 import {
   fahrenheitFromCelsius,
   G_PER_KG,
@@ -18,8 +19,6 @@ import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 
 /** Digits that a sheet keeps and shows; what stands behind them is the accident of binary. */
 const SHEET_DIGITS = 15;
-/** What a sum in a sheet may miss a number by, as a share of it. */
-const SUM_SLIP = 1e-12;
 
 /** No amount of this trade is larger, or smaller and not 0; what is, is a slip of the finger. */
 const LARGEST = 1e12;
@@ -202,7 +201,7 @@ function whole(amount: number, cell: unknown, name: string): number {
 /** A sum of shares may come out a hair over the limit, and 0.07 times 100 a hair over 7: neither is meant. */
 function shareUpTo(limit: number) {
   return (given: number) => {
-    if (given <= 0 || given > limit * (1 + SUM_SLIP)) return given;
+    if (given <= 0 || given > hairOver(limit)) return given;
     return Number((Math.min(given, limit) * 100).toPrecision(SHEET_DIGITS));
   };
 }

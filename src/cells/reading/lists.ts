@@ -1,4 +1,4 @@
-import { contentOf, gridOf, shown, widestRow, type Range } from "../cell";
+import { contentOf, gridOf, shown, sizeOf, widestRow, type Range } from "../cell";
 import { HandedOn, Unreadable } from "../error";
 import { isBlank, type Argument } from "./argument";
 import { inches } from "./lengths";
@@ -21,9 +21,9 @@ export function list<T>(reader: Argument<T>): Argument<T[]> {
  * is refused; so is a block, which would be several things read as one.
  */
 export function series<T>(reader: Argument<T>): Argument<T[]> {
-  const [height, width] = [reader.cells.length, widestRow(reader.cells)];
+  const isBlock = reader.cells.length > 1 && widestRow(reader.cells) > 1;
   return wholeRange(reader, (cells, as) => {
-    if (height > 1 && width > 1) throw new Unreadable(as, "one row or one column", `${height} × ${width} cells`);
+    if (isBlock) throw new Unreadable(as, "one row or one column", sizeOf(reader.cells));
     const filled = cells.map((cell) => !reader.isBlank(cell));
     const first = filled.indexOf(true);
     return cells.slice(first, filled.lastIndexOf(true) + 1).map((cell, i) => {

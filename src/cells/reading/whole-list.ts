@@ -1,4 +1,4 @@
-import { gridOf, widestRow, type Range } from "../cell";
+import { gridOf, sizeOf, widestRow, type Range } from "../cell";
 import { Unreadable } from "../error";
 import { missing, type Argument } from "./argument";
 import type { Fields } from "./lists";
@@ -36,8 +36,4 @@ function onlyValue(reader: Argument<unknown>): unknown {
 
 function isOneCell(cells: readonly (readonly unknown[])[]): boolean {
   return cells.length === 1 && widestRow(cells) === 1;
-}
-
-function sizeOf(cells: readonly (readonly unknown[])[]): string {
-  return `${cells.length} × ${widestRow(cells)} cells`;
 }
