@@ -58,7 +58,11 @@ export function readSheet(xml: string, sharedTexts: readonly string[]): SheetXml
       else rows.push((row = rowFrom(tag, rows.at(-1))));
     } else if (tag.name === "c" && tag.depth === 3 && row) {
       if (tag.kind !== "close") cell = openCell(tag, row);
-      if (tag.kind !== "open" && cell) row.cells.push(finished(cell, tag, sharedTexts));
+      if (tag.kind !== "open" && cell) {
+        row.cells.push(finished(cell, tag, sharedTexts));
+        // What comes after the rows may lie as deep as a cell's own pieces, and is none of them.
+        cell = undefined;
+      }
     } else if (cell && tag.depth === 4) childOfCell(cell, tag, xml);
   }
   return { xml, rows, data };
