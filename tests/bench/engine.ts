@@ -1,9 +1,9 @@
 import type { IWorkbookData } from "@univerjs/core";
 import * as bole from "../../src/functions";
-import { keepTextLiterals } from "../../src/hosts/tryout/bridge/literals";
-import { Messages } from "../../src/hosts/tryout/bridge/messages";
-import { loadSpreadsheet } from "../../src/hosts/tryout/bridge/node";
-import { registerAll } from "../../src/hosts/tryout/bridge/register";
+import { keepTextLiterals } from "../../src/engine/literals";
+import { Messages } from "../../src/engine/messages";
+import { loadSpreadsheet } from "../../src/engine/node";
+import { registerAll } from "../../src/engine/register";
 import { buildPage } from "../../src/hosts/tryout/build";
 import { servePage } from "../../src/hosts/tryout/server";
 import { openBrowser } from "../browser";

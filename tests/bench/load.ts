@@ -1,4 +1,4 @@
-import { startEngine } from "../../src/hosts/tryout/engine";
+import { startEngine } from "../../src/engine/engine";
 import { openBrowser } from "../browser";
 import { builtFolder } from "../hosts/excel/build";
 import { visitFunctions } from "../hosts/excel/browser-page";

@@ -1,4 +1,4 @@
-import { argumentPieces, arrayPieces, literal as plainLiteral } from "../../src/catalog/literals";
+import { argumentPieces, arrayPieces, literal as plainLiteral } from "../../src/formula/literals";
 import * as registry from "../../src/functions";
 
 type WorksheetFunction = (...cells: unknown[][][]) => unknown[][];

@@ -1,8 +1,8 @@
 import ExcelJS from "exceljs";
 import JSZip from "jszip";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startEngine, type Engine } from "../../src/hosts/tryout/engine";
-import { Refused } from "../../src/hosts/tryout/file/refused";
+import { startEngine, type Engine } from "../../src/engine/engine";
+import { Refused } from "../../src/xlsx/refused";
 
 const SHEET = "xl/worksheets/sheet1.xml";
 const WORKBOOK = "xl/workbook.xml";

@@ -1,7 +1,7 @@
 import ExcelJS from "exceljs";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startEngine, type Engine } from "../../src/hosts/tryout/engine";
+import { startEngine, type Engine } from "../../src/engine/engine";
 import { openBrowser } from "../browser";
 import { builtFolder } from "../hosts/excel/build";
 import { visitFunctions } from "../hosts/excel/browser-page";

@@ -1,6 +1,6 @@
 import type { Example } from "../entry";
-import { arrayPieces, literal } from "../literals";
-import { escaped } from "../escaped";
+import { arrayPieces, literal } from "../../formula/literals";
+import { escaped } from "../../xlsx/escaped";
 
 /** Examples, each a formula and what it gives. An answer of several cells is shown as the cells it fills. */
 export function exampleList(examples: readonly Example[]): string {

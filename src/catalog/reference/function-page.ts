@@ -2,7 +2,7 @@ import { TOPICS, type Entry, type Formula } from "../entry";
 import { svg } from "../pictures/draw";
 import { PICTURES } from "../pictures";
 import { exampleList } from "./examples";
-import { escaped } from "../escaped";
+import { escaped } from "../../xlsx/escaped";
 import { linkTo, page, pairs, prose } from "./html";
 import { gradeLink, sourceLink } from "./sources";
 

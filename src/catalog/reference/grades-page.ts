@@ -1,6 +1,6 @@
 import { SOURCES } from "../../math/sources";
 import type { Entry } from "../entry";
-import { escaped } from "../escaped";
+import { escaped } from "../../xlsx/escaped";
 import { linkTo, page, pairs, slug } from "./html";
 import { documentOf } from "./sources";
 

@@ -1,4 +1,4 @@
-import { escaped } from "../escaped";
+import { escaped } from "../../xlsx/escaped";
 
 /** One page of the reference, from its parts. */
 export function page(title: string, summary: string, ...body: readonly string[]): string {

@@ -1,5 +1,5 @@
 import { TOPICS, type Entry } from "../entry";
-import { escaped } from "../escaped";
+import { escaped } from "../../xlsx/escaped";
 import { linkTo, page, pairs } from "./html";
 
 /** All functions by the step of the job. */

@@ -1,5 +1,5 @@
 import { exampleList } from "./examples";
-import { escaped } from "../escaped";
+import { escaped } from "../../xlsx/escaped";
 import { page, pairs } from "./html";
 
 /** What a bare number means, by what is asked for, and the text that is read besides. */

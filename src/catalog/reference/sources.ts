@@ -1,5 +1,5 @@
 import { SOURCES } from "../../math/sources";
-import { escaped } from "../escaped";
+import { escaped } from "../../xlsx/escaped";
 import { slug } from "./html";
 
 /** The document of the bibliography that a `@source` line begins with, by its key. */

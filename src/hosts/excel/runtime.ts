@@ -1,5 +1,5 @@
 import { excelCells } from "./answer";
-import { LEFT_OUT, registry, type WorksheetFunction } from "../registry";
+import { LEFT_OUT, registry, type WorksheetFunction } from "../../functions/registry";
 
 /** Every worksheet function of the registry, told to Excel under its own name. */
 for (const [name, formula] of Object.entries(registry)) CustomFunctions.associate(name, asExcelCalls(formula));

@@ -1,5 +1,5 @@
-import { planDrawing } from "../plan-drawing";
-import { registry } from "../registry";
+import { planDrawing } from "../../functions/plan-drawing";
+import { registry } from "../../functions/registry";
 import { button } from "./button";
 import { shownAnswer, shownTable } from "./answer-shown";
 import { cutArguments, cutPlanFormula, type AskedOfLog } from "./cut-request";

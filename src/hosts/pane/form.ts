@@ -1,6 +1,6 @@
 import type { Entry } from "../../catalog/entry";
-import { argumentPieces, literal } from "../../catalog/literals";
-import { LEFT_OUT, registry } from "../registry";
+import { argumentPieces, literal } from "../../formula/literals";
+import { LEFT_OUT, registry } from "../../functions/registry";
 import { shownAnswer } from "./answer-shown";
 import { button } from "./button";
 import { element } from "./element";

@@ -1,5 +1,5 @@
 import type { Entry } from "../../catalog/entry";
-import { READY_SHEETS } from "../../catalog/ready";
+import { READY_SHEETS } from "../../sheets/ready";
 
 /** Words that stand in every question and tell nothing. */
 const FILLER = new Set(

@@ -1,4 +1,4 @@
-import type { ReadySheet } from "../../catalog/ready/ready-sheet";
+import type { ReadySheet } from "../../sheets/ready/ready-sheet";
 
 /**
  * The spreadsheet beside the pane, as far as the pane reaches into it. What changes something answers in a line what was

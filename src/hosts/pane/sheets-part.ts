@@ -1,5 +1,5 @@
-import { READY_SHEETS } from "../../catalog/ready";
-import type { ReadySheet } from "../../catalog/ready/ready-sheet";
+import { READY_SHEETS } from "../../sheets/ready";
+import type { ReadySheet } from "../../sheets/ready/ready-sheet";
 import { button } from "./button";
 import { element } from "./element";
 import type { SheetHost } from "./sheet-host";

@@ -1,4 +1,4 @@
-import { arrayPieces, literal } from "../../catalog/literals";
+import { arrayPieces, literal } from "../../formula/literals";
 
 /**
  * What a person typed for an argument, as a piece of a formula. Cells are known when they are plain values; a

@@ -1,5 +1,5 @@
 import type { IWorkbookData } from "@univerjs/core";
-import { freeSheetName } from "../../catalog/ready/free-name";
+import { freeSheetName } from "../../sheets/ready/free-name";
 
 /** The workbook with an empty sheet to type in, right beside the first. */
 export function withFreeSheet(workbook: IWorkbookData): IWorkbookData {

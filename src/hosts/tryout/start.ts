@@ -1,11 +1,11 @@
 /* Bole without Excel: a workbook's key results here, and the workbook itself in the browser. */
 import { buildPage } from "./build";
 import { showInBrowser } from "./desktop";
-import { startEngine } from "./engine";
+import { startEngine } from "../../engine/engine";
 import { withFreeSheet } from "./free-sheet";
-import { keyResults, listed, openWorkbook, SAMPLE } from "./sample";
+import { keyResults, listed, openWorkbook, SAMPLE } from "../terminal/sample";
 import { servePage } from "./server";
-import { fromWhereTyped } from "./where-typed";
+import { fromWhereTyped } from "../terminal/where-typed";
 
 const USUAL_PORT = 4780;
 const LAST_PORT = 65_535;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { READY_SHEETS } from "../../../src/catalog/ready";
+import { READY_SHEETS } from "../../../src/sheets/ready";
 import { SPECIES_NAMES } from "../../../src/math/wood/species";
 import { paneBeside } from "./open-pane";
 import { axeByDayAndNight, NARROW, said, widthNeeded } from "./pane-page";

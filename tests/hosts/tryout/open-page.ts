@@ -2,11 +2,11 @@ import type { IWorkbookData } from "@univerjs/core";
 import type { Browser, Page } from "playwright-core";
 import { expect } from "vitest";
 import { buildPage } from "../../../src/hosts/tryout/build";
-import { startEngine, type OpenedWorkbook } from "../../../src/hosts/tryout/engine";
+import { startEngine, type OpenedWorkbook } from "../../../src/engine/engine";
 import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
-import { openWorkbook, SAMPLE } from "../../../src/hosts/tryout/sample";
+import { openWorkbook, SAMPLE } from "../../../src/hosts/terminal/sample";
 import { servePage } from "../../../src/hosts/tryout/server";
-import { addressOf, placeOf } from "../../../src/hosts/tryout/workbook/addresses";
+import { addressOf, placeOf } from "../../../src/formula/addresses";
 
 export type TryOut = Awaited<ReturnType<typeof openTryOut>>;
 

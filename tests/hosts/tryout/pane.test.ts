@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { READY_SHEETS } from "../../../src/catalog/ready";
+import { READY_SHEETS } from "../../../src/sheets/ready";
 import { openBrowser } from "../../browser";
 import { axeComplaints, goTo, said } from "../excel/pane-page";
 import { openTryOut, type TryOut } from "./open-page";

@@ -7,9 +7,9 @@ import { join } from "node:path";
 import type { IWorkbookData } from "@univerjs/core";
 import { afterEach, describe, expect, it } from "vitest";
 import { buildPage } from "../../../src/hosts/tryout/build";
-import type { Engine } from "../../../src/hosts/tryout/engine";
+import type { Engine } from "../../../src/engine/engine";
 import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
-import { openWorkbook, SAMPLE } from "../../../src/hosts/tryout/sample";
+import { openWorkbook, SAMPLE } from "../../../src/hosts/terminal/sample";
 import { opener } from "../../../src/hosts/tryout/desktop";
 import { servePage } from "../../../src/hosts/tryout/server";
 import { takeTurn } from "../../../src/hosts/tryout/turn";
@@ -55,7 +55,7 @@ describe("npm start", () => {
   it("shows a workbook of one's own, named from the folder where one stands, and says so", async () => {
     await buildPage();
     const folder = mkdtempSync(join(tmpdir(), "bole-"));
-    copyFileSync("tests/hosts/tryout/file/made-by-libreoffice.xlsx", join(folder, "my logs.xlsx"));
+    copyFileSync("tests/hosts/terminal/file/made-by-libreoffice.xlsx", join(folder, "my logs.xlsx"));
     const { said } = start({ BOLE_PORT: "0", BOLE_WORKBOOK: "my logs.xlsx", INIT_CWD: folder }, "Ctrl+C");
     const text = await said;
     expect(text).toContain(`${join(folder, "my logs.xlsx")}, recalculated:`);

@@ -1,4 +1,4 @@
-import { cellAddress } from "../../../catalog/ready/cell-address";
+import { cellAddress } from "../../../formula/cell-address";
 import type { FormulaNote } from "./notes";
 
 /** The sheet that goes with the copies. */

@@ -1,7 +1,7 @@
-import { freeSheetName } from "../../../catalog/ready/free-name";
-import { LISTS } from "../../../catalog/ready/lists";
-import type { LaidOut } from "../../../catalog/ready/laid-out";
-import type { ListName } from "../../../catalog/ready/ready-sheet";
+import { freeSheetName } from "../../../sheets/ready/free-name";
+import { LISTS } from "../../../sheets/ready/lists";
+import type { LaidOut } from "../../../sheets/ready/laid-out";
+import type { ListName } from "../../../sheets/ready/ready-sheet";
 
 /** A list in the rule itself may be no longer than this, commas and all. */
 const LONGEST_INLINE = 255;

@@ -1,5 +1,5 @@
-import { cellAddress } from "../../../catalog/ready/cell-address";
-import { freeSheetName } from "../../../catalog/ready/free-name";
+import { cellAddress } from "../../../formula/cell-address";
+import { freeSheetName } from "../../../sheets/ready/free-name";
 import { Refusal } from "../../pane/sheet-host";
 import { ABOUT_SHEET, aboutLines, type CopiedSheet } from "./about-copies";
 import { asWritten, emptied, frozenCells, unready, type Contents, type FrozenCell } from "./frozen";

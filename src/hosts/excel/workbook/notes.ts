@@ -1,4 +1,4 @@
-import { cellAddress } from "../../../catalog/ready/cell-address";
+import { cellAddress } from "../../../formula/cell-address";
 import { supports } from "./in-workbook";
 
 /** A formula that hangs on a cell of the copy. */

@@ -1,9 +1,9 @@
-import { blocksOf, type Block } from "../../../catalog/ready/blocks";
-import { columnLetters } from "../../../catalog/ready/cell-address";
-import { freeSheetName, freeTableName } from "../../../catalog/ready/free-name";
-import { laidOut, type LaidOut } from "../../../catalog/ready/laid-out";
-import { LOOKS, type Appearance } from "../../../catalog/ready/looks";
-import type { ReadySheet } from "../../../catalog/ready/ready-sheet";
+import { blocksOf, type Block } from "../../../sheets/ready/blocks";
+import { columnLetters } from "../../../formula/cell-address";
+import { freeSheetName, freeTableName } from "../../../sheets/ready/free-name";
+import { laidOut, type LaidOut } from "../../../sheets/ready/laid-out";
+import { LOOKS, type Appearance } from "../../../sheets/ready/looks";
+import type { ReadySheet } from "../../../sheets/ready/ready-sheet";
 import { addChoices } from "./choices";
 import { inWorkbook, mustSupport } from "./in-workbook";
 

@@ -3,11 +3,11 @@ import { ICommandService, LifecycleStages, LocaleType, Univer, type IWorkbookDat
 import { FUniver } from "@univerjs/core/facade";
 import * as parts from "@univerjs/preset-sheets-core";
 import * as bole from "../../../functions";
-import { CutPlans } from "../bridge/cut-plans";
-import { keepTextLiterals } from "../bridge/literals";
-import { Messages } from "../bridge/messages";
-import { registerAll } from "../bridge/register";
-import { keepTallColumnsQuick } from "../bridge/tall-columns";
+import { CutPlans } from "../../../engine/cut-plans";
+import { keepTextLiterals } from "../../../engine/literals";
+import { Messages } from "../../../engine/messages";
+import { registerAll } from "../../../engine/register";
+import { keepTallColumnsQuick } from "../../../engine/tall-columns";
 import type { Entry } from "../../../catalog/entry";
 import { suggestion, suggestionWithoutCatalog } from "./descriptions";
 import { ENGLISH } from "./english";

@@ -1,9 +1,9 @@
 import type { ICellData, Nullable } from "@univerjs/core";
 import { FormulaDataModel, IDefinedNamesService, IFunctionService } from "@univerjs/preset-sheets-core";
-import { cellAnswer } from "../bridge/answers";
-import { explain } from "../bridge/explain";
-import { originOf, spoken, type CellPlace } from "../bridge/origin";
-import { spills, type Spill, type SpillRanges } from "../bridge/spills";
+import { cellAnswer } from "../../../engine/answers";
+import { explain } from "../../../engine/explain";
+import { originOf, spoken, type CellPlace } from "../../../engine/origin";
+import { spills, type Spill, type SpillRanges } from "../../../engine/spills";
 import type { Grid } from "./grid";
 
 /** Reads the workbook in the grid: what cells hold, where a spilled answer comes from, why a cell shows an error. */

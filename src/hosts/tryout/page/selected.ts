@@ -1,5 +1,5 @@
-import { cellAnswer, type CellAnswer } from "../bridge/answers";
-import { addressOf } from "../workbook/addresses";
+import { cellAnswer, type CellAnswer } from "../../../engine/answers";
+import { addressOf } from "../../../formula/addresses";
 import type { Grid } from "./grid";
 import type { SelectedCell } from "./panel";
 import { readerOf } from "./reader";

@@ -1,10 +1,10 @@
-import { freeSheetName } from "../../../catalog/ready/free-name";
-import { laidOut } from "../../../catalog/ready/laid-out";
-import type { ReadySheet } from "../../../catalog/ready/ready-sheet";
+import { freeSheetName } from "../../../sheets/ready/free-name";
+import { laidOut } from "../../../sheets/ready/laid-out";
+import type { ReadySheet } from "../../../sheets/ready/ready-sheet";
 import { sheetNameOf, sheetPrefixOf } from "../../pane/address";
 import { Refusal, type SheetHost } from "../../pane/sheet-host";
-import { cellAnswer } from "../bridge/answers";
-import { blockOf, rangeOf, sheetPrefix } from "../workbook/addresses";
+import { cellAnswer } from "../../../engine/answers";
+import { blockOf, rangeOf, sheetPrefix } from "../../../formula/addresses";
 import type { Grid } from "./grid";
 import { engineSheet } from "./ready-sheet";
 import { readerOf } from "./reader";

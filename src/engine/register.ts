@@ -1,0 +1,111 @@
+import type * as EngineFormula from "@univerjs/engine-formula";
+import type { CutPlans } from "./cut-plans";
+import type { WorksheetFunction } from "../functions/registry";
+import { isBoleError, type Messages } from "./messages";
+
+export type Registry = Record<string, unknown>;
+
+type EngineValue = EngineFormula.BaseValueObject;
+
+/** What registering needs from the engine: the terminal and the page load it in different ways. */
+export interface Engine {
+  parts: typeof EngineFormula;
+  functions: EngineFormula.IFunctionService;
+  messages: Messages;
+  /** Kept where plans can be drawn. */
+  plans?: CutPlans;
+}
+
+/** Makes every function of the registry known to the engine, as BOLE.NAME. */
+export function registerAll(registry: Registry, engine: Engine): string[] {
+  const names: string[] = [];
+  for (const [name, formula] of Object.entries(registry)) {
+    if (typeof formula !== "function") continue;
+    names.push(`BOLE.${name}`);
+    engine.functions.registerExecutors(executor(`BOLE.${name}`, formula as WorksheetFunction, engine));
+  }
+  return names;
+}
+
+function executor(
+  name: string,
+  formula: WorksheetFunction,
+  { parts, messages, plans }: Engine,
+): EngineFormula.BaseFunction {
+  const { BaseFunction } = parts;
+
+  class RegisteredFunction extends BaseFunction {
+    /** Text stays text as typed: the engine would read "5/4" as a date. */
+    override isArgumentsIgnoreNumberPattern(): boolean {
+      return true;
+    }
+
+    override calculate(...given: EngineValue[]): EngineValue {
+      const cells = given.map(toCells);
+      const answer = ask(name, formula, cells);
+      const place = { unit: this.unitId ?? "", sheet: this.subUnitId ?? "", row: this.row, column: this.column };
+      messages.keep(place, answer);
+      if (name === "BOLE.CUTPLAN") plans?.keep(place, cells);
+      return toEngine(answer, parts);
+    }
+  }
+  return new RegisteredFunction(name);
+}
+
+/** Calls a function; a mistake of ours must not end the engine, so it becomes an error that says so. */
+function ask(name: string, formula: WorksheetFunction, given: unknown[][][]): unknown[][] {
+  if (given.length > formula.length) {
+    const most = formula.length === 1 ? "one argument" : `${formula.length || "no"} arguments`;
+    return oneError("#VALUE!", `${name}: wanted at most ${most}, got ${given.length}`);
+  }
+  try {
+    const answer = formula(...given);
+    if (Array.isArray(answer) && answer.length > 0) return answer.map((row) => row.map(checked));
+    return fault(name, "it gave no answer");
+  } catch (mistake) {
+    const reason = mistake instanceof Error ? mistake.message : String(mistake);
+    return fault(name, reason);
+  }
+}
+
+function fault(name: string, reason: string): unknown[][] {
+  return oneError("#VALUE!", `A fault in Bole itself, please report it: ${name}: ${reason}`);
+}
+
+function oneError(error: string, message: string): unknown[][] {
+  return [[{ error, message }]];
+}
+
+/** No number that is none may reach a cell. */
+function checked(cell: unknown): unknown {
+  if (typeof cell === "number" && !Number.isFinite(cell))
+    return { error: "#NUM!", message: "A fault in Bole itself, please report it: the answer is not a number" };
+  return cell;
+}
+
+/** The engine's argument as a block of cells: a literal is one cell, a blank is 0, an error its text. */
+function toCells(value: EngineValue): unknown[][] {
+  if (value.isArray()) return (value as EngineFormula.ArrayValueObject).toValue();
+  if (value.isLambda()) return [["a LAMBDA"]];
+  return [[value.getValue()]];
+}
+
+function toEngine(answer: unknown[][], parts: typeof EngineFormula): EngineValue {
+  if (answer.length === 1 && answer[0]?.length === 1) return toEngineValue(answer[0][0], parts);
+  return parts.ArrayValueObject.create({
+    calculateValueList: answer.map((row) => row.map((cell) => toEngineValue(cell, parts))),
+    rowCount: answer.length,
+    columnCount: answer[0]?.length ?? 0,
+    unitId: "",
+    sheetId: "",
+    row: -1,
+    column: -1,
+  });
+}
+
+function toEngineValue(cell: unknown, parts: typeof EngineFormula): EngineValue {
+  if (typeof cell === "number") return parts.NumberValueObject.create(cell);
+  if (typeof cell === "boolean") return parts.BooleanValueObject.create(cell);
+  if (isBoleError(cell)) return parts.ErrorValueObject.create(cell.error as EngineFormula.ErrorType);
+  return parts.StringValueObject.create(String(cell ?? ""));
+}

@@ -1,0 +1,154 @@
+import { randomBytes } from "node:crypto";
+import { existsSync, linkSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { basename, dirname, extname, join } from "node:path";
+import { startEngine, type Engine } from "../../../engine/engine";
+import { quietly } from "../quietly";
+import { fromWhereTyped } from "../where-typed";
+import type { Made } from "./recalc";
+import { Refused } from "../../../xlsx/refused";
+
+/** What a command does with a workbook. */
+export interface Work {
+  name: string;
+  does: string;
+  /** Whether the result may take the input's place when that is asked for. */
+  inPlace: boolean;
+  make(bytes: Uint8Array, engine: Engine, at: Date): Promise<Made>;
+}
+
+interface Wish {
+  from: string;
+  to: string;
+  overwrite: boolean;
+  at: Date;
+}
+
+const [DONE, REFUSED, WRONG_USE] = [0, 1, 2];
+
+/** Runs a command and answers its exit code: 0 done, 1 refused, 2 wrong use. */
+export async function run(work: Work, words: readonly string[], now: Date): Promise<number> {
+  const wish = wishFrom(words, now);
+  if (typeof wish === "string") {
+    const use = `Use: npm run --silent ${work.name} -- in.xlsx out.xlsx [--overwrite] [--date 2026-03-01]`;
+    if (wish === "help") console.log(`${work.does}\n${use}`);
+    else console.error(`${wish}\n${use}`);
+    return wish === "help" ? DONE : WRONG_USE;
+  }
+  try {
+    console.log(await fulfil(work, wish));
+    return DONE;
+  } catch (fault) {
+    if (!(fault instanceof Error)) throw fault;
+    const why = fault instanceof Refused ? fault.message : `a fault in Bole itself, please report it: ${fault.message}`;
+    console.error(oneLine(`${wish.from}: ${why}. Nothing was written.`));
+    return REFUSED;
+  }
+}
+
+/** What the words behind the command ask for, or what is wrong with them. */
+function wishFrom(words: readonly string[], now: Date): Wish | string {
+  const paths: string[] = [];
+  let [overwrite, at] = [false, onTheWall(now)];
+  for (let i = 0; i < words.length; i++) {
+    const word = words[i]!;
+    if (word === "--help") return "help";
+    else if (word === "--overwrite") overwrite = true;
+    else if (word === "--date" || word.startsWith("--date=")) {
+      const day = word === "--date" ? (words[++i] ?? "") : word.slice("--date=".length);
+      const read = dayFrom(day);
+      if (!read) return `--date wants a day such as 2026-03-01, not "${day}"`;
+      at = read;
+    } else if (word.startsWith("-") && word !== "-") return `There is no option ${word}`;
+    else paths.push(word);
+  }
+  const [from, to] = paths;
+  if (!from || !to || paths.length > 2) return `Wanted two paths, got ${paths.length}`;
+  return { from: fromWhereTyped(from), to: fromWhereTyped(to), overwrite, at };
+}
+
+/** The hours of the clock on the wall, written as UTC, so that no time zone moves a day. */
+function onTheWall(now: Date): Date {
+  return new Date(
+    Date.UTC(now.getFullYear(), now.getMonth(), now.getDate(), now.getHours(), now.getMinutes(), now.getSeconds()),
+  );
+}
+
+function dayFrom(text: string): Date | undefined {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
+  const day = new Date(`${text}T00:00:00Z`);
+  return Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== text ? undefined : day;
+}
+
+async function fulfil(work: Work, { from, to, overwrite, at }: Wish): Promise<string> {
+  const bytes = read(from);
+  mustBeFree(work, from, to, overwrite);
+  const engine = await startEngine();
+  const made = await quietly(() => work.make(bytes, engine, at)).finally(() => engine.stop());
+  const ending = made.macros ? ".xlsm" : ".xlsx";
+  if (extname(to).toLowerCase() !== ending)
+    throw new Refused(
+      `a workbook ${made.macros ? "with" : "without"} macros needs a name that ends in ${ending}, not ${basename(to)}`,
+    );
+  write(to, made.bytes, overwrite);
+  return oneLine(`Wrote ${to}: ${made.summary}.`);
+}
+
+function read(path: string): Uint8Array {
+  try {
+    return readFileSync(path);
+  } catch (fault) {
+    const code = (fault as NodeJS.ErrnoException).code ?? "";
+    const reasons: Record<string, string> = {
+      ENOENT: "there is no such file",
+      EISDIR: "it is a folder",
+      EACCES: "it may not be read",
+      EPERM: "it may not be read",
+      ENOTDIR: "there is no such file",
+      ERR_FS_FILE_TOO_LARGE: "it is larger than any workbook",
+    };
+    throw new Refused(reasons[code] ?? `it cannot be read (${code})`);
+  }
+}
+
+function mustBeFree(work: Work, from: string, to: string, overwrite: boolean): void {
+  const folder = statSync(dirname(to), { throwIfNoEntry: false });
+  if (!folder?.isDirectory()) throw new Refused(`the folder of ${to} is not there`);
+  const there = statSync(to, { throwIfNoEntry: false });
+  if (!there) return;
+  if (there.isDirectory()) throw new Refused(`${to} is a folder`);
+  const input = statSync(from);
+  const itself = there.dev === input.dev && there.ino === input.ino;
+  if (itself && !work.inPlace)
+    throw new Refused("the copy would replace the workbook itself, and its formulas would be lost");
+  if (!overwrite) throw new Refused(`${to} is there already; add --overwrite to replace it`);
+}
+
+/** Writes beside the final place and moves there whole, so that nobody ever sees half a workbook. */
+function write(path: string, bytes: Uint8Array, overwrite: boolean): void {
+  const half = join(dirname(path), `.${basename(path)}.${randomBytes(4).toString("hex")}.part`);
+  try {
+    writeFileSync(half, bytes, { flag: "wx" });
+    if (overwrite) renameSync(half, path);
+    else moveWhereNothingIs(half, path);
+  } catch (fault) {
+    if (fault instanceof Refused) throw fault;
+    throw new Refused(`${path} cannot be written (${(fault as NodeJS.ErrnoException).code ?? String(fault)})`);
+  } finally {
+    rmSync(half, { force: true });
+  }
+}
+
+/** Moving replaces what is there; linking does not, but not every disk can. */
+function moveWhereNothingIs(from: string, to: string): void {
+  try {
+    linkSync(from, to);
+  } catch (fault) {
+    if ((fault as NodeJS.ErrnoException).code === "EEXIST" || existsSync(to))
+      throw new Refused(`${to} is there already; add --overwrite to replace it`);
+    renameSync(from, to);
+  }
+}
+
+function oneLine(text: string): string {
+  return text.replace(/\s*[\r\n]+\s*/g, " ");
+}

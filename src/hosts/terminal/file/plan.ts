@@ -1,0 +1,122 @@
+import type { CellAnswer, Engine } from "../../../engine/engine";
+import { outsideQuotes } from "../../../formula/scan";
+import type { Held } from "../../../xlsx/held";
+import { calculate, heldOf, type Reasons, type Result } from "./calculate";
+import { dependentsOf } from "./dependents";
+import type { Formula, Workbook } from "./workbook";
+
+/** What the engine makes of a workbook. */
+export interface Calculated {
+  /** The formulas that ask one of our functions, themselves or through a name. */
+  bole: Formula[];
+  /** What the engine answers for those and for what leans on them. */
+  results: Result[];
+  /** Formulas among those that keep the file's value, and why. */
+  unable: Reasons;
+  /**
+   * The spreadsheet's own formulas that lean on ours, and whose value in the file the engine does not find again from
+   * the file's other values: either the file is out of date, or the engine differs from the program that wrote it.
+   */
+  doubtful: Set<Formula>;
+  /** Formulas of other add-ins, wherever they stand. */
+  foreign: Formula[];
+  linksOutside: Formula[];
+  /** Formulas that find their cells only while they calculate, so that nobody can say what they lean on. */
+  searching: Formula[];
+}
+
+/** Calculates our formulas and what leans on them; everything else counts as the file shows it. */
+export async function calculateBole(workbook: Workbook, engine: Engine, keepDoubtful: boolean): Promise<Calculated> {
+  const all = workbook.sheets.flatMap(({ formulas }) => formulas);
+  const bole = all.filter((formula) => formula.bole);
+  const leaning = dependentsOf(bole, all);
+  const known = await functionsUnknownTo(engine, all);
+  const unable: Reasons = new Map(all.flatMap((formula) => reasonNotToAsk(formula, known)));
+  // Other formulas count as the file's values; those without one must be calculated to be an input at all.
+  const inputs = all.filter((formula) => formula.cached === null);
+  const wanted = (formulas: readonly Formula[]) => [...new Set([...formulas, ...inputs])];
+  const others = inputs.filter(({ bole }) => !bole);
+  const doubtful = await doubtfulOf(workbook, { leaning, inputs: others }, unable, engine);
+  if (keepDoubtful)
+    for (const formula of doubtful) unable.set(formula, "the engine finds another value than the file's");
+  const results = await calculate(workbook, wanted([...bole, ...leaning]), unable, engine);
+  const ours = new Set([...bole, ...leaning]);
+  return {
+    bole,
+    results: results.filter(({ formula }) => ours.has(formula)),
+    unable: new Map([...unable].filter(([formula]) => ours.has(formula))),
+    doubtful,
+    foreign: all.filter(({ stored }) => ofOtherAddIn(stored)),
+    linksOutside: all.filter(({ outside }) => outside === "another workbook"),
+    searching: all.filter((formula) => !ours.has(formula) && searches(formula)),
+  };
+}
+
+/** With our answers as the file holds them, do the spreadsheet's own formulas answer as the file says? */
+async function doubtfulOf(
+  workbook: Workbook,
+  { leaning, inputs }: { leaning: readonly Formula[]; inputs: readonly Formula[] },
+  unable: Reasons,
+  engine: Engine,
+): Promise<Set<Formula>> {
+  const checkable = leaning.filter((formula) => formula.cached !== null && !unable.has(formula));
+  if (checkable.length === 0) return new Set();
+  const results = await calculate(workbook, [...new Set([...checkable, ...inputs])], new Map(unable), engine);
+  const held = results.filter(({ formula }) => formula.cached !== null);
+  return new Set(held.filter((result) => !agrees(result)).map(({ formula }) => formula));
+}
+
+/** The answer is the value that the file holds. */
+export function agrees({ formula, values }: Result): boolean {
+  return values[0]?.[0] !== undefined && sameValue(values[0][0], formula.cached);
+}
+
+/** Numbers agree when they differ by less than programs differ in the last digits of the same sum. */
+const LAST_DIGITS = 1e-11;
+
+export function sameValue(answer: CellAnswer, held: Held): boolean {
+  const value = heldOf(answer);
+  if (typeof value === "number" && typeof held === "number")
+    return Math.abs(value - held) <= LAST_DIGITS * Math.max(1, Math.abs(value), Math.abs(held));
+  return value === held || (value === "" && held === null);
+}
+
+function reasonNotToAsk(formula: Formula, unknown: ReadonlySet<string>): [Formula, string][] {
+  const { outside, forEngine, stored } = formula;
+  const stranger = functionsIn(forEngine).find((name) => unknown.has(name));
+  if (outside) return [[formula, `it points at ${outside}`]];
+  if (ofOtherAddIn(stored)) return [[formula, "it uses another add-in"]];
+  if (takesOneOfMany(stored)) return [[formula, "it takes one cell of several with @"]];
+  return stranger ? [[formula, `it uses ${stranger}, which the engine does not know`]] : [];
+}
+
+/** Excel marks a function of any add-in in the file; ours are marked with our own name. */
+function ofOtherAddIn(stored: string): boolean {
+  return /_xldudf_(?!BOLE_)[A-Z0-9]|_xll\./i.test(outsideQuotes(stored));
+}
+
+/** In the file `@A1:A9`, the cell in this row, is SINGLE(A1:A9), of which the engine would take all nine. */
+function takesOneOfMany(stored: string): boolean {
+  return /\bSINGLE\((?!(?:[\w. ]*!)?\$?[A-Z]{1,3}\$?\d+\)|[A-Z_][\w.]*\()/i.test(outsideQuotes(stored));
+}
+
+/** The functions that these formulas use and the engine does not have. */
+async function functionsUnknownTo(engine: Engine, formulas: readonly Formula[]): Promise<Set<string>> {
+  const names = [...new Set(formulas.flatMap(({ forEngine }) => functionsIn(forEngine)))];
+  const answers = await engine.evaluate(names.map((name) => `=${name}()`));
+  return new Set(names.filter((_, at) => saysUnknown(answers[at])));
+}
+
+function saysUnknown(answer: unknown): boolean {
+  const { error, message = "" } = (answer ?? {}) as { error?: string; message?: string };
+  return error === "#NAME?" && message.startsWith("There is no function");
+}
+
+function searches({ forEngine }: Formula): boolean {
+  return functionsIn(forEngine).some((name) => name === "INDIRECT" || name === "OFFSET");
+}
+
+function functionsIn(formula: string): string[] {
+  const called = outsideQuotes(formula).matchAll(/(?<![\w.])([A-Z_][A-Z0-9_.]*)\(/gi);
+  return [...called].map(([, name = ""]) => name.toUpperCase());
+}

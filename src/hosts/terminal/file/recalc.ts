@@ -1,0 +1,42 @@
+import type { Engine } from "../../../engine/engine";
+import { Changes } from "./changes";
+import { openPackage } from "../../../xlsx/package";
+import { agrees, calculateBole } from "./plan";
+import { Refused } from "../../../xlsx/refused";
+import { withCells } from "../../../xlsx/sheet-edit";
+import { counted, places, whatElse } from "./words";
+import { readWorkbookParts } from "./workbook";
+
+/** A workbook made from another, and one line that says what was done. */
+export interface Made {
+  bytes: Uint8Array;
+  macros: boolean;
+  summary: string;
+}
+
+/** The workbook with fresh values in the cells that ask our functions and in those that lean on them. */
+export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date): Promise<Made> {
+  const file = await openPackage(bytes, at);
+  const workbook = readWorkbookParts(file, at);
+  const calculated = await calculateBole(workbook, engine, false);
+  const { bole, results, doubtful } = calculated;
+  if (bole.length === 0) throw new Refused("it holds no BOLE formula, so there is nothing to recalculate");
+  for (const sheet of workbook.sheets) {
+    const changes = new Changes(sheet);
+    for (const result of results) if (result.formula.sheet === sheet.name) changes.show(result);
+    const list = changes.list();
+    if (list.length > 0) file.put(sheet.part, withCells(sheet.xml, list));
+  }
+  const asked = results.filter(({ formula }) => formula.bole);
+  const leaning = results.filter(({ formula }) => !formula.bole);
+  const changed = results.filter((result) => !agrees(result));
+  const doubts = changed.map(({ formula }) => formula).filter((formula) => doubtful.has(formula));
+  const sentences = [
+    `${counted(asked.length, "BOLE formula")} and ${counted(leaning.length, "formula")} that lean on them calculated`,
+    `${counted(changed.length, "cell")} changed`,
+    doubts.length > 0 &&
+      `${counted(doubts.length, "of the changed cells was", "of the changed cells were")} out of date in the file, or Excel answers otherwise than the engine: check ${places(doubts)}`,
+    ...whatElse(calculated),
+  ];
+  return { bytes: await file.bytes(), macros: workbook.macros, summary: sentences.filter(Boolean).join("; ") };
+}

@@ -1,0 +1,62 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { ROOT } from "../tryout/build";
+import type { Engine, OpenedWorkbook } from "../../engine/engine";
+import { addressOf, placeOf } from "../../formula/addresses";
+
+export const SAMPLE = join(ROOT, "assets/bole-sample.xlsx");
+
+/** The workbook to show is not there, or is none. */
+export class NoWorkbook extends Error {
+  override name = "NoWorkbook";
+}
+
+/** Opens a workbook file, or says what is wrong with it and, of the sample, how to get it back. */
+export async function openWorkbook(engine: Engine, path: string): Promise<OpenedWorkbook> {
+  const bytes = await readFile(path).catch((fault: NodeJS.ErrnoException) => {
+    const why = fault.code === "ENOENT" ? "is not there" : `cannot be read (${fault.code ?? fault.message})`;
+    throw new NoWorkbook(`${spoken(path)} ${why}.${remedy(path)}`);
+  });
+  return engine.open(bytes).catch((fault: Error) => {
+    const why = `${spoken(path)} cannot be opened (${fault.message}). Nothing was changed.`;
+    throw new NoWorkbook(`${why}${remedy(path)}`);
+  });
+}
+
+function spoken(path: string): string {
+  return `The ${path === SAMPLE ? "sample workbook" : "workbook"} ${path}`;
+}
+
+function remedy(path: string): string {
+  return path === SAMPLE ? " Make it again with: npm run sample" : "";
+}
+
+export interface KeyResult {
+  label: string;
+  figure: string;
+  unit: string;
+}
+
+/** The figures that the workbook calls its key results: cells that show one of its names that begin with Key_. */
+export function keyResults(workbook: OpenedWorkbook): KeyResult[] {
+  return workbook.formulaCells().flatMap(({ sheet, address, formula }) => {
+    if (!/^=Key_\w+$/.test(formula)) return [];
+    const [label, unit] = [workbook.text(sheet, beside(address, -1)), workbook.text(sheet, beside(address, 1))];
+    return [{ label, figure: workbook.text(sheet, address), unit }];
+  });
+}
+
+function beside(address: string, columns: number): string {
+  const { row, column } = placeOf(address);
+  return addressOf(row, column + columns);
+}
+
+/** The figures one under the other, numbers right-aligned. */
+export function listed(results: KeyResult[]): string {
+  const widest = (texts: string[]) => Math.max(0, ...texts.map((text) => text.length));
+  const labels = widest(results.map(({ label }) => label));
+  const figures = widest(results.map(({ figure }) => figure));
+  return results
+    .map(({ label, figure, unit }) => `  ${label.padEnd(labels)}  ${figure.padStart(figures)} ${unit}`.trimEnd())
+    .join("\n");
+}

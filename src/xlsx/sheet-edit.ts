@@ -1,0 +1,102 @@
+import { addressOf } from "../formula/addresses";
+import type { Held } from "./held";
+import type { SheetCell, SheetRow, SheetXml } from "./sheet-cells";
+import { escaped, escapedCellText, patched, prefixOf, withoutAttribute, type Patch } from "./xml";
+
+/** What becomes of a cell. */
+export interface CellChange {
+  row: number;
+  column: number;
+  /** The value it shows from now on; left out where that stays. */
+  value?: Held;
+  /** The formula goes and its value stays. */
+  dropFormula?: boolean;
+  /** The formula reads like this from now on. */
+  formula?: string;
+  /** The block that a spilled answer fills from now on. */
+  ref?: string;
+}
+
+const ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|GETTING_DATA)$/;
+
+/** The sheet's XML with some of its cells changed; every other sign stays. */
+export function withCells(sheet: SheetXml, changes: readonly CellChange[]): string {
+  const prefix = prefixOf(sheet.xml);
+  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
+  const byRow = new Map<number, CellChange[]>();
+  for (const change of [...changes].sort((a, b) => a.row - b.row || a.column - b.column)) {
+    const own = byRow.get(change.row);
+    if (own) own.push(change);
+    else byRow.set(change.row, [change]);
+  }
+  const patches = [...byRow].flatMap(([number, own]) => {
+    const row = rows.get(number);
+    return row && !row.alone ? cellPatches(sheet.xml, row, own, prefix) : rowPatch(sheet, number, row, own, prefix);
+  });
+  return patched(sheet.xml, patches);
+}
+
+/** Changes the cells of a row that are there; a new one stands before the first to its right. */
+function cellPatches(xml: string, row: SheetRow, changes: readonly CellChange[], prefix: string): Patch[] {
+  const cells = new Map(row.cells.map((cell) => [cell.column, cell]));
+  return changes.flatMap((change) => {
+    const cell = cells.get(change.column);
+    if (cell) return [{ start: cell.start, end: cell.end, text: changedCell(xml, cell, change, prefix) }];
+    const at = row.cells.find(({ column }) => column > change.column)?.start ?? row.close;
+    const text = newCell(change, prefix);
+    return text ? [{ start: at, end: at, text }] : [];
+  });
+}
+
+/** A row without cells gets its first ones; a row that is not there stands before the first one below it. */
+function rowPatch(sheet: SheetXml, number: number, row: SheetRow | undefined, changes: CellChange[], prefix: string) {
+  const cells = changes.map((change) => newCell(change, prefix)).join("");
+  if (!cells) return [];
+  const attributes = row ? row.attributes.trimEnd() : ` r="${number + 1}"`;
+  const text = `<${prefix}row${attributes}>${cells}</${prefix}row>`;
+  if (row) return [{ start: row.start, end: row.end, text }];
+  const at = sheet.rows.find((other) => other.row > number)?.start ?? sheet.data.close;
+  return [{ start: at, end: at, text }];
+}
+
+function changedCell(xml: string, cell: SheetCell, change: CellChange, prefix: string): string {
+  const { formula, others } = cell;
+  const newValue = change.value !== undefined;
+  const written = valueXml(newValue ? change.value! : cell.value, change.dropFormula || !formula, prefix);
+  let attributes = withoutAttribute(cell.attributes.trimEnd(), "t");
+  if (change.dropFormula) attributes = withoutAttribute(attributes, "cm");
+  if (change.dropFormula || newValue) attributes = withoutAttribute(attributes, "vm");
+  const kept = formula && !change.dropFormula ? formulaXml(xml, cell, change) : "";
+  const rest = others.map(({ start, end }) => xml.slice(start, end)).join("");
+  const inside = `${kept}${written.xml}${rest}`;
+  const open = `<${prefix}c${attributes}${written.type ? ` t="${written.type}"` : ""}`;
+  return inside ? `${open}>${inside}</${prefix}c>` : `${open}/>`;
+}
+
+function formulaXml(xml: string, { formula }: SheetCell, { ref, formula: text }: CellChange): string {
+  if (!formula) return "";
+  const whole = xml.slice(formula.start, formula.end);
+  const opened = whole.slice(0, whole.indexOf(">") + 1);
+  const sized = ref ? opened.replace(/(\sref\s*=\s*)(?:"[^"]*"|'[^']*')/, `$1"${ref}"`) : opened;
+  const inside =
+    text === undefined ? whole.slice(opened.length) : `${escaped(text)}${whole.slice(whole.lastIndexOf("<"))}`;
+  return sized + inside;
+}
+
+/** A value as a cell spells it: a formula's text answer is not written like a text that stands there itself. */
+function valueXml(value: Held, standsAlone: boolean, prefix: string): { type?: string; xml: string } {
+  const v = (text: string) => `<${prefix}v>${text}</${prefix}v>`;
+  if (value === null) return { xml: "" };
+  if (typeof value === "number") return { xml: v(String(value)) };
+  if (typeof value === "boolean") return { type: "b", xml: v(value ? "1" : "0") };
+  if (ERROR.test(value)) return { type: "e", xml: v(value) };
+  if (!standsAlone) return { type: "str", xml: v(escapedCellText(value)) };
+  const text = `<${prefix}t xml:space="preserve">${escapedCellText(value)}</${prefix}t>`;
+  return { type: "inlineStr", xml: `<${prefix}is>${text}</${prefix}is>` };
+}
+
+function newCell({ row, column, value = null }: CellChange, prefix: string): string {
+  if (value === null) return "";
+  const { type, xml } = valueXml(value, true, prefix);
+  return `<${prefix}c r="${addressOf(row, column)}"${type ? ` t="${type}"` : ""}>${xml}</${prefix}c>`;
+}

@@ -1,0 +1,199 @@
+import ExcelJS from "exceljs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { READY_SHEETS } from "../../../src/sheets/ready";
+import { cellAddress } from "../../../src/formula/cell-address";
+import { laidOut, type LaidOut } from "../../../src/sheets/ready/laid-out";
+import { LOGWEIGHT } from "../../../src/functions";
+import { startEngine, type CellAnswer, type Engine } from "../../../src/engine/engine";
+import { expandTables, type Table } from "../../../src/formula/tables";
+
+let engine: Engine;
+beforeAll(async () => {
+  engine = await startEngine();
+});
+afterAll(() => engine.stop());
+
+const inCells = (title: string): LaidOut => {
+  const sheet = READY_SHEETS.find((one) => one.title === title)!;
+  return laidOut(sheet, { sheet: sheet.title, table: sheet.table }, "cells");
+};
+
+/** The sheet calculated; an answer is found by its row's label, or by its column's heading and row of the table. */
+async function calculated(sheet: LaidOut, cleared = false) {
+  const typedIn = (cell: LaidOut["cells"][number]) => cell.look === "entry" && cell.row > sheet.table.headerRow;
+  const cells = sheet.cells.map((cell) => ({
+    row: cell.row - 1,
+    column: cell.column - 1,
+    value: cell.isFormula || cell.content === "" || (cleared && typedIn(cell)) ? null : cell.content,
+    ...(cell.isFormula ? { formula: String(cell.content), stored: String(cell.content).slice(1) } : {}),
+  }));
+  const looks = new ExcelJS.Workbook().addWorksheet(sheet.name);
+  // The engine's sheet is no larger than the file's, and a plan wants room to spill.
+  looks.getCell("Z60").value = " ";
+  const book = await engine.calculate({ sheets: [{ name: sheet.name, cells, looks }], names: [] });
+  return {
+    formulaCells: book.formulaCells(),
+    at: (address: string): CellAnswer => book.value(sheet.name, address),
+    figure: (label: string): CellAnswer => {
+      const { row } = sheet.cells.find(({ content, column }) => content === label && column === 1)!;
+      return book.value(sheet.name, `B${row}`);
+    },
+    cell: (heading: string, rowOfTable: number): CellAnswer => {
+      const column = sheet.table.columns.findIndex((one) => one.heading === heading) + 1;
+      return book.value(sheet.name, cellAddress({ row: sheet.table.headerRow + rowOfTable, column }));
+    },
+  };
+}
+
+describe.each(READY_SHEETS)("$title", (sheet) => {
+  const cellsStyle = inCells(sheet.title);
+  const tableStyle = laidOut(sheet, { sheet: sheet.title, table: `${sheet.table}2` }, "table");
+
+  it("answers its example rows and leaves unfilled rows at 0 or empty", async () => {
+    const { formulaCells } = await calculated(cellsStyle);
+    expect(formulaCells.length).toBeGreaterThan(sheet.blankRows);
+    expect(formulaCells.filter(({ recalculated }) => typeof recalculated === "object")).toEqual([]);
+    const columns = sheet.columns.flatMap(({ kind }, i) => (kind === "computed" ? [i + 1] : []));
+    const unfilled = formulaCells.filter(({ address }) => {
+      const row = Number(address.replace(/\D/g, ""));
+      return (
+        row > cellsStyle.table.headerRow + sheet.examples.length &&
+        columns.some((column) => address === cellAddress({ row, column }))
+      );
+    });
+    expect(unfilled.length).toBe(sheet.blankRows * columns.length);
+    expect(unfilled.filter(({ recalculated }) => recalculated !== 0 && recalculated !== "")).toEqual([]);
+  });
+
+  it("breaks no row when the examples are wiped out", async () => {
+    const { formulaCells } = await calculated(cellsStyle, true);
+    const lastColumn = sheet.columns.length;
+    const inTable = formulaCells.filter(({ address }) => {
+      const row = Number(address.replace(/\D/g, ""));
+      return row > cellsStyle.table.headerRow && address.replace(/\d/g, "").charCodeAt(0) - 64 <= lastColumn;
+    });
+    expect(inTable.filter(({ recalculated }) => typeof recalculated === "object")).toEqual([]);
+  });
+
+  it("names the same cells by table columns and by addresses", () => {
+    const { headerRow, lastRow, columns } = tableStyle.table;
+    const table: Table = {
+      name: tableStyle.table.name,
+      sheet: sheet.title,
+      columns: columns.map(({ heading }) => heading),
+      block: { top: headerRow - 1, left: 0, bottom: lastRow - 1, right: columns.length - 1 },
+      headings: true,
+      totals: false,
+    };
+    const plain = (formula: string) => formula.replaceAll("$", "");
+    const byTable = tableStyle.cells.filter(({ isFormula }) => isFormula);
+    const byCells = cellsStyle.cells.filter(({ isFormula }) => isFormula);
+    expect(byTable.some(({ content }) => String(content).includes("["))).toBe(true);
+    expect(
+      byTable.map(({ content, row, column }) =>
+        plain(expandTables(String(content), [table], { sheet: sheet.title, row: row - 1, column: column - 1 })),
+      ),
+    ).toEqual(byCells.map(({ content }) => plain(String(content))));
+  });
+
+  it("keeps sizes as text, so that 5/4 and 8-6 stay what was typed", () => {
+    const texts = sheet.columns.filter(({ kind }) => kind === "text").map(({ heading }) => heading);
+    expect(texts.length).toBeGreaterThan(0);
+    for (const heading of texts) {
+      const column = sheet.columns.findIndex((one) => one.heading === heading) + 1;
+      const cells = cellsStyle.cells.filter(
+        (cell) => cell.column === column && cell.row > cellsStyle.table.headerRow && cell.look === "entry",
+      );
+      expect(cells.every(({ format, content }) => format === "@" && typeof content === "string")).toBe(true);
+    }
+  });
+
+  it("says whether Bole is there, that its rows are invented, and what can hurt", () => {
+    const contents = cellsStyle.cells.map(({ content }) => String(content));
+    expect(contents).toContain("=BOLE.VERSION()");
+    expect(contents.some((text) => /#NAME\?.*My Add-ins/.test(text))).toBe(true);
+    expect(JSON.stringify([sheet.examples, sheet.settings])).toMatch(/invented/i);
+    expect(contents.some((text) => text.startsWith("Caution: "))).toBe(true);
+  });
+
+  it("has headings that a table takes: short, each once, without signs that references use", () => {
+    const headings = sheet.columns.map(({ heading }) => heading);
+    expect(new Set(headings.map((heading) => heading.toLowerCase())).size).toBe(headings.length);
+    for (const heading of headings) expect(heading).toMatch(/^[\w /-]{2,20}$/);
+    expect(sheet.table).toMatch(/^[A-Z][A-Za-z]+$/);
+  });
+
+  it("gives every example only to columns that are typed into", () => {
+    const typed = sheet.columns.filter(({ kind }) => kind !== "computed").map(({ heading }) => heading);
+    for (const row of sheet.examples) for (const heading of Object.keys(row)) expect(typed).toContain(heading);
+  });
+});
+
+describe("figures worked by hand", () => {
+  it("log book: Doyle on 20 in by 8 1/2 ft is 136, 10 % off leaves 122.4; a 23 1/2 in butt leaves 12.5 of 36", async () => {
+    const { cell, figure } = await calculated(inCells("Log book"));
+    expect(cell("Gross", 1)).toBe(16 * 8.5);
+    expect(cell("Net", 1)).toBeCloseTo(122.4, 9);
+    expect(figure("Net board feet")).toBeCloseTo(122.4, 9);
+    expect(cell("To spare", 1)).toBeCloseTo(12.5, 9);
+    expect(figure("Pounds at most")).toBe(cell("Could be lb", 1));
+    expect(Number(cell("Could be lb", 1))).toBeGreaterThan(Number(cell("Weight lb", 1)));
+  });
+
+  it("log book and load plan weigh the same log alike, with its bark on", async () => {
+    const [book, plan] = [await calculated(inCells("Log book")), await calculated(inCells("Load plan"))];
+    for (const heading of ["Small end", "Large end", "Length", "Weight lb", "Could be lb"])
+      expect(book.cell(heading, 1), heading).toBe(plan.cell(heading, 1));
+    const [[withBark]] = LOGWEIGHT([["red maple"]], [[20]], [[23.5]], [[8.5]], [[null]], [["with"]]) as [[number]];
+    expect(book.cell("Weight lb", 1)).toBeCloseTo(withBark, 6);
+  });
+
+  it("load plan: what is left is rating less empty less logs, and less still at worst", async () => {
+    const { cell, figure } = await calculated(inCells("Load plan"));
+    const [one, two] = [Number(cell("Weight lb", 1)), Number(cell("Weight lb", 2))];
+    expect(figure("Payload left")).toBeCloseTo(14000 - 4200 - one - two, 6);
+    expect(Number(figure("Left at worst"))).toBeLessThan(Number(figure("Payload left")));
+    const hitch = (one * 1.5 + two * 1) / 14 + 0.12 * 4200;
+    expect(figure("On the hitch %")).toBeCloseTo((100 * hitch) / (4200 + one + two), 6);
+    expect([cell("Tie-downs", 1), cell("Tie-downs", 2)]).toEqual([2, 2]);
+  });
+
+  it("cut plan: the board feet are those of the plan's own total", async () => {
+    const { at, figure } = await calculated(inCells("Cut plan"));
+    const headings = Array.from({ length: 40 }, (_, i) => i + 1).map((row) => at(`F${row}`));
+    const total = headings.indexOf("total");
+    expect(total).toBeGreaterThan(0);
+    expect(figure("Board feet")).toBe(at(`K${total + 1}`));
+    expect(Number(figure("Board feet"))).toBeGreaterThan(100);
+  });
+
+  it("drying stack: 14 lb at 75 % holds 8 lb of wood, and 11.3 lb is 41.25 %", async () => {
+    const { cell, figure } = await calculated(inCells("Drying stack"));
+    expect(figure("Board bone dry")).toBeCloseTo(8, 9);
+    expect(figure("Board when ready")).toBeCloseTo(9.6, 9);
+    expect([1, 2, 3].map((row) => Number(cell("Moisture", row)).toFixed(2))).toEqual(["75.00", "41.25", "27.50"]);
+  });
+
+  it("price list: 4.40 for a margin of 45 % is 8.00, and 8.50 leaves 48.2 %", async () => {
+    const { cell } = await calculated(inCells("Price list"));
+    expect(cell("For the margin", 1)).toBeCloseTo(8, 9);
+    expect(cell("Margin got", 1)).toBeCloseTo(4.1 / 8.5, 9);
+    expect(cell("8 ft of 8 in", 2)).toBeCloseTo(((8 * 8) / 12) * 3.5, 9);
+  });
+
+  it("sawing bill: 80 ft and 48.875 ft at 0.55, and a blade for 28", async () => {
+    const { cell, figure } = await calculated(inCells("Sawing bill"));
+    expect(cell("Board feet", 1)).toBeCloseTo(80, 9);
+    expect(cell("Board feet", 2)).toBeCloseTo((2 * 11.5 * 8.5 * 3) / 12, 9);
+    expect(figure("To pay")).toBeCloseTo((80 + 48.875) * 0.55 + 28, 1);
+  });
+
+  it("mill settings: 1160 rpm over 12.4 to 21.1 in turns a 28 in wheel at 4997 ft/min", async () => {
+    const { cell } = await calculated(inCells("Mill settings"));
+    const rpm = (1160 * 12.4) / 21.1;
+    expect(cell("Wheel rpm", 1)).toBeCloseTo(rpm, 6);
+    expect(cell("Band speed", 1)).toBeCloseTo((Math.PI * 28 * rpm) / 12, 6);
+    expect(cell("Against the limit", 1)).toBe("limit not given");
+    expect(cell("Pull psi", 1)).toBeCloseTo(2200 / (2 * 1.25 * 0.042), 6);
+  });
+});
