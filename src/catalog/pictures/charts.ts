@@ -57,7 +57,7 @@ function axes(across: string, up: string): Part[] {
   return [
     line([LEFT, TOP], [LEFT, FOOT], [RIGHT, FOOT]),
     label([RIGHT, FOOT + 33], across, "end"),
-    label([4, TOP - 8], up, "start"),
+    label([4, TOP - 12], up, "start"),
   ];
 }
 
