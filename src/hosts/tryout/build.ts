@@ -9,18 +9,7 @@ export const ROOT = fileURLToPath(new URL("../../../", import.meta.url));
 export const PAGE_FOLDER = join(ROOT, ".cache/tryout");
 
 /** What the built page is made from; it is built again when one of these is younger. */
-const SOURCES = [
-  "src/math",
-  "src/cells",
-  "src/functions",
-  "src/catalog",
-  "src/sheets",
-  "src/formula",
-  "src/xlsx",
-  "src/engine",
-  "src/hosts",
-  "package-lock.json",
-];
+const SOURCES = ["src", "package-lock.json"];
 
 /** Builds the page unless it is there and fresh. `tell` hears what takes long. */
 export async function buildPage(tell: (line: string) => void = () => undefined): Promise<void> {
