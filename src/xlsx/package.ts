@@ -8,8 +8,14 @@ export interface Package {
   names(): string[];
   has(part: string): boolean;
   text(part: string): string;
+  /** Whether a part holds the same bytes in another file. */
+  same(part: string, other: Package): boolean;
+  /** The bytes of a part as the file has it, unpacked. */
+  content(part: string): Uint8Array;
   put(part: string, text: string): void;
   remove(part: string): void;
+  /** The parts that were put or taken out since the file was opened. */
+  touched(): ReadonlySet<string>;
   bytes(): Promise<Uint8Array>;
 }
 
@@ -21,24 +27,33 @@ const XML_PART = /\.(?:xml|rels|vml)$/i;
 export async function openPackage(bytes: Uint8Array, date: Date): Promise<Package> {
   const { entries, zip } = await openZip(bytes);
   const texts = new Map<string, string>();
+  const touched = new Set<string>();
   const nameOf = new Map([...entries.keys()].map((name) => [name.toLowerCase(), name]));
   const stored = (part: string) => nameOf.get(part.toLowerCase()) ?? part;
+  const content = (part: string): Uint8Array => {
+    const known = texts.get(stored(part));
+    const entry = entries.get(stored(part));
+    if (known !== undefined) return new TextEncoder().encode(known);
+    if (!entry) throw new Refused(`its part ${part} is missing`);
+    return unpacked(bytes, entry);
+  };
   return {
+    content,
+    same: (part, other) => Buffer.compare(content(part), other.content(part)) === 0,
     names: () => Object.keys(zip.files).filter((name) => !zip.files[name]?.dir),
     has: (part) => zip.files[stored(part)] !== undefined,
-    text: (part) => {
-      const known = texts.get(stored(part));
-      const entry = entries.get(stored(part));
-      if (known !== undefined) return known;
-      if (!entry) throw new Refused(`its part ${part} is missing`);
-      return decoded(unpacked(bytes, entry), part);
-    },
+    text: (part) => texts.get(stored(part)) ?? decoded(content(part), part),
     put: (part, text) => {
       nameOf.set(part.toLowerCase(), stored(part));
       texts.set(stored(part), text);
+      touched.add(stored(part));
       zip.file(stored(part), text, { createFolders: false, date });
     },
-    remove: (part) => void zip.remove(stored(part)),
+    remove: (part) => {
+      zip.remove(stored(part));
+      touched.add(stored(part));
+    },
+    touched: () => touched,
     bytes: () => zip.generateAsync({ type: "uint8array", compression: "DEFLATE" }),
   };
 }

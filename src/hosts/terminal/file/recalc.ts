@@ -3,6 +3,7 @@ import { Changes } from "./changes";
 import { openPackage } from "../../../xlsx/package";
 import { agrees, calculateBole } from "./plan";
 import { Refused } from "../../../xlsx/refused";
+import { mustKeepTheRest } from "../../../xlsx/read-back";
 import { withCells } from "../../../xlsx/sheet-edit";
 import { counted, places, whatElse } from "./words";
 import { readWorkbookParts } from "./workbook";
@@ -21,11 +22,14 @@ export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date):
   const calculated = await calculateBole(workbook, engine, false);
   const { bole, results, doubtful } = calculated;
   if (bole.length === 0) throw new Refused("it holds no BOLE formula, so there is nothing to recalculate");
+  const cells = new Map<string, ReadonlySet<string>>();
   for (const sheet of workbook.sheets) {
     const changes = new Changes(sheet);
     for (const result of results) if (result.formula.sheet === sheet.name) changes.show(result);
     const list = changes.list();
-    if (list.length > 0) file.put(sheet.part, withCells(sheet.xml, list));
+    if (list.length === 0) continue;
+    file.put(sheet.part, withCells(sheet.xml, list));
+    cells.set(sheet.part, new Set(list.map(({ row, column }) => `${row} ${column}`)));
   }
   const asked = results.filter(({ formula }) => formula.bole);
   const leaning = results.filter(({ formula }) => !formula.bole);
@@ -38,5 +42,7 @@ export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date):
       `${counted(doubts.length, "of the changed cells was", "of the changed cells were")} out of date in the file, or Excel answers otherwise than the engine: check ${places(doubts)}`,
     ...whatElse(calculated),
   ];
-  return { bytes: await file.bytes(), macros: workbook.macros, summary: sentences.filter(Boolean).join("; ") };
+  const made = await file.bytes();
+  await mustKeepTheRest(bytes, made, { cells, parts: new Set() }, at);
+  return { bytes: made, macros: workbook.macros, summary: sentences.filter(Boolean).join("; ") };
 }

@@ -9,6 +9,7 @@ import { openPackage } from "../../../xlsx/package";
 import { agrees, calculateBole, type Calculated } from "./plan";
 import { Refused } from "../../../xlsx/refused";
 import type { Made } from "./recalc";
+import { mustKeepTheRest } from "../../../xlsx/read-back";
 import { relationsOf, removePart } from "../../../xlsx/relations";
 import { withCells } from "../../../xlsx/sheet-edit";
 import { withFixedSpills, withFixedSpillsIn } from "./spill-pointers";
@@ -19,6 +20,8 @@ import { keyOf, readWorkbookParts, type Formula, type Sheet, type Workbook } fro
 /** What was done to the copy beside turning cells into values, and to which sheets. */
 interface Done {
   cells: [sheet: string, count: number][];
+  /** The cells that were to change, by the sheet's part. */
+  changed: ReadonlyMap<string, ReadonlySet<string>>;
   sentences: string[];
 }
 
@@ -31,8 +34,10 @@ export async function shared(bytes: Uint8Array, engine: Engine, at: Date): Promi
   addAboutSheet(workbook, aboutLines(done, at));
   const [cells, sheets] = [calculated.bole.length, done.cells.length];
   const first = `${counted(cells, "cell")} on ${counted(sheets, "sheet")} became values, taken ${dayAndHour(at)}, their formulas kept as notes`;
+  const made = await workbook.file.bytes();
+  await mustKeepTheRest(bytes, made, { cells: done.changed, parts: workbook.file.touched() }, at);
   return {
-    bytes: await workbook.file.bytes(),
+    bytes: made,
     macros: workbook.macros,
     summary: [first, ...done.sentences].join("; "),
   };
@@ -47,6 +52,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
     [...frozen].filter(([, block]) => !same(block, cellOf({ row: block.top, column: block.left }))),
   );
   const crowded: Formula[] = [];
+  const changed = new Map<string, ReadonlySet<string>>();
   let renamedSpills = 0;
   for (const sheet of sheets) {
     const changes = new Changes(sheet);
@@ -55,6 +61,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
     for (const formula of own) changes.add(becomesValue(formula, resultOf.get(formula)));
     renamedSpills += fixSpills(sheet, spilled, changes);
     const list = changes.list();
+    changed.set(sheet.part, new Set(list.map(({ row, column }) => `${row} ${column}`)));
     const before = list.length > 0 ? withCells(sheet.xml, list) : sheet.xml.xml;
     const pointed = withFixedSpillsIn(before, ["formula", "formula1", "formula2"], sheet.name, spilled);
     renamedSpills += pointed.count;
@@ -85,7 +92,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
     ...leftSentences(workbook),
     ...whatElse(calculated),
   ].filter((sentence): sentence is string => Boolean(sentence));
-  return { cells: cells.filter(([, count]) => count > 0), sentences };
+  return { cells: cells.filter(([, count]) => count > 0), changed, sentences };
 }
 
 /** Without any value, an error says that one is missing; a blank would count as 0. */
