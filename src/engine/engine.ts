@@ -48,7 +48,7 @@ export async function startEngine(registry: Registry = bole): Promise<Engine> {
 
   return {
     evaluate: (formulas) => inTurn(() => evaluateAll(formulas, spreadsheet, messages)),
-    open: (bytes) => inTurn(async () => calculate(await readWorkbook(bytes))),
+    open: (bytes) => inTurn(async () => calculate(readWorkbook(bytes))),
     calculate: (file) => inTurn(() => calculate(file)),
     stop: () => spreadsheet.dispose(),
   };

@@ -145,8 +145,10 @@ function opened(
       }),
     );
   const text = (sheet: string, address: string): string => {
-    const at = file.sheets.find(({ name }) => name === sheet)?.looks.getCell(address).numFmt;
-    return formatted(value(sheet, address), at, format);
+    const { row, column } = placeOf(address);
+    const looks = file.sheets.find(({ name }) => name === sheet)?.looks?.cells;
+    const look = looks?.find((cell) => cell.row === row && cell.column === column)?.look;
+    return formatted(value(sheet, address), look?.numberFormat, format);
   };
   return { sheets, names: file.names, value, text, formulaCells, snapshot };
 }

@@ -1,7 +1,8 @@
-import JSZip from "jszip";
-import { readDirectory, unpacked, type Entry } from "./directory";
+import { readDirectory, packedBytes, unpacked, type Entry } from "./directory";
+import { decoded, encoded, encodingOf } from "./encoding";
 import { Refused } from "./refused";
 import { declaresDocumentType } from "./xml";
+import { packedFile, zipOf } from "./zip";
 
 /** The parts of a workbook file. What is not put anew stays as it is, byte for byte. */
 export interface Package {
@@ -10,66 +11,66 @@ export interface Package {
   text(part: string): string;
   /** Whether a part holds the same bytes in another file. */
   same(part: string, other: Package): boolean;
-  /** The bytes of a part as the file has it, unpacked. */
+  /** The bytes of a part, unpacked. */
   content(part: string): Uint8Array;
   put(part: string, text: string): void;
   remove(part: string): void;
   /** The parts that were put or taken out since the file was opened. */
   touched(): ReadonlySet<string>;
-  bytes(): Promise<Uint8Array>;
+  bytes(): Uint8Array;
 }
 
 const OLE = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
 const ZIP = [0x50, 0x4b];
 const XML_PART = /\.(?:xml|rels|vml)$/i;
 
-/** Opens a workbook file after looking at every part of it once; parts put later bear the time given here. */
-export async function openPackage(bytes: Uint8Array, date: Date): Promise<Package> {
-  const { entries, zip } = await openZip(bytes);
-  const texts = new Map<string, string>();
-  const touched = new Set<string>();
-  const nameOf = new Map([...entries.keys()].map((name) => [name.toLowerCase(), name]));
-  const stored = (part: string) => nameOf.get(part.toLowerCase()) ?? part;
-  const content = (part: string): Uint8Array => {
-    const known = texts.get(stored(part));
-    const entry = entries.get(stored(part));
-    if (known !== undefined) return new TextEncoder().encode(known);
-    if (!entry) throw new Refused(`its part ${part} is missing`);
-    return unpacked(bytes, entry);
-  };
-  return {
-    content,
-    same: (part, other) => Buffer.compare(content(part), other.content(part)) === 0,
-    names: () => Object.keys(zip.files).filter((name) => !zip.files[name]?.dir),
-    has: (part) => zip.files[stored(part)] !== undefined,
-    text: (part) => texts.get(stored(part)) ?? decoded(content(part), part),
-    put: (part, text) => {
-      nameOf.set(part.toLowerCase(), stored(part));
-      texts.set(stored(part), text);
-      touched.add(stored(part));
-      zip.file(stored(part), text, { createFolders: false, date });
-    },
-    remove: (part) => {
-      zip.remove(stored(part));
-      touched.add(stored(part));
-    },
-    touched: () => touched,
-    bytes: () => zip.generateAsync({ type: "uint8array", compression: "DEFLATE" }),
-  };
-}
-
-/** The files within a workbook file, each unpacked once within its bounds before a library reads any of them. */
-export async function openZip(bytes: Uint8Array): Promise<{ entries: Map<string, Entry>; zip: JSZip }> {
+/** Opens a workbook file after looking at every part of it once; parts put later bear the hour given here. */
+export function openPackage(bytes: Uint8Array, at: Date): Package {
   mustBeZip(bytes);
   const entries = new Map(readDirectory(bytes).map((entry) => [entry.name, entry]));
   for (const entry of entries.values()) mustBeSound(bytes, entry);
-  const zip = await JSZip.loadAsync(bytes, { checkCRC32: true }).catch(() => {
-    throw new Refused("it is damaged: a part of it does not fit its checksum");
-  });
-  // A zip may give a file a second name, under which nobody has looked at it.
-  if (Object.keys(zip.files).some((name) => !entries.has(name)))
-    throw new Refused("its parts have names that a workbook cannot have");
-  return { entries, zip };
+  const put = new Map<string, string>();
+  const touched = new Set<string>();
+  // A part is called in any case; it keeps the one it has.
+  const nameOf = new Map([...entries.keys()].map((name) => [name.toLowerCase(), name]));
+  const stored = (part: string) => nameOf.get(part.toLowerCase()) ?? part;
+  const inFile = (part: string): Uint8Array => {
+    const entry = entries.get(stored(part));
+    if (!entry) throw new Refused(`its part ${part} is missing`);
+    return unpacked(bytes, entry);
+  };
+  const content = (part: string): Uint8Array => {
+    const text = put.get(stored(part));
+    if (text === undefined) return inFile(part);
+    return encoded(text, entries.has(stored(part)) ? encodingOf(inFile(part)) : "utf-8");
+  };
+  const file: Package = {
+    content,
+    names: () => [...nameOf.values()].filter((name) => !name.endsWith("/")),
+    has: (part) => nameOf.has(part.toLowerCase()),
+    text: (part) => put.get(stored(part)) ?? decoded(inFile(part), part),
+    same: (part, other) => Buffer.compare(content(part), other.content(part)) === 0,
+    put: (part, text) => {
+      nameOf.set(part.toLowerCase(), stored(part));
+      put.set(stored(part), text);
+      touched.add(stored(part));
+    },
+    remove: (part) => {
+      touched.add(stored(part));
+      put.delete(stored(part));
+      nameOf.delete(part.toLowerCase());
+    },
+    touched: () => touched,
+    bytes: () =>
+      zipOf(
+        [...nameOf.values()].map((name) => {
+          const entry = entries.get(name);
+          if (entry && !put.has(name)) return { ...entry, packed: packedBytes(bytes, entry) };
+          return { ...packedFile(name, content(name), at), ...(entry ? { spelled: entry.spelled, utf8: entry.utf8 } : {}) };
+        }),
+      ),
+  };
+  return file;
 }
 
 function mustBeZip(bytes: Uint8Array): void {
@@ -89,15 +90,11 @@ function mustBeZip(bytes: Uint8Array): void {
 /** Unpacks each part once: what is broken or declares entities is refused before anything is calculated. */
 function mustBeSound(bytes: Uint8Array, entry: Entry): void {
   const content = unpacked(bytes, entry);
-  if (XML_PART.test(entry.name) && declaresDocumentType(decoded(content, entry.name)))
+  if (XML_PART.test(entry.name) && declaresDocumentType(readableStart(content)))
     throw new Refused(`its part ${entry.name} declares a document type (DOCTYPE), which a workbook never needs`);
 }
 
-/** The text of a part, a byte order mark included, so that it goes back as it was. */
-function decoded(content: Uint8Array, part: string): string {
-  try {
-    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(content);
-  } catch {
-    throw new Refused(`its part ${part} is not written in UTF-8`);
-  }
+/** The text of a part that may be read by nobody here, whatever is wrong with its letters. */
+function readableStart(content: Uint8Array): string {
+  return new TextDecoder(encodingOf(content)).decode(content);
 }

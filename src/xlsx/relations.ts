@@ -59,12 +59,16 @@ export function removePart(file: Package, part: string, mentionedBy: string): vo
   file.remove(part);
 }
 
+/** What a part holds: said of the part itself, or of all with its ending. */
 export function contentTypeOf(file: Package, part: string): string | undefined {
-  const overrides = elements(file.text(CONTENT_TYPES), "Override");
-  const own = overrides.find(
-    ({ attributes }) => attribute(attributes, "PartName")?.toLowerCase() === `/${part}`.toLowerCase(),
-  );
-  return own && attribute(own.attributes, "ContentType");
+  const xml = file.text(CONTENT_TYPES);
+  const said = (element: string, key: string, wanted: string) => {
+    const found = elements(xml, element).find(
+      ({ attributes }) => attribute(attributes, key)?.toLowerCase() === wanted.toLowerCase(),
+    );
+    return found && attribute(found.attributes, "ContentType");
+  };
+  return said("Override", "PartName", `/${part}`) ?? said("Default", "Extension", part.slice(part.lastIndexOf(".") + 1));
 }
 
 export function declarePart(file: Package, part: string, contentType: string): void {

@@ -5,6 +5,8 @@ import { Refused } from "./refused";
 export interface Tag {
   /** Without the namespace's prefix. */
   name: string;
+  /** The prefix, colon included; usually none. */
+  prefix: string;
   kind: "open" | "close" | "alone";
   attributes: string;
   start: number;
@@ -13,28 +15,43 @@ export interface Tag {
   depth: number;
 }
 
-const TAG =
-  /<(?:!--[\s\S]*?-->|!\[CDATA\[[\s\S]*?\]\]>|\?[\s\S]*?\?>|(\/?)([^\s/>!?]+)((?:"[^"]*"|'[^']*'|[^>"'])*)>)/g;
+/** A tag behind its `<`. No raw `<` may stand in it, so that a broken one ends the search at the next. */
+const TAG = /(\/?)((?:[^\s/>!?<:]+:)?)([^\s/>!?<:]+)((?:"[^"<]*"|'[^'<]*'|[^<>"'])*)>/y;
 
-/** The tags of an XML text in order; comments, instructions and CDATA are passed over. */
+/** What is passed over, from its first signs to its last. */
+const PASSED_OVER: readonly [from: string, to: string][] = [
+  ["<!--", "-->"],
+  ["<![CDATA[", "]]>"],
+  ["<?", "?>"],
+];
+
+/** The tags of an XML text in order; comments, instructions and CDATA are passed over. Each sign is looked at once. */
 export function* tags(xml: string): Generator<Tag> {
   const open: string[] = [];
-  for (const found of xml.matchAll(TAG)) {
-    const [all, slash, fullName, rest = ""] = found;
-    if (!fullName) continue;
+  for (let start = xml.indexOf("<"); start >= 0; ) {
+    const passed = PASSED_OVER.find(([from]) => xml.startsWith(from, start));
+    if (passed) {
+      const end = xml.indexOf(passed[1], start + passed[0].length);
+      if (end < 0) throw broken("it ends within a comment");
+      start = xml.indexOf("<", end);
+      continue;
+    }
+    TAG.lastIndex = start + 1;
+    const [all, slash, prefix = "", name = "", rest = ""] = TAG.exec(xml) ?? [];
+    if (all === undefined) throw broken("a tag does not end");
+    const end = start + 1 + all.length;
     const alone = rest.endsWith("/");
-    if (slash && open.pop() !== fullName) throw new Refused("its XML is broken: an element is closed that is not open");
-    yield {
-      name: fullName.slice(fullName.indexOf(":") + 1),
-      kind: slash ? "close" : alone ? "alone" : "open",
-      attributes: alone ? rest.slice(0, -1) : rest,
-      start: found.index,
-      end: found.index + all.length,
-      depth: open.length,
-    };
-    if (!slash && !alone) open.push(fullName);
+    if (slash && open.pop() !== prefix + name) throw broken("an element is closed that is not open");
+    const kind = slash ? "close" : alone ? "alone" : "open";
+    yield { name, prefix, kind, attributes: alone ? rest.slice(0, -1) : rest, start, end, depth: open.length };
+    if (kind === "open") open.push(prefix + name);
+    start = xml.indexOf("<", end);
   }
-  if (open.length > 0) throw new Refused("its XML is broken: it ends before its last element does");
+  if (open.length > 0) throw broken("it ends before its last element does");
+}
+
+function broken(how: string): Refused {
+  return new Refused(`its XML is broken: ${how}`);
 }
 
 /** An element with what stands in it. */
@@ -63,7 +80,7 @@ export function elements(xml: string, name: string): Element[] {
 
 /** The prefix, colon included, that a text writes before the names of its own elements: usually none. */
 export function prefixOf(xml: string): string {
-  for (const { 1: slash, 2: name } of xml.matchAll(TAG)) if (name && !slash) return /^.*:/.exec(name)?.[0] ?? "";
+  for (const { prefix } of tags(xml)) return prefix;
   return "";
 }
 
@@ -129,7 +146,18 @@ export function patched(text: string, patches: readonly Patch[]): string {
   return parts.join("") + text.slice(at);
 }
 
-/** What declares a document type may declare entities too; a workbook needs neither. */
+/**
+ * What declares a document type may declare entities too; a workbook needs neither. Comments and instructions may stand
+ * before it, as many as one likes: each is passed over once.
+ */
 export function declaresDocumentType(xml: string): boolean {
-  return /^\uFEFF?(?:\s|<\?[\s\S]*?\?>|<!--[\s\S]*?-->)*<!/.test(xml);
+  for (let at = xml.search(/[^\s\uFEFF]/); at >= 0; ) {
+    const closing = xml.startsWith("<?", at) ? "?>" : xml.startsWith("<!--", at) ? "-->" : undefined;
+    if (!closing) return xml.startsWith("<!", at);
+    const end = xml.indexOf(closing, at);
+    if (end < 0) return false;
+    at = end + closing.length;
+    while (/\s/.test(xml.charAt(at))) at++;
+  }
+  return false;
 }

@@ -122,7 +122,7 @@ describe("a file that is made to do harm is refused by the try-out sheet before 
     [
       "a row that no sheet has",
       () => workbook(SHEET, (xml) => xml.replace("</sheetData>", '<row r="2000000000"/></sheetData>')),
-      /names row 2000000000/,
+      /has a row 2000000000/,
     ],
     [
       "a column that no sheet has",

@@ -16,7 +16,7 @@ async function readBack(part: string, from: string, to: string, mayChange = { ce
   expect(before[part]).toContain(from);
   const after = { ...before, [part]: before[part]!.replace(from, to) };
   const intended = { cells: new Map([[SHEET, new Set(mayChange.cells)]]), parts: new Set(mayChange.parts) };
-  await mustKeepTheRest(await zipped(before), await zipped(after), intended, AT);
+  mustKeepTheRest(await zipped(before), await zipped(after), intended, AT);
 }
 
 describe("a workbook that is read back before it replaces anything", () => {
@@ -49,8 +49,8 @@ describe("a workbook that is read back before it replaces anything", () => {
     const without = Object.fromEntries(Object.entries(before).filter(([part]) => part !== "docProps/note.txt"));
     const [whole, less] = [await zipped(before), await zipped(without)];
     const nothing = { cells: new Map<string, Set<string>>(), parts: new Set<string>() };
-    await expect(mustKeepTheRest(whole, less, nothing, AT)).rejects.toThrow("its part docProps/note.txt is gone");
-    await expect(mustKeepTheRest(less, whole, nothing, AT)).rejects.toThrow("it was not to have");
+    expect(() => mustKeepTheRest(whole, less, nothing, AT)).toThrow("its part docProps/note.txt is gone");
+    expect(() => mustKeepTheRest(less, whole, nothing, AT)).toThrow("it was not to have");
   });
 
   it("lets a part that was to change say more, but nothing less", async () => {

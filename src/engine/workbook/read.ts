@@ -1,15 +1,16 @@
-import type { Held } from "../../xlsx/held";
-import ExcelJS from "exceljs";
-import { openZip } from "../../xlsx/package";
 import { blockOf, fixedRangeOf, placeOf, type Block } from "../../formula/addresses";
-import { readLinks } from "../../xlsx/links";
 import type { DefinedName } from "../../formula/defined-name";
-import { readOpenNames } from "../../xlsx/defined-names";
-import { readable } from "../../xlsx/readable";
-import { serialOf } from "../../xlsx/serial";
-import type { Table } from "../../formula/tables";
+import { expandTables, type Table } from "../../formula/tables";
 import { asTyped, expandSpills } from "../../formula/typed";
-import { expandTables } from "../../formula/tables";
+import { readOpenNames } from "../../xlsx/defined-names";
+import { formulasIn } from "../../xlsx/formulas";
+import type { Held } from "../../xlsx/held";
+import { layoutOf, type Layout } from "../../xlsx/layout";
+import { openPackage } from "../../xlsx/package";
+import { readParts, type SheetPart, type WorkbookParts } from "../../xlsx/parts";
+import { relationsOf } from "../../xlsx/relations";
+import { readStyles, type CellLook } from "../../xlsx/styles";
+import { attribute, elements } from "../../xlsx/xml";
 
 /** A cell of the file: what it held when it was saved and, if it calculates, its formula as typed and as expanded. */
 export interface FileCell {
@@ -29,7 +30,15 @@ export interface FileCell {
 export interface FileSheet {
   name: string;
   cells: FileCell[];
-  looks: ExcelJS.Worksheet;
+  /** How it looks; left out where nobody looks at it. */
+  looks?: SheetLooks;
+}
+
+/** The look of each cell that has one, and of the sheet round them. */
+export interface SheetLooks {
+  hidden: boolean;
+  layout: Layout;
+  cells: { row: number; column: number; look: CellLook }[];
 }
 
 export interface FileWorkbook {
@@ -37,38 +46,88 @@ export interface FileWorkbook {
   names: DefinedName[];
 }
 
-/** Reads an .xlsx file: cells, formulas, tables and names. */
-export async function readWorkbook(bytes: Uint8Array): Promise<FileWorkbook> {
-  const { zip } = await openZip(bytes);
-  const workbook = new ExcelJS.Workbook();
-  const workbookXml = (await zip.file("xl/workbook.xml")?.async("string")) ?? "";
-  const names = readOpenNames(workbookXml);
-  const links = await readLinks(zip, workbookXml);
-  await workbook.xlsx.load((await readable(zip)) as unknown as ExcelJS.Buffer);
-  const tables = workbook.worksheets.flatMap(tablesOf);
-  const sheets = workbook.worksheets.map((looks) => ({
-    name: looks.name,
-    cells: cellsOf(looks, links.get(looks.name)),
-    looks,
-  }));
+/** Nothing is written into a file that is only read, so no hour is needed. */
+const NO_HOUR = new Date(0);
+
+/** Reads an .xlsx file: cells, formulas, tables, names and looks. */
+export function readWorkbook(bytes: Uint8Array): FileWorkbook {
+  const parts = readParts(openPackage(bytes, NO_HOUR));
+  const looks = stylesOf(parts);
+  const sheets = parts.sheets.map((sheet) => sheetOf(sheet, looks));
   const spills = new Map<string, Block>();
   for (const { name, cells } of sheets)
     for (const { row, column, spill } of cells) if (spill) spills.set(`${name}|${row}|${column}`, spill);
-  for (const sheet of sheets) for (const cell of sheet.cells) expand(cell, sheet.name, tables, spills);
-  return { sheets: sheets.map(withoutSpilled), names };
+  for (const sheet of sheets) for (const cell of sheet.cells) expand(cell, sheet.name, parts.tables, spills);
+  return { sheets: sheets.map(withoutSpilled), names: readOpenNames(parts.file.text(parts.part)) };
+}
+
+function stylesOf({ file, part }: WorkbookParts): CellLook[] {
+  const styles = relationsOf(file, part).find(({ type }) => type === "styles")?.target;
+  return styles && file.has(styles) ? readStyles(file.text(styles)) : [];
+}
+
+function sheetOf(sheet: SheetPart, styles: readonly CellLook[]): FileSheet {
+  const layout = layoutOf(sheet);
+  const covered = coveredBy(layout.merges);
+  const formulas = new Map(formulasIn(sheet.xml).map((one) => [one.cell, one]));
+  const links = linksIn(sheet);
+  const all = sheet.xml.rows.flatMap(({ cells }) => cells);
+  const cells = all.flatMap((cell): FileCell[] => {
+    const { row, column, value } = cell;
+    const found = formulas.get(cell);
+    const leadsTo = links.get(`${row} ${column}`);
+    if (covered.has(`${row} ${column}`) || (value === null && !found && leadsTo === undefined)) return [];
+    return [
+      {
+        ...{ row, column, value },
+        ...(found && { stored: found.stored, ...(found.fills && { spill: found.fills }) }),
+        ...(leadsTo !== undefined && { leadsTo }),
+      },
+    ];
+  });
+  const looks = all.flatMap(({ row, column, attributes }) => {
+    const look = styles[Number(attribute(attributes, "s") ?? 0)];
+    return look ? [{ row, column, look }] : [];
+  });
+  return { name: sheet.name, cells, looks: { hidden: sheet.hidden, layout, cells: looks } };
+}
+
+/** The cells of merged blocks but the first, which alone holds anything. */
+function coveredBy(merges: readonly Block[]): Set<string> {
+  const covered = new Set<string>();
+  for (const { top, left, bottom, right } of merges)
+    for (let row = top; row <= bottom; row++)
+      for (let column = left; column <= right; column++)
+        if (row !== top || column !== left) covered.add(`${row} ${column}`);
+  return covered;
+}
+
+/** By place, the sheet that a link within the workbook leads to. */
+function linksIn({ xml: { xml, data } }: SheetPart): Map<string, string> {
+  const links = new Map<string, string>();
+  if (!xml.includes("hyperlink", data.end)) return links;
+  for (const { attributes } of elements(xml, "hyperlink")) {
+    const [cells, location] = [attribute(attributes, "ref"), attribute(attributes, "location")];
+    const leadsTo = location && sheetNamedIn(location);
+    if (!cells || !leadsTo) continue;
+    const { top, left } = blockOf(cells);
+    links.set(`${top} ${left}`, leadsTo);
+  }
+  return links;
+}
+
+/** `'Log book'!A1` leads to Log book. */
+function sheetNamedIn(location: string): string | undefined {
+  const found = /^#?(?:'((?:[^']|'')+)'|([\w.]+))!/.exec(location);
+  return (found?.[1] ?? found?.[2])?.replace(/''/g, "'");
 }
 
 function expand(cell: FileCell, sheet: string, tables: Table[], spills: Map<string, Block>): void {
   if (cell.stored === undefined) return;
   const spillOf = (named: string | undefined, address: string) => {
     const { row, column } = placeOf(address);
-    const spill = spills.get(`${named ?? sheet}|${row}|${column}`) ?? {
-      top: row,
-      left: column,
-      bottom: row,
-      right: column,
-    };
-    return fixedRangeOf(spill);
+    const spill = spills.get(`${named ?? sheet}|${row}|${column}`);
+    return fixedRangeOf(spill ?? { top: row, left: column, bottom: row, right: column });
   };
   const standing = { sheet, row: cell.row, column: cell.column };
   cell.formula = expandSpills(expandTables(asTyped(cell.stored), tables, standing), spillOf);
@@ -80,54 +139,4 @@ function withoutSpilled(sheet: FileSheet): FileSheet {
   const filled = ({ row, column }: FileCell) =>
     spills.some((s) => row >= s.top && row <= s.bottom && column >= s.left && column <= s.right);
   return { ...sheet, cells: sheet.cells.filter((cell) => cell.spill !== undefined || !filled(cell)) };
-}
-
-function cellsOf(sheet: ExcelJS.Worksheet, links: ReadonlyMap<string, string> = new Map()): FileCell[] {
-  const cells: FileCell[] = [];
-  sheet.eachRow((row) =>
-    row.eachCell((cell) => {
-      if (cell.isMerged && cell.master !== cell) return;
-      const leadsTo = links.get(cell.address);
-      const place = { row: Number(cell.row) - 1, column: Number(cell.col) - 1 };
-      cells.push({ ...place, ...contentOf(cell), ...(leadsTo !== undefined && { leadsTo }) });
-    }),
-  );
-  return cells;
-}
-
-function contentOf(cell: ExcelJS.Cell): Pick<FileCell, "value" | "stored" | "spill"> {
-  if (cell.type !== ExcelJS.ValueType.Formula) return { value: held(cell.value) };
-  const { shareType, ref } = cell.value as ExcelJS.CellFormulaValue & { shareType?: string; ref?: string };
-  const spill = shareType === "array" && ref ? { spill: blockOf(ref) } : {};
-  return { value: held(cell.result as ExcelJS.CellValue), stored: cell.formula, ...spill };
-}
-
-function held(value: ExcelJS.CellValue | undefined): Held {
-  if (value === null || value === undefined) return null;
-  if (value instanceof Date) return serialOf(value);
-  if (typeof value !== "object") return value;
-  if ("error" in value) return value.error;
-  if ("richText" in value) return value.richText.map((run) => run.text).join("");
-  if ("text" in value) return String(value.text);
-  return null;
-}
-
-interface TableModel {
-  name: string;
-  tableRef: string;
-  headerRow?: boolean;
-  totalsRow?: boolean;
-  columns: { name: string }[];
-}
-
-function tablesOf(sheet: ExcelJS.Worksheet): Table[] {
-  const models = Object.values((sheet as unknown as { tables: Record<string, { table: TableModel }> }).tables ?? {});
-  return models.map(({ table }) => ({
-    name: table.name,
-    sheet: sheet.name,
-    columns: table.columns.map((column) => column.name),
-    block: blockOf(table.tableRef),
-    headings: table.headerRow !== false,
-    totals: table.totalsRow === true,
-  }));
 }

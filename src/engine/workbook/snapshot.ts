@@ -1,8 +1,7 @@
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import type ExcelJS from "exceljs";
-import { blockOf } from "../../formula/addresses";
 import { looksOf } from "./looks";
 import type { DefinedName } from "../../formula/defined-name";
+import type { Layout } from "../../xlsx/layout";
 import type { FileCell, FileSheet, FileWorkbook } from "./read";
 
 /** Cell kinds of the engine. */
@@ -59,29 +58,32 @@ function nameMap(names: DefinedName[]): Record<string, object> {
 function sheetData(id: string, { name, cells, looks }: FileSheet, styles: Styles): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const put = (row: number, column: number, data: ICellData) => {
-    cellData[row] = { ...cellData[row], [column]: { ...cellData[row]?.[column], ...data } };
+    const own = (cellData[row] ??= {});
+    own[column] = { ...own[column], ...data };
   };
-  looks.eachRow({ includeEmpty: true }, (row) =>
-    row.eachCell({ includeEmpty: true }, (cell) => {
-      if (Object.keys(cell.style ?? {}).length > 0)
-        put(Number(cell.row) - 1, Number(cell.col) - 1, { s: styles.idOf(looksOf(cell)) });
-    }),
-  );
+  for (const { row, column, look } of looks?.cells ?? []) put(row, column, { s: styles.idOf(looksOf(look)) });
   for (const cell of cells) put(cell.row, cell.column, engineCell(cell));
+  const last = (of: "row" | "column") => cells.reduce((most, cell) => Math.max(most, cell[of] + 1), 0);
   return {
-    id,
-    name,
-    cellData,
-    rowCount: looks.rowCount + FREE_ROWS,
-    columnCount: looks.columnCount + FREE_COLUMNS,
+    ...{ id, name, cellData },
+    rowCount: Math.max(last("row"), looks?.layout.rows ?? 0) + FREE_ROWS,
+    columnCount: Math.max(last("column"), looks?.layout.columns ?? 0) + FREE_COLUMNS,
     defaultColumnWidth: USUAL_WIDTH,
     defaultRowHeight: USUAL_HEIGHT,
-    columnData: columnWidths(looks),
-    rowData: rowHeights(looks),
-    mergeData: merges(looks),
-    hidden: looks.state === "visible" ? 0 : 1,
-    ...view(looks),
-    ...(looks.properties.tabColor?.argb ? { tabColor: `#${looks.properties.tabColor.argb.slice(-6)}` } : {}),
+    hidden: looks?.hidden ? 1 : 0,
+    ...(looks && laidOut(looks.layout)),
+  };
+}
+
+function laidOut(layout: Layout): Partial<IWorksheetData> {
+  const { rows, columns } = layout.frozen;
+  return {
+    columnData: columnWidths(layout),
+    rowData: rowHeights(layout),
+    mergeData: merges(layout),
+    showGridlines: layout.gridlines ? 1 : 0,
+    freeze: { xSplit: columns, ySplit: rows, startRow: rows || -1, startColumn: columns || -1 },
+    ...(layout.tab ? { tabColor: `#${layout.tab}` } : {}),
   };
 }
 
@@ -101,40 +103,29 @@ function engineCell({ value, formula, leadsTo }: FileCell): ICellData {
   };
 }
 
-function columnWidths(looks: ExcelJS.Worksheet): IWorksheetData["columnData"] {
-  const widths = Array.from({ length: looks.columnCount }, (_, at) => {
-    const column = looks.getColumn(at + 1);
-    const w = column.width ? Math.round(column.width * PIXELS_PER_CHARACTER) + 5 : USUAL_WIDTH;
-    return [at, { w, hd: column.hidden ? 1 : 0 }];
+function columnWidths({ widths, columns }: Layout): IWorksheetData["columnData"] {
+  const known = Array.from({ length: columns }, (_, at) => {
+    const { characters, hidden = false } = widths.get(at) ?? {};
+    const w = characters ? Math.round(characters * PIXELS_PER_CHARACTER) + 5 : USUAL_WIDTH;
+    return [at, { w, hd: hidden ? 1 : 0 }];
   });
-  return Object.fromEntries(widths) as IWorksheetData["columnData"];
+  return Object.fromEntries(known) as IWorksheetData["columnData"];
 }
 
 /** Rows whose height the file does not set grow with their text. */
-function rowHeights(looks: ExcelJS.Worksheet): IWorksheetData["rowData"] {
-  const heights: [number, object][] = [];
-  looks.eachRow({ includeEmpty: true }, (row, number) => {
-    if (!row.height && !row.hidden && !row.hasValues) return;
-    const h = row.height ? Math.round(row.height * PIXELS_PER_POINT) : USUAL_HEIGHT;
-    heights.push([number - 1, { h, ia: row.height ? 0 : 1, hd: row.hidden ? 1 : 0 }]);
+function rowHeights({ heights }: Layout): IWorksheetData["rowData"] {
+  const known = [...heights].map(([row, { points, hidden }]) => {
+    const h = points ? Math.round(points * PIXELS_PER_POINT) : USUAL_HEIGHT;
+    return [row, { h, ia: points ? 0 : 1, hd: hidden ? 1 : 0 }];
   });
-  return Object.fromEntries(heights) as IWorksheetData["rowData"];
+  return Object.fromEntries(known) as IWorksheetData["rowData"];
 }
 
-function merges(looks: ExcelJS.Worksheet): IRange[] {
-  const ranges = (looks.model as unknown as { merges?: string[] }).merges ?? [];
-  return ranges.map((range) => {
-    const { top, left, bottom, right } = blockOf(range);
-    return { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
-  });
-}
-
-function view(looks: ExcelJS.Worksheet): Partial<IWorksheetData> {
-  const shown = (looks.views as Partial<ExcelJS.WorksheetView>[] | null)?.[0];
-  const frozen = shown?.state === "frozen" ? (shown as ExcelJS.WorksheetViewFrozen) : undefined;
-  const [xSplit, ySplit] = [frozen?.xSplit ?? 0, frozen?.ySplit ?? 0];
-  return {
-    showGridlines: shown?.showGridLines === false ? 0 : 1,
-    freeze: { xSplit, ySplit, startRow: ySplit || -1, startColumn: xSplit || -1 },
-  };
+function merges({ merges }: Layout): IRange[] {
+  return merges.map(({ top, left, bottom, right }) => ({
+    startRow: top,
+    startColumn: left,
+    endRow: bottom,
+    endColumn: right,
+  }));
 }

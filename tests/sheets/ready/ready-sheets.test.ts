@@ -1,4 +1,3 @@
-import ExcelJS from "exceljs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { READY_SHEETS } from "../../../src/sheets/ready";
 import { cellAddress } from "../../../src/formula/cell-address";
@@ -27,10 +26,9 @@ async function calculated(sheet: LaidOut, cleared = false) {
     value: cell.isFormula || cell.content === "" || (cleared && typedIn(cell)) ? null : cell.content,
     ...(cell.isFormula ? { formula: String(cell.content), stored: String(cell.content).slice(1) } : {}),
   }));
-  const looks = new ExcelJS.Workbook().addWorksheet(sheet.name);
-  // The engine's sheet is no larger than the file's, and a plan wants room to spill.
-  looks.getCell("Z60").value = " ";
-  const book = await engine.calculate({ sheets: [{ name: sheet.name, cells, looks }], names: [] });
+  // The engine's sheet is hardly larger than what is in it, and a plan wants room to spill.
+  const room = { row: 59, column: 25, value: " " };
+  const book = await engine.calculate({ sheets: [{ name: sheet.name, cells: [...cells, room] }], names: [] });
   return {
     formulaCells: book.formulaCells(),
     at: (address: string): CellAnswer => book.value(sheet.name, address),

@@ -1,4 +1,3 @@
-import ExcelJS from "exceljs";
 import type { CellAnswer, Engine, OpenedWorkbook } from "../../../engine/engine";
 import { addressOf, type Block } from "../../../formula/addresses";
 import type { Held } from "../../../xlsx/held";
@@ -78,12 +77,12 @@ function resultOf(formula: Formula, opened: OpenedWorkbook, filled: ReadonlyMap<
 
 /** The cells as the engine takes them: the formulas asked for, and values for all the rest. */
 function sheetsFor(
-  { sheets, at }: Workbook,
+  workbook: Workbook,
   asked: ReadonlySet<Formula>,
   unable: Reasons,
   blocks: ReadonlyMap<string, Block>,
 ): FileSheet[] {
-  return sheets.map(({ name, xml, formulas }) => {
+  return workbook.sheets.map(({ name, xml, formulas }) => {
     const own = formulas.filter((formula) => asked.has(formula));
     const answers = new Set(
       own.flatMap((formula) => cellsIn(formula.block).map(({ row, column }) => keyOf(name, row, column))),
@@ -98,21 +97,12 @@ function sheetsFor(
     );
     const calculating = own.map((formula): FileCell => {
       const { row, column, stored, array, block } = formula;
-      const text = formulaNow(formula, blocks, at);
+      const text = formulaNow(formula, blocks, workbook);
       // Without the file's value, so that what is read afterwards can only be the engine's.
       return { row, column, value: null, stored, formula: text, ...(array ? { spill: block } : {}) };
     });
-    const held = [...values, ...missing, ...calculating];
-    return { name, cells: held, looks: plainLooks(name, held) };
+    return { name, cells: [...values, ...missing, ...calculating] };
   });
-}
-
-/** A sheet that looks like nothing and is as large as its last cell that holds something. */
-function plainLooks(name: string, cells: readonly FileCell[]): ExcelJS.Worksheet {
-  const looks = new ExcelJS.Workbook().addWorksheet(name);
-  const last = (of: "row" | "column") => cells.reduce((most, cell) => Math.max(most, cell[of]), 0);
-  looks.getCell(last("row") + 1, last("column") + 1).value = 0;
-  return looks;
 }
 
 function filledBlocks(opened: OpenedWorkbook): Map<string, Block> {

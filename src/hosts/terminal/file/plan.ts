@@ -3,7 +3,7 @@ import { outsideQuotes } from "../../../formula/scan";
 import type { Held } from "../../../xlsx/held";
 import { calculate, heldOf, type Reasons, type Result } from "./calculate";
 import { dependentsOf } from "./dependents";
-import type { Formula, Workbook } from "./workbook";
+import { misreadsDays, type Formula, type Workbook } from "./workbook";
 
 /** What the engine makes of a workbook. */
 export interface Calculated {
@@ -32,6 +32,8 @@ export async function calculateBole(workbook: Workbook, engine: Engine, keepDoub
   const leaning = dependentsOf(bole, all);
   const known = await functionsUnknownTo(engine, all);
   const unable: Reasons = new Map(all.flatMap((formula) => reasonNotToAsk(formula, known)));
+  for (const formula of all)
+    if (misreadsDays(formula, workbook)) unable.set(formula, "it reckons with days, which this workbook counts from 1904");
   // Other formulas count as the file's values; those without one must be calculated to be an input at all.
   const inputs = all.filter((formula) => formula.cached === null);
   const wanted = (formulas: readonly Formula[]) => [...new Set([...formulas, ...inputs])];

@@ -6,7 +6,7 @@ import { Refused } from "../../../xlsx/refused";
 import { mustKeepTheRest } from "../../../xlsx/read-back";
 import { withCells } from "../../../xlsx/sheet-edit";
 import { counted, places, whatElse } from "./words";
-import { readWorkbookParts } from "./workbook";
+import { readCalculating } from "./workbook";
 
 /** A workbook made from another, and one line that says what was done. */
 export interface Made {
@@ -17,8 +17,8 @@ export interface Made {
 
 /** The workbook with fresh values in the cells that ask our functions and in those that lean on them. */
 export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date): Promise<Made> {
-  const file = await openPackage(bytes, at);
-  const workbook = readWorkbookParts(file, at);
+  const file = openPackage(bytes, at);
+  const workbook = readCalculating(file, at);
   const calculated = await calculateBole(workbook, engine, false);
   const { bole, results, doubtful } = calculated;
   if (bole.length === 0) throw new Refused("it holds no BOLE formula, so there is nothing to recalculate");
@@ -42,7 +42,7 @@ export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date):
       `${counted(doubts.length, "of the changed cells was", "of the changed cells were")} out of date in the file, or Excel answers otherwise than the engine: check ${places(doubts)}`,
     ...whatElse(calculated),
   ];
-  const made = await file.bytes();
-  await mustKeepTheRest(bytes, made, { cells, parts: new Set() }, at);
+  const made = file.bytes();
+  mustKeepTheRest(bytes, made, { cells, parts: new Set() }, at);
   return { bytes: made, macros: workbook.macros, summary: sentences.filter(Boolean).join("; ") };
 }

@@ -15,7 +15,7 @@ import { withCells } from "../../../xlsx/sheet-edit";
 import { withFixedSpills, withFixedSpillsIn } from "./spill-pointers";
 import { withoutBoleColumns } from "./table-formulas";
 import { counted, dayAndHour, few, places, whatElse } from "./words";
-import { keyOf, readWorkbookParts, type Formula, type Sheet, type Workbook } from "./workbook";
+import { keyOf, readCalculating, type Formula, type Sheet, type Workbook } from "./workbook";
 
 /** What was done to the copy beside turning cells into values, and to which sheets. */
 interface Done {
@@ -27,15 +27,15 @@ interface Done {
 
 /** A copy for someone without the add-in: our formulas become their values and hang on the cells as notes. */
 export async function shared(bytes: Uint8Array, engine: Engine, at: Date): Promise<Made> {
-  const workbook = readWorkbookParts(await openPackage(bytes, at), at);
+  const workbook = readCalculating(openPackage(bytes, at), at);
   const calculated = await calculateBole(workbook, engine, true);
   if (calculated.bole.length === 0) throw new Refused("it holds no BOLE formula: it can be handed on as it is");
   const done = freeze(workbook, calculated);
   addAboutSheet(workbook, aboutLines(done, at));
   const [cells, sheets] = [calculated.bole.length, done.cells.length];
   const first = `${counted(cells, "cell")} on ${counted(sheets, "sheet")} became values, taken ${dayAndHour(at)}, their formulas kept as notes`;
-  const made = await workbook.file.bytes();
-  await mustKeepTheRest(bytes, made, { cells: done.changed, parts: workbook.file.touched() }, at);
+  const made = workbook.file.bytes();
+  mustKeepTheRest(bytes, made, { cells: done.changed, parts: workbook.file.touched() }, at);
   return {
     bytes: made,
     macros: workbook.macros,

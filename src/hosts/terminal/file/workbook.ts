@@ -1,19 +1,16 @@
-import { rewritePlain } from "../../../formula/scan";
-import { blockOf, fixedRangeOf, placeOf, type Block } from "../../../formula/addresses";
-import type { DefinedName } from "../../../formula/defined-name";
-import { readNames } from "../../../xlsx/defined-names";
-import type { Held } from "../../../xlsx/held";
-import { serialOf } from "../../../xlsx/serial";
-import { expandTables, type Table } from "../../../formula/tables";
-import { asTyped, expandSpills } from "../../../formula/typed";
+import { fixedRangeOf, placeOf, rangeOf, type Block } from "../../../formula/addresses";
 import { asksBole, withoutNames } from "../../../formula/names";
-import type { Package } from "../../../xlsx/package";
 import { pointsOutside, referencesOf, type Reference } from "../../../formula/references";
+import { outsideQuotes, rewritePlain } from "../../../formula/scan";
+import { expandTables } from "../../../formula/tables";
+import { asTyped, expandSpills } from "../../../formula/typed";
+import { formulasIn } from "../../../xlsx/formulas";
+import type { Held } from "../../../xlsx/held";
+import type { Package } from "../../../xlsx/package";
+import { readParts, type SheetPart, type WorkbookParts } from "../../../xlsx/parts";
 import { Refused } from "../../../xlsx/refused";
-import { contentTypeOf, relationsOf } from "../../../xlsx/relations";
-import { movedFormula } from "../../../formula/shared-formula";
-import { readSharedTexts, readSheet, type SheetCell, type SheetXml } from "../../../xlsx/sheet-cells";
-import { attribute, elements } from "../../../xlsx/xml";
+import { serialOf } from "../../../xlsx/serial";
+import type { SheetCell } from "../../../xlsx/sheet-cells";
 
 /** A calculating cell of the file. */
 export interface Formula {
@@ -37,135 +34,62 @@ export interface Formula {
   outside: ReturnType<typeof pointsOutside>;
 }
 
-export interface Sheet {
-  name: string;
-  part: string;
-  xml: SheetXml;
+export interface Sheet extends SheetPart {
   formulas: Formula[];
-  tableParts: string[];
 }
 
-export interface Workbook {
-  file: Package;
-  part: string;
+export interface Workbook extends WorkbookParts {
   /** When the values are taken: the hours of the clock on the wall, written as UTC. */
   at: Date;
-  macros: boolean;
   sheets: Sheet[];
-  names: DefinedName[];
 }
 
 /** More than any list of logs that one formula answers. */
 const MOST_CELLS_FILLED = 1_000_000;
 
-const WORKBOOK = /sheet\.main\+xml$|sheet\.macroEnabled\.main\+xml$/i;
-const OTHER_FILES: [RegExp, string][] = [
-  [/template/i, "it is a template: make a workbook from it first"],
-  [/sheet\.binary/i, "it is a binary workbook (.xlsb): save it as .xlsx in Excel"],
-  [/wordprocessingml|presentationml/i, "it is a text or a presentation, not a workbook"],
-];
-
 /** Reads what the file calculates: every sheet's cells, tables and names. */
-export function readWorkbookParts(file: Package, at: Date): Workbook {
-  try {
-    return read(file, at);
-  } catch (fault) {
-    if (fault instanceof Refused) throw fault;
-    throw new Refused(`it is damaged: ${fault instanceof Error ? fault.message : String(fault)}`);
-  }
+export function readCalculating(file: Package, at: Date): Workbook {
+  const parts = readParts(file);
+  return { ...parts, at, sheets: parts.sheets.map((sheet) => ({ ...sheet, formulas: formulasOf(sheet, parts) })) };
 }
 
-function read(file: Package, at: Date): Workbook {
-  const part = workbookPart(file);
-  const type = contentTypeOf(file, part) ?? "";
-  if (!WORKBOOK.test(type))
-    throw new Refused(OTHER_FILES.find(([kind]) => kind.test(type))?.[1] ?? "it is not an .xlsx workbook");
-  const workbookXml = file.text(part);
-  const settings = elements(workbookXml, "workbookPr").map(({ attributes }) => attribute(attributes, "date1904"));
-  if (settings.some((since1904) => since1904 === "1" || since1904 === "true"))
-    throw new Refused("it counts its days from 1904, which the engine does not: change that in Excel's options");
-  const relations = relationsOf(file, part);
-  const texts = relations.find(({ type }) => type === "sharedStrings")?.target;
-  const sharedTexts = texts && file.has(texts) ? readSharedTexts(file.text(texts)) : [];
-  // The numbers of sheet-bound names count every sheet, those with only a chart on them too.
-  const listed = elements(workbookXml, "sheet")
-    .filter(({ depth }) => depth === 2)
-    .map(({ attributes }) => ({
-      name: attribute(attributes, "name") ?? "",
-      relation: relations.find(({ id }) => id === attribute(attributes, "id")),
-    }));
-  const names = readNames(workbookXml);
-  const sheets = listed.flatMap(({ name, relation }) => {
-    if (relation?.type !== "worksheet") return [];
-    const tableParts = relationsOf(file, relation.target).flatMap(({ type, target }) =>
-      type === "table" ? [target] : [],
-    );
-    const xml = readSheet(file.text(relation.target), sharedTexts);
-    return [{ name, part: relation.target, xml, formulas: [] as Formula[], tableParts }];
+function formulasOf(sheet: SheetPart, { tables, names, sheetNames }: WorkbookParts): Formula[] {
+  return formulasIn(sheet.xml).map(({ cell, stored, fills, dynamic }) => {
+    const { row, column } = cell;
+    const block = fills ?? { top: row, left: column, bottom: row, right: column };
+    if ((block.bottom - block.top + 1) * (block.right - block.left + 1) > MOST_CELLS_FILLED)
+      throw new Refused(`a formula on its sheet ${sheet.name} fills ${rangeOf(block)}, more than is calculated here`);
+    const plain = asTyped(withoutNames(stored, names, sheetNames, sheetNames.indexOf(sheet.name)));
+    const forEngine = expandTables(plain, tables, { sheet: sheet.name, row, column });
+    return {
+      ...{ sheet: sheet.name, row, column, cell, cached: cell.value, stored, forEngine },
+      ...{ block, array: fills !== undefined, dynamic },
+      bole: asksBole(plain),
+      references: referencesOf(forEngine, sheet.name),
+      outside: pointsOutside(plain),
+    };
   });
-  const tables = sheets.flatMap((sheet) => sheet.tableParts.map((one) => readTable(file.text(one), sheet.name)));
-  const sheetNames = listed.map(({ name }) => name);
-  for (const sheet of sheets) sheet.formulas = formulasOf(sheet, tables, names, sheetNames);
-  return { file, part, at, macros: /macroEnabled/i.test(type), sheets, names };
 }
 
-function workbookPart(file: Package): string {
-  if (!file.has("[Content_Types].xml") || !file.has("_rels/.rels"))
-    throw new Refused("it is a zip, but not an .xlsx workbook");
-  const main = relationsOf(file, "").find(({ type }) => type === "officeDocument");
-  if (!main || !file.has(main.target)) throw new Refused("it is a zip, but not an .xlsx workbook");
-  return main.target;
-}
+/** The same day has a number so much smaller in a workbook that counts its days from 1904. */
+const DAYS_FROM_1900_TO_1904 = 1462;
 
-function readTable(xml: string, sheet: string): Table {
-  const [table] = elements(xml, "table");
-  if (!table) throw new Refused("one of its tables has no description");
-  const columns = elements(xml, "tableColumn").map(({ attributes }) => attribute(attributes, "name") ?? "");
-  return {
-    name: attribute(table.attributes, "displayName") ?? attribute(table.attributes, "name") ?? "",
-    sheet,
-    columns,
-    block: blockOf(attribute(table.attributes, "ref") ?? "A1"),
-    headings: attribute(table.attributes, "headerRowCount") !== "0",
-    totals: Number(attribute(table.attributes, "totalsRowCount") ?? 0) > 0,
-  };
-}
+/** Functions that take or give a day by its number, which the engine counts from 1900. */
+const READS_DAYS =
+  /(?<![\w.])(?:DATE|DATEVALUE|DATEDIF|DAY|DAYS360|EDATE|EOMONTH|ISOWEEKNUM|MONTH|NETWORKDAYS|TEXT|WEEKDAY|WEEKNUM|WORKDAY|YEAR|YEARFRAC)(?:\.INTL)?\(/i;
 
-function formulasOf({ name: sheet, xml }: Sheet, tables: Table[], names: DefinedName[], sheets: string[]): Formula[] {
-  const masters = new Map<string, { stored: string; row: number; column: number }>();
-  return xml.rows.flatMap(({ cells }) =>
-    cells.flatMap((cell) => {
-      const { row, column, formula } = cell;
-      if (!formula) return [];
-      const type = attribute(formula.attributes, "t");
-      // A what-if table's formula is none that reads like one.
-      if (type === "dataTable") return [];
-      const group = type === "shared" ? attribute(formula.attributes, "si") : undefined;
-      if (group !== undefined && formula.text) masters.set(group, { stored: formula.text, row, column });
-      const master = group === undefined || formula.text ? undefined : masters.get(group);
-      const stored = master ? movedFormula(master.stored, row - master.row, column - master.column) : formula.text;
-      if (!stored) return [];
-      const ref = type === "array" ? attribute(formula.attributes, "ref") : undefined;
-      const block = ref ? blockOf(ref) : { top: row, left: column, bottom: row, right: column };
-      if ((block.bottom - block.top + 1) * (block.right - block.left + 1) > MOST_CELLS_FILLED)
-        throw new Refused(`a formula on its sheet ${sheet} fills ${ref}, more than is calculated here`);
-      const plain = asTyped(withoutNames(stored, names, sheets, sheets.indexOf(sheet)));
-      const forEngine = expandTables(plain, tables, { sheet, row, column });
-      const asked = {
-        bole: asksBole(plain),
-        references: referencesOf(forEngine, sheet),
-        outside: pointsOutside(plain),
-      };
-      const dynamic = type === "array" && attribute(cell.attributes, "cm") !== undefined;
-      const place = { sheet, row, column, cell, cached: cell.value, block, array: type === "array", dynamic };
-      return [{ ...place, ...asked, stored, forEngine }];
-    }),
-  );
+/** Whether a formula reckons with days in a way that the engine does not know for this workbook. */
+export function misreadsDays({ forEngine }: Formula, { since1904 }: Pick<Workbook, "since1904">): boolean {
+  return since1904 && READS_DAYS.test(outsideQuotes(forEngine));
 }
 
 /** The formula at one time of day: TODAY() and NOW() are that day and hour, and `D1#` is the block that D1 fills. */
-export function formulaNow(formula: Formula, blocks: ReadonlyMap<string, Block>, at: Date): string {
-  const day = serialOf(at);
+export function formulaNow(
+  formula: Formula,
+  blocks: ReadonlyMap<string, Block>,
+  { at, since1904 }: Pick<Workbook, "at" | "since1904">,
+): string {
+  const day = serialOf(at) - (since1904 ? DAYS_FROM_1900_TO_1904 : 0);
   const timed = rewritePlain(formula.forEngine, (plain) =>
     plain.replace(/(?<![\w.])TODAY\(\s*\)/gi, String(Math.floor(day))).replace(/(?<![\w.])NOW\(\s*\)/gi, String(day)),
   );

@@ -1,4 +1,5 @@
 import JSZip from "jszip";
+import { packedFile, zipOf } from "../../../../src/xlsx/zip";
 
 const HEADING = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -31,6 +32,11 @@ export function zipped(parts: Record<string, string>): Promise<Uint8Array> {
   const zip = new JSZip();
   for (const [name, text] of Object.entries(parts)) zip.file(name, text, { createFolders: false });
   return zip.generateAsync({ type: "uint8array", compression: "DEFLATE" });
+}
+
+/** Parts in their bytes, packed by our own packer. */
+export function zippedBytes(parts: Record<string, Uint8Array>): Uint8Array {
+  return zipOf(Object.entries(parts).map(([name, content]) => packedFile(name, content, new Date("2026-01-01"))));
 }
 
 export function tinyParts(what: Tiny): Record<string, string> {
