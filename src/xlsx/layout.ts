@@ -60,10 +60,7 @@ function widthsIn(xml: string): Map<number, { characters?: number; hidden: boole
 function mergesIn(xml: string, part: string): Block[] {
   const found = [...xml.matchAll(/<(?:[\w.-]+:)?mergeCell\s[^<>]*>/g)];
   const merges = found.map(([tag]) => blockOf(attribute(tag.slice(tag.indexOf(" ")), "ref") ?? "A1"));
-  const cells = merges.reduce(
-    (sum, { top, left, bottom, right }) => sum + (bottom - top + 1) * (right - left + 1),
-    0,
-  );
+  const cells = merges.reduce((sum, { top, left, bottom, right }) => sum + (bottom - top + 1) * (right - left + 1), 0);
   if (cells > MOST_MERGED_CELLS)
     throw new Refused(`its part ${part} merges ${cells} cells; the limit is ${MOST_MERGED_CELLS}`);
   return merges;

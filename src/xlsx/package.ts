@@ -66,7 +66,10 @@ export function openPackage(bytes: Uint8Array, at: Date): Package {
         [...nameOf.values()].map((name) => {
           const entry = entries.get(name);
           if (entry && !put.has(name)) return { ...entry, packed: packedBytes(bytes, entry) };
-          return { ...packedFile(name, content(name), at), ...(entry ? { spelled: entry.spelled, utf8: entry.utf8 } : {}) };
+          return {
+            ...packedFile(name, content(name), at),
+            ...(entry ? { spelled: entry.spelled, utf8: entry.utf8 } : {}),
+          };
         }),
       ),
   };

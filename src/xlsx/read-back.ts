@@ -16,12 +16,7 @@ export interface Intended {
  * Reads back a workbook that was made from another and compares every part and cell that was not to change, with another
  * reader of XML than the one that edits: so no fault of the editor can reach a person's file. A difference is a refusal.
  */
-export function mustKeepTheRest(
-  before: Uint8Array,
-  after: Uint8Array,
-  intended: Intended,
-  at: Date,
-): void {
+export function mustKeepTheRest(before: Uint8Array, after: Uint8Array, intended: Intended, at: Date): void {
   const [old, made] = [openPackage(before, at), openPackage(after, at)];
   for (const part of old.names()) {
     if (made.has(part)) mustKeepPart(part, old, made, intended);

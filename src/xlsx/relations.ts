@@ -68,7 +68,9 @@ export function contentTypeOf(file: Package, part: string): string | undefined {
     );
     return found && attribute(found.attributes, "ContentType");
   };
-  return said("Override", "PartName", `/${part}`) ?? said("Default", "Extension", part.slice(part.lastIndexOf(".") + 1));
+  return (
+    said("Override", "PartName", `/${part}`) ?? said("Default", "Extension", part.slice(part.lastIndexOf(".") + 1))
+  );
 }
 
 export function declarePart(file: Package, part: string, contentType: string): void {

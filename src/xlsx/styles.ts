@@ -33,7 +33,10 @@ export function readStyles(xml: string): CellLook[] {
   const fills = inside("fills", "fill").map(fillOf);
   const borders = inside("borders", "border").map(edgesOf);
   const formats = new Map(
-    elements(xml, "numFmt").map(({ attributes }) => [number(attributes, "numFmtId"), attribute(attributes, "formatCode")]),
+    elements(xml, "numFmt").map(({ attributes }) => [
+      number(attributes, "numFmtId"),
+      attribute(attributes, "formatCode"),
+    ]),
   );
   return inside("cellXfs", "xf").map(({ attributes, inside: within }) => {
     const format = number(attributes, "numFmtId");

@@ -28,7 +28,7 @@ const PASSED_OVER: readonly [from: string, to: string][] = [
 /** The tags of an XML text in order; comments, instructions and CDATA are passed over. Each sign is looked at once. */
 export function* tags(xml: string): Generator<Tag> {
   const open: string[] = [];
-  for (let start = xml.indexOf("<"); start >= 0; ) {
+  for (let start = xml.indexOf("<"); start >= 0;) {
     const passed = PASSED_OVER.find(([from]) => xml.startsWith(from, start));
     if (passed) {
       const end = xml.indexOf(passed[1], start + passed[0].length);
@@ -151,7 +151,7 @@ export function patched(text: string, patches: readonly Patch[]): string {
  * before it, as many as one likes: each is passed over once.
  */
 export function declaresDocumentType(xml: string): boolean {
-  for (let at = xml.search(/[^\s\uFEFF]/); at >= 0; ) {
+  for (let at = xml.search(/[^\s\uFEFF]/); at >= 0;) {
     const closing = xml.startsWith("<?", at) ? "?>" : xml.startsWith("<!--", at) ? "-->" : undefined;
     if (!closing) return xml.startsWith("<!", at);
     const end = xml.indexOf(closing, at);

@@ -37,10 +37,7 @@ describe("healthy workbooks with other writers' habits", () => {
       }),
     ],
     ["a part in UTF-16 that nobody needs to read", { ...latin(healthy), "customXml/item1.xml": utf16("<a>ä</a>") }],
-    [
-      "every part in UTF-16",
-      Object.fromEntries(Object.entries(healthy).map(([name, text]) => [name, utf16(text)])),
-    ],
+    ["every part in UTF-16", Object.fromEntries(Object.entries(healthy).map(([name, text]) => [name, utf16(text)]))],
     [
       "a comment before the root",
       latin({ ...healthy, [SHEET]: healthy[SHEET]!.replace("<worksheet", "<!-- written by hand --><worksheet") }),
@@ -84,11 +81,7 @@ describe("a workbook that counts its days from 1904", () => {
   });
 
   it("keeps the file's value where a formula reads the calendar, and says so", async () => {
-    const { bytes, summary } = await recalculated(
-      since1904("_xldudf_BOLE_LINEAMOUNT(YEAR(A1),1)", 2026),
-      engine,
-      AT,
-    );
+    const { bytes, summary } = await recalculated(since1904("_xldudf_BOLE_LINEAMOUNT(YEAR(A1),1)", 2026), engine, AT);
     expect(openPackage(bytes, AT).text(SHEET)).toContain("<v>2026</v>");
     expect(summary).toContain("counts from 1904");
   });

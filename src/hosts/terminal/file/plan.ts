@@ -33,7 +33,8 @@ export async function calculateBole(workbook: Workbook, engine: Engine, keepDoub
   const known = await functionsUnknownTo(engine, all);
   const unable: Reasons = new Map(all.flatMap((formula) => reasonNotToAsk(formula, known)));
   for (const formula of all)
-    if (misreadsDays(formula, workbook)) unable.set(formula, "it reckons with days, which this workbook counts from 1904");
+    if (misreadsDays(formula, workbook))
+      unable.set(formula, "it reckons with days, which this workbook counts from 1904");
   // Other formulas count as the file's values; those without one must be calculated to be an input at all.
   const inputs = all.filter((formula) => formula.cached === null);
   const wanted = (formulas: readonly Formula[]) => [...new Set([...formulas, ...inputs])];
