@@ -18,10 +18,28 @@ export interface Entry {
   grade: string;
 }
 
+/** One argument: the sentence written about it, and what its declaration knows. */
 export interface Param {
   name: string;
   optional: boolean;
   text: string;
+  /** The row of the reading page that says how it is read. */
+  kind: string;
+  /** What a bare number means. */
+  bare?: string;
+  /** Examples of what is read. */
+  reads?: string;
+  /** The words that are allowed, where they are a set. */
+  words?: string[];
+  /** What holds where it is left out, where that is a number or a word. */
+  default?: string | number | boolean;
+  /** What a zero means, and how a zero that is meant is typed. */
+  zero?: string;
+  zeroAs?: string;
+  /** Whether a whole range is read as one argument, and how. */
+  many?: string;
+  /** What an example that answers gives for it. */
+  example?: string;
 }
 
 export interface Example {

@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import ts from "typescript";
+import * as functions from "../functions";
+import { paramsOf } from "./comments/arguments";
 import { commentOf, type Comment } from "./comments/comment";
 import { TOPICS, type Entry } from "./entry";
 import { formulasBehind } from "./comments/formulas";
@@ -15,7 +17,7 @@ export function readCatalog(): Entry[] {
 }
 
 /** The files that a topic's worksheet functions stand in, in the order in which its index.ts names them. */
-export function functionFiles(topic: string): string[] {
+function functionFiles(topic: string): string[] {
   const folder = join(ROOT, "src/functions", topic);
   return parsed(join(folder, "index.ts"))
     .statements.filter(ts.isExportDeclaration)
@@ -24,7 +26,7 @@ export function functionFiles(topic: string): string[] {
 
 function entriesIn(path: string, topic: string): Entry[] {
   const file = parsed(path);
-  return file.statements.filter(ts.isFunctionDeclaration).flatMap((statement) => {
+  return file.statements.filter(ts.isVariableStatement).flatMap((statement) => {
     const comment = commentOf(statement, file);
     const name = comment?.tags.get("customfunction")?.[0];
     return comment && name ? [entryOf(name, topic, path, comment)] : [];
@@ -34,14 +36,15 @@ function entriesIn(path: string, topic: string): Entry[] {
 function entryOf(name: string, topic: string, path: string, comment: Comment): Entry {
   const texts = (tag: string) => comment.tags.get(tag) ?? [];
   const formulas = formulasBehind(path, name);
+  const examples = texts("example").map(exampleOf);
   return {
     name,
     topic,
     summary: comment.summary,
     remarks: comment.remarks,
-    params: texts("param").map(paramOf),
+    params: paramsOf(functions[name as keyof typeof functions].takes, path, name, examples),
     returns: (texts("returns")[0] ?? "").replace(/^\{[^}]*\}\s*/, ""),
-    examples: texts("example").map(exampleOf),
+    examples,
     cautions: texts("caution"),
     see: texts("see").flatMap((see) => see.split(/,\s*/)),
     pictures: texts("picture").flatMap((pictures) => pictures.split(/,\s*/)),
@@ -49,11 +52,6 @@ function entryOf(name: string, topic: string, path: string, comment: Comment): E
     formulas,
     grade: gradeOf(formulas.flatMap(({ sources }) => sources)),
   };
-}
-
-function paramOf(text: string) {
-  const [, bracket, name = "", rest = ""] = /^(\[?)(\w+)\]?\s+(.*)$/.exec(text) ?? [];
-  return { name, optional: bracket === "[", text: rest };
 }
 
 function exampleOf(text: string) {

@@ -1,6 +1,18 @@
 /** The only way in: the readers that turn a cell into a number in base units, a name or a list, or say why not. */
-export { mayBeZero, optional, sameForAll, type Argument } from "./reading/argument";
-export { feet, inches } from "./reading/lengths";
+export {
+  mayBeBlank,
+  mayBeZero,
+  named,
+  optional,
+  sameForAll,
+  zeroAsText,
+  zeroCounts,
+  zeroIsNone,
+  type Declaration,
+  type Declarations,
+  type Facts,
+} from "./reading/argument";
+export { boardLength, feet, inches, logLength, spanLength } from "./reading/lengths";
 export {
   anyNumber,
   count,

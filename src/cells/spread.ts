@@ -1,12 +1,17 @@
 import { contentOf, sizeOf, widestRow } from "./cell";
 import { cellError, HandedOn, Unreadable, type CellError } from "./error";
-import { missing, type Argument } from "./reading/argument";
+import type { Argument, Declarations } from "./reading/argument";
+import { boundParts, published, type PublishedArgument } from "./reading/parts";
 
 /** What an answered cell holds. */
 export type Answer = number | string | boolean | CellError;
 
-/** The arguments of a formula, each with the way it is read. */
-export type Arguments<A> = { [K in keyof A]: Argument<A[K]> };
+/** A worksheet function as a host calls it: a range for each argument, nothing for one that is left out. */
+export interface WorksheetFunction {
+  (...ranges: (unknown[][] | null | undefined)[]): Answer[][];
+  /** Its arguments in the order of a call, as they are declared. */
+  readonly takes: readonly PublishedArgument[];
+}
 
 /** A cell of a table as a formula gives it: nothing for an empty cell, an error for a cell without an answer. */
 export type TableCell = number | string | boolean | undefined | Error;
@@ -17,11 +22,10 @@ export type TableCell = number | string | boolean | undefined | Error;
  * numbers are all blank answers 0.
  */
 export function spread<A extends object>(
-  reads: Arguments<A>,
+  declarations: Declarations<A>,
   formula: (given: A) => number | string | boolean,
-): Answer[][] {
-  try {
-    const inputs = inputsOf(reads);
+): WorksheetFunction {
+  return worksheetFunction(declarations, (inputs) => {
     const { height, width } = commonShape(inputs);
     const deciding = decidingInputs(inputs);
     const given = {} as A;
@@ -32,15 +36,15 @@ export function spread<A extends object>(
       answers.push(line);
     }
     return answers;
-  } catch (thrown) {
-    return [[cellError(thrown)]];
-  }
+  });
 }
 
 /** Answers one table for single values and lists. An empty cell is "", because Excel would show null as 0. */
-export function table<A extends object>(reads: Arguments<A>, formula: (given: A) => TableCell[][]): Answer[][] {
-  try {
-    const inputs = inputsOf(reads);
+export function table<A extends object>(
+  declarations: Declarations<A>,
+  formula: (given: A) => TableCell[][],
+): WorksheetFunction {
+  return worksheetFunction(declarations, (inputs) => {
     const { height, width } = commonShape(inputs);
     if (height > 1 || width > 1) {
       const wide = inputs.find(({ height, width }) => height > 1 || width > 1)!;
@@ -48,9 +52,27 @@ export function table<A extends object>(reads: Arguments<A>, formula: (given: A)
     }
     if (isUnfilled(inputs, decidingInputs(inputs), 0, 0)) return [[0]];
     return formula(filled({} as A, inputs, 0, 0)).map((row) => row.map(tableCell));
-  } catch (thrown) {
-    return [[cellError(thrown)]];
-  }
+  });
+}
+
+/** The one place that catches. A call without any argument is no unfilled row: it says what is wanted. */
+function worksheetFunction(
+  declarations: Declarations<object>,
+  answer: (inputs: Input[]) => Answer[][],
+): WorksheetFunction {
+  const takes = published(declarations);
+  const places = new Map(takes.map(({ name }, place) => [name, place]));
+  const wanted = takes.filter(({ facts }) => !facts.optional).map(({ name }) => name);
+  const called = (...ranges: (unknown[][] | null | undefined)[]): Answer[][] => {
+    try {
+      if (wanted.length > 0 && !ranges.some(Array.isArray))
+        throw new Unreadable("arguments", wanted.join(", "), "none");
+      return answer(boundParts(declarations, (name) => ranges[places.get(name)!]).map(inputOf));
+    } catch (thrown) {
+      return [[cellError(thrown)]];
+    }
+  };
+  return Object.assign(called, { takes });
 }
 
 /** One argument with its shape. A constant is read once: its value, or what reading it threw, serves every row. */
@@ -62,13 +84,8 @@ interface Input {
   constant?: { value?: unknown; thrown?: unknown };
 }
 
-function inputsOf(reads: object): Input[] {
-  return Object.entries<Argument<unknown>>(reads as Record<string, Argument<unknown>>).map(([key, argument]) => ({
-    key,
-    argument,
-    height: argument.cells.length,
-    width: widestRow(argument.cells),
-  }));
+function inputOf({ key, argument }: { key: string; argument: Argument<unknown> }): Input {
+  return { key, argument, height: argument.cells.length, width: widestRow(argument.cells) };
 }
 
 function commonShape(inputs: Input[]) {
@@ -161,8 +178,7 @@ function readOnce(input: Input): { value?: unknown; thrown?: unknown } {
 
 function valueOf(argument: Argument<unknown>, cell: unknown): unknown {
   if (!argument.isBlank(cell)) return argument.read(cell, argument.name);
-  if (argument.needed) throw missing(argument.name, cell);
-  return argument.fallback;
+  return argument.whenBlank(cell, argument.name);
 }
 
 function tableCell(cell: TableCell): Answer {

@@ -1,10 +1,10 @@
+import type { WorksheetFunction } from "../cells/spread";
 import * as functions from ".";
 
-/** A worksheet function as a host calls it: each argument is rows of cells. */
-export type WorksheetFunction = (...ranges: unknown[][][]) => unknown[][];
+export type { WorksheetFunction };
 
-/** An argument that was left out; to every function it is the same as a blank cell. */
-export const LEFT_OUT: unknown[][] = [[null]];
+/** An argument that was left out. */
+export const LEFT_OUT = undefined;
 
-/** Every worksheet function, by the name it has in a cell. */
+/** Every worksheet function, by the name it has in a cell; its `takes` are its arguments as they are declared. */
 export const registry: Readonly<Record<string, WorksheetFunction>> = { ...functions };

@@ -2,18 +2,15 @@ import { describe, expect, it } from "vitest";
 import { feet, inches, mayBeNegative, mayBeZero, number, oneOf, optional, yesNo } from "../../src/cells/read";
 import { spread, table } from "../../src/cells/spread";
 import { NoAnswer } from "../../src/math/errors";
+import { called } from "./reading/ask";
 
-const area = (width: unknown, length: unknown, allowance?: unknown) =>
-  spread(
-    {
-      width: inches(width, "width"),
-      length: feet(length, "length"),
-      allowance: optional(inches(allowance, "allowance"), 0),
-    },
-    ({ width, length, allowance }) => {
+const area = (...cells: unknown[]) =>
+  called(
+    spread({ width: inches, length: feet, allowance: optional(inches, 0) }, ({ width, length, allowance }) => {
       if (width > 50) throw new NoAnswer("width (in): wanted 50 or less, got 51");
       return (width + allowance) * length;
-    },
+    }),
+    ...cells,
   );
 const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
 
@@ -91,14 +88,26 @@ describe("blank, zero and left out", () => {
     expect(area({ type: "Error", basicType: "Error", basicValue: "#N/A" }, 10)).toMatchObject([[{ error: "#N/A" }]]));
 
   const named = (name: unknown, size: unknown) =>
-    spread({ name: oneOf({ oak: [], ash: [] }, name, "species"), size: number(size, "size") }, ({ size }) => size);
+    called(
+      spread({ species: oneOf({ oak: [], ash: [] }), size: number }, ({ size }) => size),
+      name,
+      size,
+    );
   it("a name alone does not fill a row", () => expect(named("oak", 0)).toEqual([[0]]));
   it("a size alone asks for the name", () => expect(named(null, 3)).toMatchObject([[{ error: "#VALUE!" }]]));
-  const onlyName = (name: unknown) => spread({ name: oneOf({ oak: [] }, name, "species") }, () => 1);
+  const onlyName = (name: unknown) =>
+    called(
+      spread({ species: oneOf({ oak: [] }) }, () => 1),
+      name,
+    );
   it("where only a name is asked for, its blank is an unfilled row", () => expect(onlyName("")).toEqual([[0]]));
 
   const fall = (from: unknown, to: unknown) =>
-    spread({ from: number(from, "from"), to: mayBeZero(number(to, "to")) }, ({ from, to }) => from - to);
+    called(
+      spread({ from: number, to: mayBeZero(number) }, ({ from, to }) => from - to),
+      from,
+      to,
+    );
   it("where 0 is a real value a blank is 0", () => expect(fall(5, null)).toEqual([[5]]));
 });
 
@@ -110,24 +119,37 @@ describe("a data-type object", () => {
     expect(area(column(holding(0), holding("")), column(null, holding(" ")))).toEqual(column(0, 0));
   });
   it("may hold a minus, TRUE or FALSE", () => {
-    const signed = (cell: unknown) => spread({ a: mayBeNegative(number(cell, "a")) }, ({ a }) => a);
+    const signed = (cell: unknown) =>
+      called(
+        spread({ a: mayBeNegative(number) }, ({ a }) => a),
+        cell,
+      );
     expect(signed(holding(-7))).toEqual([[-7]]);
-    const crossed = (cell: unknown) => spread({ a: number(1, "a"), b: yesNo(cell, "b") }, ({ b }) => b);
+    const crossed = (cell: unknown) =>
+      called(
+        spread({ a: number, b: yesNo }, ({ b }) => b),
+        1,
+        cell,
+      );
     expect(crossed(column(holding(true), holding(false)))).toEqual(column(true, false));
   });
 });
 
 describe("what leaves by the door", () => {
-  const answering = (answer: number) => spread({ a: number(1, "a") }, () => answer);
+  const answering = (answer: number) =>
+    called(
+      spread({ a: number }, () => answer),
+      1,
+    );
   it("is never NaN or infinite", () => {
     expect(answering(NaN)).toMatchObject([[{ error: "#VALUE!", message: expect.stringMatching(/fault in Bole/) }]]);
     expect(answering(Infinity)).toMatchObject([[{ error: "#N/A" }]]);
   });
   it("says so when Bole itself is at fault", () => {
-    const broken = spread({ a: number(1, "a") }, () => {
+    const broken = spread({ a: number }, () => {
       throw new TypeError("x is undefined");
     });
-    expect(broken).toMatchObject([
+    expect(broken([[1]])).toMatchObject([
       [{ error: "#VALUE!", message: expect.stringMatching(/fault in Bole.*x is undefined/) }],
     ]);
   });
@@ -136,24 +158,24 @@ describe("what leaves by the door", () => {
 describe("a table", () => {
   it("shows an empty cell as empty text, and an error in its own cell", () =>
     expect(
-      table({ a: number(1, "a") }, () => [
+      table({ a: number }, () => [
         ["rule", "board feet"],
         ["Doyle", undefined],
         ["Scribner", new NoAnswer("too small")],
-      ]),
+      ])([[1]]),
     ).toEqual([
       ["rule", "board feet"],
       ["Doyle", ""],
       ["Scribner", { error: "#N/A", message: "too small" }],
     ]));
   it("takes one cell, not a column", () =>
-    expect(table({ a: number(column(1, 2), "a") }, ({ a }) => [[a]])).toMatchObject([[{ error: "#VALUE!" }]]));
-  it("of nothing is 0", () => expect(table({ a: number(0, "a") }, ({ a }) => [[a]])).toEqual([[0]]));
+    expect(table({ a: number }, ({ a }) => [[a]])(column(1, 2))).toMatchObject([[{ error: "#VALUE!" }]]));
+  it("of nothing is 0", () => expect(table({ a: number }, ({ a }) => [[a]])([[0]])).toEqual([[0]]));
 });
 
 describe("whatever a host hands over", () => {
   it("a range of anything is answered with a value or an error, never a throw", () => {
     for (const odd of [undefined, null, [], [[]], [[], [1]], {}, () => 1, Symbol.iterator.description, NaN, [[{}]]])
-      expect(() => spread({ a: inches(odd, "a") }, ({ a }) => a)).not.toThrow();
+      expect(() => spread({ a: inches }, ({ a }) => a)(odd as unknown[][])).not.toThrow();
   });
 });

@@ -1,17 +1,32 @@
-import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
-import { TOPICS, type Entry } from "../entry";
-import { functionFiles } from "../read-catalog";
+import type { Entry } from "../entry";
+import { argumentText } from "./argument-text";
 
 /** Excel's metadata of the functions, for an add-in served from an address. */
-export async function functionsJson(catalog: readonly Entry[], address: string): Promise<string> {
-  const { metadataJson, errors } = await generateCustomFunctionsMetadata(Object.keys(TOPICS).flatMap(functionFiles));
-  if (errors.length > 0) throw new Error(`The functions' comments were refused:\n${errors.join("\n")}`);
-  const entries = new Map(catalog.map((entry) => [entry.name, entry]));
-  const metadata = JSON.parse(metadataJson) as { functions: { id: string; description: string; helpUrl?: string }[] };
-  for (const listed of metadata.functions) {
-    listed.description = entries.get(listed.id)!.summary;
-    listed.helpUrl = `${address}/reference/${listed.id}.html`;
-  }
-  const whole = { allowErrorForDataTypeAny: true, ...metadata };
+export function functionsJson(catalog: readonly Entry[], address: string): string {
+  const whole = {
+    allowErrorForDataTypeAny: true,
+    allowCustomDataForDataTypeAny: true,
+    functions: catalog.map((entry) => ({
+      ...functionMetadata(entry),
+      helpUrl: `${address}/reference/${entry.name}.html`,
+    })),
+  };
   return `${JSON.stringify(whole, null, 2)}\n`;
+}
+
+/** One function: every argument and the answer are ranges of anything, which our own readers look at. */
+function functionMetadata({ name, summary, params }: Entry) {
+  return {
+    description: summary,
+    id: name,
+    name,
+    parameters: params.map((param) => ({
+      description: argumentText(param),
+      dimensionality: "matrix",
+      name: param.name,
+      ...(param.optional && { optional: true }),
+      type: "any",
+    })),
+    result: { dimensionality: "matrix" },
+  };
 }

@@ -13,7 +13,7 @@ export async function printed(readme: string): Promise<Map<string, string>> {
   files.set("src/catalog/catalog.json", `${JSON.stringify(catalog, null, 1)}\n`);
   files.set("src/catalog/sources.json", `${JSON.stringify(sourceRows(catalog), null, 1)}\n`);
   // A build for another address prints its own functions.json.
-  files.set("assets/functions.json", await functionsJson(catalog, DEVELOPMENT_ADDRESS));
+  files.set("assets/functions.json", functionsJson(catalog, DEVELOPMENT_ADDRESS));
   files.set("README.md", withFunctionTable(readme, catalog));
   for (const [name, html] of referencePages(catalog)) files.set(`assets/reference/${name}`, html);
   files.set("assets/reference/style.css", REFERENCE_STYLE);

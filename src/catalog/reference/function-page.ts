@@ -1,4 +1,5 @@
-import { TOPICS, type Entry, type Formula } from "../entry";
+import { TOPICS, type Entry, type Formula, type Param } from "../entry";
+import { argumentNote, zeroText } from "../printing/argument-text";
 import { svg } from "../pictures/draw";
 import { PICTURES } from "../pictures";
 import { exampleList } from "./examples";
@@ -23,7 +24,7 @@ export function functionPage(entry: Entry, catalog: readonly Entry[]): string {
     ...entry.cautions.map((caution) => `<p class="caution" role="note"><strong>Caution.</strong> ${said(caution)}</p>`),
     ...entry.pictures.map(figure),
     entry.params.length > 0
-      ? `<h2>Arguments</h2>\n${pairs(entry.params.map((param) => [paramTerm(param), said(param.text)]))}`
+      ? `<h2>Arguments</h2>\n${pairs(entry.params.map((param) => [paramTerm(param), ...paramLines(param, said)]))}`
       : "",
     `<h2>Answer</h2>\n<p>${said(entry.returns)}</p>`,
     remarks(entry.remarks, said),
@@ -57,6 +58,12 @@ function figure(asked: string): string {
   const picture = PICTURES[asked];
   if (!picture) throw new Error(`@picture ${asked}: there is no such picture in src/catalog/pictures`);
   return `<figure>\n${svg(`picture-${asked}`, picture)}\n<figcaption>${picture.title}</figcaption>\n</figure>`;
+}
+
+/** What is written about an argument, what its declaration knows, and what a zero does. */
+function paramLines(param: Param, said: (text: string) => string): string[] {
+  const known = [argumentNote(param), zeroText(param)].filter(Boolean).map(said);
+  return [said(param.text), ...known.map((text) => `<span class="quiet">${text}</span>`)];
 }
 
 function paramTerm({ name, optional }: Entry["params"][number]): string {

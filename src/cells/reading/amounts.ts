@@ -12,9 +12,9 @@ import {
   SECONDS_PER_MIN,
   W_PER_HP,
 } from "../../math/units";
-import { shown, type Range } from "../cell";
+import { shown } from "../cell";
 import { Unreadable } from "../error";
-import { argument, isBlankOrZero, numberOrText, type Argument } from "./argument";
+import { changed, declared, mayBeZero, numberOrText, zeroAsText, type Declaration, type Facts } from "./argument";
 import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 
 /** Digits that a sheet keeps and shows; what stands behind them is the accident of binary. */
@@ -30,6 +30,8 @@ const M_PER_FT_EXACT = M_PER_IN * IN_PER_FT;
 
 /** A kind of amount: what a message calls it, what each unit counts in base units, and what a bare number means. */
 interface Kind {
+  kind: string;
+  zeroAs?: string;
   called: string;
   examples?: string;
   /** In small letters; the plural of a word is read too. */
@@ -38,6 +40,8 @@ interface Kind {
 }
 
 const WEIGHT: Kind = {
+  kind: "weight",
+  zeroAs: "0 lb",
   called: "pounds",
   examples: "40, 40 lb, 18 kg, 850 g or 1.2 t (metric)",
   units: {
@@ -54,9 +58,25 @@ const WEIGHT: Kind = {
   },
 };
 /** Up to 300 % is read as a share, so that a cell formatted as percent works: 1.2 is 120 %. */
-const MOISTURE: Kind = { called: "percent", examples: "12 or 12%", units: { "%": 1, percent: 1 }, bare: shareUpTo(3) };
-const SHARE: Kind = { called: "percent", examples: "65 or 65%", units: { "%": 1, percent: 1 }, bare: shareUpTo(1) };
+const MOISTURE: Kind = {
+  kind: "moisture",
+  zeroAs: "0%",
+  called: "percent",
+  examples: "12 or 12%",
+  units: { "%": 1, percent: 1 },
+  bare: shareUpTo(3),
+};
+const SHARE: Kind = {
+  kind: "share",
+  zeroAs: "0%",
+  called: "percent",
+  examples: "65 or 65%",
+  units: { "%": 1, percent: 1 },
+  bare: shareUpTo(1),
+};
 const TEMPERATURE: Kind = {
+  kind: "temperature",
+  zeroAs: "0 F",
   called: "degrees Fahrenheit",
   examples: "68 or 20 C",
   units: {
@@ -71,6 +91,8 @@ const TEMPERATURE: Kind = {
   },
 };
 const SPEED: Kind = {
+  kind: "speed",
+  zeroAs: "0 ft/min",
   called: "feet per minute",
   examples: "5000 or 25 m/s",
   units: {
@@ -82,34 +104,52 @@ const SPEED: Kind = {
   },
 };
 const FORCE: Kind = {
+  kind: "force",
+  zeroAs: "0 lbf",
   called: "pounds of force",
   examples: "2500 or 11 kN",
   units: { lbf: 1, lb: 1, pound: 1, n: 1 / N_PER_LBF, kn: 1000 / N_PER_LBF },
 };
 const STRESS: Kind = {
+  kind: "stress",
+  zeroAs: "0 psi",
   called: "psi",
   examples: "15000 or 100 MPa",
   units: { psi: 1, ksi: 1000, mpa: 1e6 / PA_PER_PSI, bar: 1e5 / PA_PER_PSI, kpa: 1000 / PA_PER_PSI },
 };
 const POWER: Kind = {
+  kind: "power",
+  zeroAs: "0 hp",
   called: "horsepower",
   examples: "20 or 15 kW",
   units: { hp: 1, horsepower: 1, kw: 1000 / W_PER_HP, w: 1 / W_PER_HP },
 };
-const ANGLE: Kind = { called: "degrees", examples: "60", units: { "°": 1, deg: 1, degree: 1 } };
+const ANGLE: Kind = {
+  kind: "angle",
+  zeroAs: "0 deg",
+  called: "degrees",
+  examples: "60",
+  units: { "°": 1, deg: 1, degree: 1 },
+};
 /** 12% as text counts as the sheet itself counts it: 0.12. */
-const PLAIN: Kind = { called: "a number", units: { "%": 0.01 } };
-const MONEY: Kind = { called: "an amount of money", examples: "12.50, without its sign", units: {} };
-const COUNT: Kind = { called: "a whole number", units: {} };
+const PLAIN: Kind = { kind: "number", zeroAs: "none", called: "a number", units: { "%": 0.01 } };
+const MONEY: Kind = {
+  kind: "money",
+  zeroAs: "none",
+  called: "an amount of money",
+  examples: "12.50, without its sign",
+  units: {},
+};
+const COUNT: Kind = { kind: "count", called: "a whole number", units: {} };
 
 /** A weight in pounds. */
 export const pounds = above(WEIGHT);
-/** A moisture content in percent of the oven-dry weight. 0 is oven dry: say mayBeZero where that is meant. */
-export const moisture = above(MOISTURE);
+/** A moisture content in percent of the oven-dry weight. 0 is oven dry. */
+export const moisture = zeroAsText(above(MOISTURE));
 /** A humidity, share, slip or waste in percent. */
-export const percent = above(SHARE);
+export const percent = zeroAsText(above(SHARE));
 /** A temperature in degrees Fahrenheit; it may be below 0. */
-export const fahrenheit = any(TEMPERATURE);
+export const fahrenheit = declared<number>({ ...factsOf(TEMPERATURE), zero: "text" }, "number", reads(TEMPERATURE));
 /** The speed of a rim, band or feed. */
 export const feetPerMinute = above(SPEED);
 /** A force or pull. */
@@ -119,47 +159,46 @@ export const psi = above(STRESS);
 /** A power. */
 export const horsepower = above(POWER);
 /** An angle in degrees. */
-export const degrees = above(ANGLE);
+export const degrees = zeroAsText(above(ANGLE));
 /** A price or a sum, in whatever currency. */
 export const money = above(MONEY);
 /** A plain number above 0: rpm, days, a ratio. */
 export const number = above(PLAIN);
 
 /** A whole number above 0. */
-export function count(range: Range, name: string): Argument<number> {
-  const reader = number(range, name);
-  return { ...reader, read: (cell, as) => whole(amountIn(cell, as, COUNT), cell, as) };
-}
+export const count = declared<number>({ ...factsOf(COUNT), zero: "blank" }, "number", (cell, as) =>
+  whole(amountIn(cell, as, COUNT), cell, as),
+);
 
 /** Any number, 0 and negatives too; a blank is 0. */
-export function anyNumber(range: Range, name: string): Argument<number> {
-  return { ...any(PLAIN)(range, name), needed: null, fallback: 0 };
-}
+export const anyNumber = mayBeZero(declared<number>(factsOf(PLAIN), "number", reads(PLAIN)));
 
 /** Lets an amount be below 0, such as a fee received where a cost is asked. */
-export function mayBeNegative(reader: Argument<number>): Argument<number> {
-  const read = (cell: unknown, name: string): number => {
-    if (typeof cell === "number" && cell < 0) return -reader.read(-cell, name);
-    if (typeof cell === "string" && /^\s*[-−]/.test(cell)) return -reader.read(cell.replace(/[-−]/, ""), name);
-    return reader.read(cell, name);
-  };
-  return { ...reader, read };
+export function mayBeNegative(declaration: Declaration<number>): Declaration<number> {
+  return changed(declaration, {}, (argument) => ({
+    ...argument,
+    read: (cell, name) => {
+      if (typeof cell === "number" && cell < 0) return -argument.read(-cell, name);
+      if (typeof cell === "string" && /^\s*[-−]/.test(cell)) return -argument.read(cell.replace(/[-−]/, ""), name);
+      return argument.read(cell, name);
+    },
+  }));
 }
 
-function above(kind: Kind) {
-  return (range: Range, name: string): Argument<number> => {
-    const read = (cell: unknown, as: string) => {
-      const amount = amountIn(cell, as, kind);
-      if (amount < SMALLEST) throw new Unreadable(as, wanted(kind, " above 0"), shown(cell));
-      return amount;
-    };
-    return { ...argument(range, name, "number", read), isBlank: isBlankOrZero };
-  };
+function above(kind: Kind): Declaration<number> {
+  return declared({ ...factsOf(kind), zero: "blank" }, "number", (cell, as) => {
+    const amount = amountIn(cell, as, kind);
+    if (amount < SMALLEST) throw new Unreadable(as, wanted(kind, " above 0"), shown(cell));
+    return amount;
+  });
 }
 
-function any(kind: Kind) {
-  return (range: Range, name: string): Argument<number> =>
-    argument(range, name, "number", (cell, as) => amountIn(cell, as, kind));
+function reads(kind: Kind) {
+  return (cell: unknown, as: string) => amountIn(cell, as, kind);
+}
+
+function factsOf({ kind, called, examples, zeroAs }: Kind): Omit<Facts, "optional"> {
+  return { kind, bare: called, ...(examples && { reads: examples }), ...(zeroAs && { zeroAs }) };
 }
 
 function amountIn(cell: unknown, name: string, kind: Kind): number {

@@ -1,16 +1,59 @@
 import { contentOf, gridOf, shown, type Range } from "../cell";
 import { HandedOn, Unreadable } from "../error";
 
-/** How one argument of a worksheet function is read from its cells. */
+/** What is known of an argument before any cell is read: its page, its field in a form and its messages are made of this. */
+export interface Facts {
+  /** The row of the reading page that says how it is read. */
+  readonly kind: string;
+  /** What a bare number means. */
+  readonly bare?: string;
+  /** Examples of what is read, as a message offers them. */
+  readonly reads?: string;
+  /** The words that are allowed, where they are a set. */
+  readonly words?: readonly string[];
+  readonly optional: boolean;
+  /** What holds where it is left out. */
+  readonly default?: unknown;
+  /** What a zero means, where it is a number. */
+  readonly zero?: Zero;
+  /** A zero as it is typed so that nobody takes it for a blank: `0%`. */
+  readonly zeroAs?: string;
+  /** Whether a whole range is read as one argument, and how. */
+  readonly many?: "list" | "series" | "grid" | "rows" | "columns" | "settings";
+  /** The name it was published with, where that is not its key without the unit. */
+  readonly name?: string;
+}
+
+/**
+ * What a zero means. `blank`: the amount cannot be 0, so a 0 is a blank. `none`: a 0 and a blank are both none.
+ * `text`: 0 typed as text is 0, while a number 0 could be a blank and is refused. `number`: a number 0 is 0 too.
+ */
+export type Zero = "blank" | "none" | "text" | "number";
+
+/** Gives the cells of the argument of that name. */
+export type Take = (name: string) => Range;
+
+/** One argument of a worksheet function, declared once: what is known of it, and how its cells are read. */
+export interface Declaration<T> {
+  readonly facts: Facts;
+  /** The arguments that it is made of, where it is made of several. */
+  readonly parts?: Declarations<Record<string, unknown>>;
+  readonly bind: (take: Take, name: string) => Argument<T>;
+}
+
+/** The arguments of a formula, by its keys. */
+export type Declarations<A> = { readonly [K in keyof A]: Declaration<A[K]> };
+
+/** An argument with the cells that it was called with. */
 export interface Argument<T> {
   readonly name: string;
   /** The cells given, as a grid. A list lies in a grid of one: the whole range is its one value. */
   readonly cells: readonly (readonly unknown[])[];
-  /** What must be there: a number that cannot be 0 in nature, or a name. Null where a blank has a meaning of its own. */
+  /** What must be there: a number, or a name. Null where a blank has a meaning of its own. */
   readonly needed: "number" | "name" | null;
-  /** What a blank stands for, where nothing is needed. */
-  readonly fallback: T | undefined;
   isBlank(cell: unknown): boolean;
+  /** What a blank cell stands for, or why it cannot stand. */
+  whenBlank(cell: unknown, name: string): T;
   /** The value of a cell that is not blank, in base units. Throws Unreadable or HandedOn under the name given. */
   read(cell: unknown, name: string): T;
 }
@@ -28,42 +71,151 @@ export function isBlankOrZero(cell: unknown): boolean {
   return isBlank(cell) || (typeof cell === "string" && /^\s*0+(?:\.0*)?\s*(?:%|["″']|[a-z]+\.?)?\s*$/i.test(cell));
 }
 
-/** What a message says to a cell without a value that is needed. */
-export function missing(name: string, cell: unknown): Unreadable {
-  const got = cell === 0 ? "a blank or 0" : isBlank(cell) ? "a blank" : shown(cell);
-  return new Unreadable(name, "a value (others of this row are given)", got);
+const ZERO_TEXT = /^\s*(?:none|-?0+(?:\.0*)?\s*(?:%|["″']|°?[a-z/]+\.?)?)\s*$/i;
+
+/** A zero that somebody has typed as text: 0, 0%, 0 in, none. */
+export function isZeroText(cell: unknown): boolean {
+  return typeof cell === "string" && ZERO_TEXT.test(cell);
 }
 
-/** An argument that must be given. */
-export function argument<T>(
-  range: Range,
-  name: string,
+/** What a message says to a cell without a value that is needed. */
+export function missing(name: string, cell: unknown, zeroAs?: string): Unreadable {
+  const got = cell === 0 ? "a blank or 0" : isBlank(cell) ? "a blank" : shown(cell);
+  const way = cell === 0 && zeroAs ? `; for 0 write "${zeroAs}"` : "";
+  return new Unreadable(name, `a value (others of this row are given)${way}`, got);
+}
+
+/** An argument of one cell, which must be given. */
+export function declared<T>(
+  facts: Omit<Facts, "optional">,
   needed: "number" | "name",
   read: (cell: unknown, name: string) => T,
-): Argument<T> {
-  return { name, cells: gridOf(range), needed, fallback: undefined, isBlank, read };
+): Declaration<T> {
+  const blank = facts.zero === "blank" ? isBlankOrZero : isBlank;
+  const whenBlank = (cell: unknown, name: string): never => {
+    throw missing(name, cell);
+  };
+  const bind = (take: Take, name: string): Argument<T> => ({
+    name,
+    cells: gridOf(take(name)),
+    needed,
+    isBlank: blank,
+    whenBlank,
+    read,
+  });
+  return { facts: { ...facts, optional: false }, bind };
+}
+
+/** A declaration with some of its facts changed, and what it makes of its cells. */
+export function changed<T, U>(
+  declaration: Declaration<T>,
+  facts: Partial<Facts>,
+  change: (argument: Argument<T>, take: Take) => Argument<U>,
+): Declaration<U> {
+  const bind = (take: Take, name: string) => change(declaration.bind(take, name), take);
+  return { ...declaration, facts: { ...declaration.facts, ...facts }, bind };
+}
+
+/** A declaration that is bound to these cells, whatever its name. */
+export function bound<T>(declaration: Declaration<T>, range: Range, name: string): Argument<T> {
+  return declaration.bind(() => range, name);
+}
+
+/** Gives an argument the name that it was published with, where its key says another. */
+export function named<T>(name: string, declaration: Declaration<T>): Declaration<T> {
+  return { ...declaration, facts: { ...declaration.facts, name } };
 }
 
 /** Lets an argument be left out or blank; the formula then gets the default, or undefined. */
-export function optional<T, D extends T | undefined = undefined>(reader: Argument<T>, fallback?: D): Argument<T | D> {
-  return { ...reader, needed: null, fallback } as Argument<T | D>;
+export function optional<T, D extends T | undefined = undefined>(
+  declaration: Declaration<T>,
+  fallback?: D,
+): Declaration<T | D> {
+  const facts = {
+    optional: true,
+    default: fallback,
+    zero: fallback === 0 ? ("none" as const) : declaration.facts.zero,
+  };
+  return mayBeBlank<T, D>({ ...declaration, facts: { ...declaration.facts, ...facts } }, fallback);
+}
+
+/** Lets the cell of an argument be blank; the formula then gets the default, or undefined. */
+export function mayBeBlank<T, D extends T | undefined = undefined>(
+  declaration: Declaration<T>,
+  fallback?: D,
+): Declaration<T | D> {
+  const { zero, zeroAs } = declaration.facts;
+  const whenBlank = (cell: unknown, name: string): T | D => {
+    if (zero === "text" && cell === 0) throw blankOrZero(name, zeroAs ?? "0", fallback);
+    return fallback as D;
+  };
+  return changed<T, T | D>(declaration, {}, (argument) => ({
+    ...argument,
+    needed: null,
+    isBlank: blankCells(declaration.facts, argument.isBlank),
+    whenBlank,
+  }));
+}
+
+/** A zero that is typed as text was meant, unless it means that there is none. */
+function blankCells({ zero, many }: Facts, ofItsOwn: (cell: unknown) => boolean): (cell: unknown) => boolean {
+  if (many || !zero) return ofItsOwn;
+  return zero === "none" ? (cell) => isBlank(cell) || isZeroText(cell) : isBlank;
+}
+
+function blankOrZero(name: string, zeroAs: string, fallback: unknown): Unreadable {
+  const otherwise = fallback === undefined ? "the usual" : String(fallback);
+  return new Unreadable(name, `"${zeroAs}" for none, or nothing for ${otherwise}`, "0, which could be a blank");
+}
+
+/** For an amount whose zero, typed either way, means that there is none, as a blank does. */
+export function zeroIsNone(declaration: Declaration<number>): Declaration<number> {
+  return { ...declaration, facts: { ...declaration.facts, zero: "none" } };
 }
 
 /** For a number that 0 is a real value of; a blank counts as 0. */
-export function mayBeZero(reader: Argument<number>): Argument<number> {
-  return { ...reader, needed: null, fallback: 0 };
+export function mayBeZero(declaration: Declaration<number>): Declaration<number> {
+  return mayBeBlank<number, number>(zeroIsNone(declaration), 0);
+}
+
+/** For an amount that can be 0 where a blank would mean something else: a 0 has to be typed as text. */
+export function zeroAsText(declaration: Declaration<number>): Declaration<number> {
+  return changed(declaration, { zero: "text" }, (argument) => ({
+    ...zeroRead(argument),
+    whenBlank: (cell, name) => {
+      throw missing(name, cell, declaration.facts.zeroAs);
+    },
+  }));
+}
+
+/** For an amount that must be given and of which 0 is an ordinary value: a number 0 is 0. */
+export function zeroCounts(declaration: Declaration<number>): Declaration<number> {
+  return changed(declaration, { zero: "number" }, (argument) => ({
+    ...zeroRead(argument),
+    whenBlank: (cell, name) => (cell === 0 ? 0 : argument.whenBlank(cell, name)),
+  }));
+}
+
+/** An argument that reads the zeros that are typed as text. */
+function zeroRead<T>(argument: Argument<T>): Argument<T> {
+  return {
+    ...argument,
+    isBlank,
+    read: (cell, name) => (isZeroText(cell) ? (0 as T) : argument.read(cell, name)),
+  };
 }
 
 /**
  * For a figure that stands once for a whole list of logs, such as the kerf: it must be there, but a row of the list
  * that has nothing else in it is still a row that nobody has filled in.
  */
-export function sameForAll<T>(reader: Argument<T>): Argument<T> {
-  const read = (cell: unknown, name: string): T => {
-    if (reader.isBlank(cell)) throw missing(name, cell);
-    return reader.read(cell, name);
-  };
-  return { ...reader, needed: null, isBlank: () => false, read };
+export function sameForAll<T>(declaration: Declaration<T>): Declaration<T> {
+  return changed(declaration, {}, (argument) => ({
+    ...argument,
+    needed: null,
+    isBlank: () => false,
+    read: (cell, name) => (argument.isBlank(cell) ? argument.whenBlank(cell, name) : argument.read(cell, name)),
+  }));
 }
 
 /** The number or text in a cell. An error in it is handed on; a truth value or a blank is refused. */

@@ -1,7 +1,7 @@
 import { IN_PER_FT, CM_PER_IN, M_PER_IN, MM_PER_IN } from "../../math/units";
-import { shown, type Range } from "../cell";
+import { shown } from "../cell";
 import { Unreadable } from "../error";
-import { argument, isBlankOrZero, numberOrText, type Argument } from "./argument";
+import { declared, numberOrText, type Declaration } from "./argument";
 import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 
 /** No length of this trade is longer or shorter; what is, is a slip of the finger. */
@@ -28,22 +28,43 @@ const BARE = new RegExp(`^(${NUMBER})$`);
 
 const IN_PER_METRIC: Record<string, number> = { mm: 1 / MM_PER_IN, cm: 1 / CM_PER_IN, m: 1 / M_PER_IN };
 
+const EXAMPLES = { inches: "14.5, 14 1/2, 5/4 or 36 cm", feet: `8.5, 8'6", 102 in or 2.4 m` };
+
+/**
+ * The longest that can be met in the trade, in feet: more is most often a length in inches. No log, board or beam of a
+ * small mill is near it (common practice, no source; the longest logs scaled whole are about 40 ft).
+ */
+const LONGEST_FT = { log: 65, board: 65, span: 65 };
+
 /** A size in inches: diameter, width, thickness, kerf. A bare number is inches. */
-export function inches(range: Range, name: string): Argument<number> {
-  return lengthOf(range, name, (cell, as) => inchesIn(cell, as, "inches"));
+export const inches = length("size", "inches", "0 in", (cell, as) => inchesIn(cell, as, "inches"));
+
+/** A length in feet. A bare number is feet, and 8-6 is 8 ft 6 in. Kept in inches until here. */
+export const feet = length("length", "feet", "0 ft", (cell, as) => inchesIn(cell, as, "feet") / IN_PER_FT);
+
+/** The length of a log, which no log of the trade exceeds. */
+export const logLength = feetUpTo(LONGEST_FT.log);
+/** The length of a board, or of what is stacked and bundled of boards. */
+export const boardLength = feetUpTo(LONGEST_FT.board);
+/** The length between two supports. */
+export const spanLength = feetUpTo(LONGEST_FT.span);
+
+function length(kind: string, bare: "inches" | "feet", zeroAs: string, read: (cell: unknown, as: string) => number) {
+  return declared<number>({ kind, bare, reads: EXAMPLES[bare], zero: "blank", zeroAs }, "number", read);
 }
 
-/** A length in feet: log, board, span. A bare number is feet, and 8-6 is 8 ft 6 in. Kept in inches until here. */
-export function feet(range: Range, name: string): Argument<number> {
-  return lengthOf(range, name, (cell, as) => inchesIn(cell, as, "feet") / IN_PER_FT);
-}
-
-function lengthOf(range: Range, name: string, read: (cell: unknown, as: string) => number): Argument<number> {
-  return { ...argument(range, name, "number", read), isBlank: isBlankOrZero };
+function feetUpTo(longest: number): Declaration<number> {
+  return length("length", "feet", "0 ft", (cell, as) => {
+    const lengthFt = inchesIn(cell, as, "feet") / IN_PER_FT;
+    if (lengthFt <= longest) return lengthFt;
+    const written = typeof cell === "number" ? cell : Number(cell);
+    const slip = Number.isNaN(written) ? shown(cell) : `${written} ft? for ${written} inches write ${written} in`;
+    throw new Unreadable(as, `feet up to ${longest}`, slip);
+  });
 }
 
 function inchesIn(cell: unknown, name: string, bare: "inches" | "feet"): number {
-  const examples = bare === "inches" ? "14.5, 14 1/2, 5/4 or 36 cm" : `8.5, 8'6", 102 in or 2.4 m`;
+  const examples = EXAMPLES[bare];
   const wanted = `${bare}, such as ${examples}`;
   const given = numberOrText(cell, name, wanted);
   const scale = bare === "feet" ? IN_PER_FT : 1;

@@ -1,7 +1,7 @@
-import { contentOf, shown, type Range } from "../cell";
+import { contentOf, shown } from "../cell";
 import { editDistance } from "../edit-distance";
 import { HandedOn, Unreadable } from "../error";
-import { argument, type Argument } from "./argument";
+import { changed, declared, type Declaration } from "./argument";
 import { UNSEEN } from "./digits";
 
 /** A list of names: each key with the other spellings it is known by. */
@@ -15,23 +15,23 @@ const SHORT_LIST = 6;
 const MOST_EDITS = 5;
 
 /** One name out of a list, in any case, with spaces and hyphens alike. The formula gets the list's key. */
-export function oneOf<K extends string>(names: Names<K>, range: Range, name: string): Argument<K> {
-  return argument(range, name, "name", (cell, as) => keyIn(names, cell, as));
+export function oneOf<K extends string>(names: Names<K>): Declaration<K> {
+  return declared({ kind: "word", words: Object.keys(names) }, "name", (cell, as) => keyIn(names, cell, as));
 }
 
 /** Text as it stands, such as the name of a function. */
-export function text(range: Range, name: string): Argument<string> {
-  return argument(range, name, "name", (cell, as) => textIn(cell, as, "text"));
-}
-
-/** Yes or no, TRUE or FALSE, 1 or 0 as in the sheet's own functions; a blank is no. */
-export function yesNo(range: Range, name: string): Argument<boolean> {
-  const read = (cell: unknown, as: string) =>
-    typeof cell === "boolean" ? cell : cell === 1 || keyIn(YES_NO, cell, as) === "yes";
-  return { ...argument(range, name, "name", read), needed: null, fallback: false };
-}
+export const text = declared<string>({ kind: "text" }, "name", (cell, as) => textIn(cell, as, "text"));
 
 const YES_NO: Names<"yes" | "no"> = { yes: ["y", "true", "1"], no: ["n", "false", "0"] };
+
+/** Yes or no, TRUE or FALSE, 1 or 0 as in the sheet's own functions; a blank is no. */
+export const yesNo: Declaration<boolean> = changed(
+  declared<boolean>({ kind: "yes or no", words: ["yes", "no"] }, "name", (cell, as) =>
+    typeof cell === "boolean" ? cell : cell === 1 || keyIn(YES_NO, cell, as) === "yes",
+  ),
+  { optional: true, default: false },
+  (argument) => ({ ...argument, needed: null, whenBlank: () => false }),
+);
 
 function keyIn<K extends string>(names: Names<K>, cell: unknown, name: string): K {
   const keys = Object.keys(names);

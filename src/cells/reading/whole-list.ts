@@ -1,37 +1,42 @@
-import { gridOf, sizeOf, widestRow, type Range } from "../cell";
+import { gridOf, sizeOf, widestRow } from "../cell";
 import { Unreadable } from "../error";
-import { missing, type Argument } from "./argument";
-import type { Fields } from "./lists";
+import { changed, type Argument, type Declaration, type Declarations, type Take } from "./argument";
+import { boundParts } from "./parts";
 
 /**
  * For a figure that goes with the whole of a list, such as the thickness of a tally. A column of figures beside a column
  * of the list looks as if it went row by row, while every answer would be one of the whole list: it is refused.
  */
-export function forWholeList<T>(reader: Argument<T>, list: Range, listName: string): Argument<T> {
-  if (isOneCell(gridOf(list)) || isOneCell(reader.cells)) return reader;
-  const read = (): never => {
-    throw new Unreadable(reader.name, `one cell, for the whole of ${listName}`, sizeOf(reader.cells));
-  };
-  return { ...reader, cells: [[null]], needed: null, isBlank: () => false, read };
+export function forWholeList<T>(declaration: Declaration<T>, ...lists: string[]): Declaration<T> {
+  return changed(declaration, {}, (argument, take) => {
+    const list = lists.find((name) => !isOneCell(gridOf(take(name))));
+    if (list === undefined || isOneCell(argument.cells)) return argument;
+    const read = (): never => {
+      throw new Unreadable(argument.name, `one cell, for the whole of ${list}`, sizeOf(argument.cells));
+    };
+    return { ...argument, cells: [[null]], needed: null, isBlank: () => false, read };
+  });
 }
 
 /** Cells that make one thing together, such as the diameter and length of a log: all of them are given, or none. */
-export function together<R extends object>(fields: Fields<R>): Argument<R> {
-  const readers = Object.entries<Argument<unknown>>(fields);
-  const isBlank = () => readers.every(([, { cells, isBlank }]) => cells.flat().every(isBlank));
-  const read = (): R => {
-    const values = readers.map(([key, reader]) => [key, onlyValue(reader)] as const);
-    return Object.fromEntries(values) as R;
+export function together<R extends object>(parts: Declarations<R>): Declaration<R> {
+  const bind = (take: Take): Argument<R> => {
+    const fields = boundParts(parts, take);
+    const isBlank = () => fields.every(({ argument }) => argument.cells.flat().every(argument.isBlank));
+    const read = () => Object.fromEntries(fields.map(({ key, argument }) => [key, onlyValue(argument)])) as R;
+    const name = fields.map(({ argument }) => argument.name).join(" and ");
+    const whenBlank = (): never => {
+      throw new Unreadable(name, "a value each", "blanks");
+    };
+    return { name, cells: [[null]], needed: "number", isBlank, whenBlank, read };
   };
-  const name = readers.map(([, { name }]) => name).join(" and ");
-  return { name, cells: [[null]], needed: "number", fallback: undefined, isBlank, read };
+  return { facts: { kind: "together", optional: false }, parts, bind };
 }
 
-function onlyValue(reader: Argument<unknown>): unknown {
-  if (!isOneCell(reader.cells)) throw new Unreadable(reader.name, "one cell", sizeOf(reader.cells));
-  const cell = reader.cells[0]![0];
-  if (reader.isBlank(cell)) throw missing(reader.name, cell);
-  return reader.read(cell, reader.name);
+function onlyValue(argument: Argument<unknown>): unknown {
+  if (!isOneCell(argument.cells)) throw new Unreadable(argument.name, "one cell", sizeOf(argument.cells));
+  const cell = argument.cells[0]![0];
+  return argument.isBlank(cell) ? argument.whenBlank(cell, argument.name) : argument.read(cell, argument.name);
 }
 
 function isOneCell(cells: readonly (readonly unknown[])[]): boolean {

@@ -6,12 +6,15 @@ import { sourceTable } from "../../catalog/about/source-table";
  * Formula, source, range and grade behind a function of Bole.
  *
  * @customfunction SOURCE
- * @param name Name of the function, with or without BOLE. before it.
  * @returns A table with a row for every formula the function rests on
  * @words where does the number come from, trust, proof
  * @example =BOLE.SOURCE("KERFLOSS") gives a table of 2 rows
  * @example =BOLE.SOURCE("SUM") gives #N/A
  */
-export function SOURCE(name: unknown[][]): unknown[][] {
-  return table({ name: text(name, "name") }, sourceTable);
-}
+export const SOURCE = table(
+  {
+    /** Name of the function, with or without BOLE. before it. */
+    name: text,
+  },
+  sourceTable,
+);

@@ -9,6 +9,4 @@ import { versionTable } from "../../catalog/about/version";
  * @words is the add-in there, status
  * @example =BOLE.VERSION() gives "Bole 0.1.0"
  */
-export function VERSION(): unknown[][] {
-  return table({}, versionTable);
-}
+export const VERSION = table({}, versionTable);

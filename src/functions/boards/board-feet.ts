@@ -1,8 +1,9 @@
 import {
-  count as wholeNumber,
-  feet,
+  boardLength,
+  count,
   forWholeList,
   inches,
+  named,
   number,
   oneOf,
   optional,
@@ -25,10 +26,6 @@ import { TALLY_HALVES, tallyBoardFeet } from "../../math/boards/tally";
  * its nominal size by custom (from memory), and its bill must show the actual size: see DRESSEDSIZE.
  *
  * @customfunction BOARDFEET
- * @param thickness Thickness. A bare number is inches; 5/4 works too.
- * @param width Width. A bare number is inches.
- * @param length Length. A bare number is feet; 8'6" and 2.4 m work too.
- * @param [count] How many such boards; 1 when left out, and for a blank or 0 too.
  * @returns Board feet
  * @example =BOLE.BOARDFEET(2, 6, 12) gives 12
  * @example =BOLE.BOARDFEET("5/4", 8, 12, 10) gives 100
@@ -38,22 +35,19 @@ import { TALLY_HALVES, tallyBoardFeet } from "../../math/boards/tally";
  * @see TALLY
  * @picture board
  */
-export function BOARDFEET(
-  thickness: unknown[][],
-  width: unknown[][],
-  length: unknown[][],
-  count?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      thicknessIn: inches(thickness, "thickness"),
-      widthIn: inches(width, "width"),
-      lengthFt: feet(length, "length"),
-      count: optional(wholeNumber(count, "count"), 1),
-    },
-    boardFeet,
-  );
-}
+export const BOARDFEET = spread(
+  {
+    /** Thickness. */
+    thicknessIn: inches,
+    /** Width. */
+    widthIn: inches,
+    /** Length. */
+    lengthFt: boardLength,
+    /** How many such boards. */
+    count: optional(count, 1),
+  },
+  boardFeet,
+);
 
 /**
  * Surface measure of a board: square feet of its face, to the whole foot.
@@ -67,9 +61,6 @@ export function BOARDFEET(
  * halves to the even foot (common practice, no source).
  *
  * @customfunction SURFACEMEASURE
- * @param width Full width of the board. A bare number is inches.
- * @param length Length. A bare number is feet; a part of a foot is dropped.
- * @param [halves] Where an exact half foot goes: down (retail, when left out) or even (export).
  * @returns Whole square feet
  * @example =BOLE.SURFACEMEASURE(6.25, 8) gives 4
  * @example =BOLE.SURFACEMEASURE(8.5, 12) gives 8
@@ -79,16 +70,17 @@ export function BOARDFEET(
  * @see TALLY
  * @picture board
  */
-export function SURFACEMEASURE(width: unknown[][], length: unknown[][], halves?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      widthIn: inches(width, "width"),
-      lengthFt: feet(length, "length"),
-      halves: optional(oneOf(SURFACE_HALVES, halves, "halves"), "down"),
-    },
-    surfaceMeasureFt2,
-  );
-}
+export const SURFACEMEASURE = spread(
+  {
+    /** Full width of the board. */
+    widthIn: inches,
+    /** Length. A part of a foot is dropped. */
+    lengthFt: boardLength,
+    /** Where an exact half foot goes: down (retail) or even (export). */
+    halves: optional(oneOf(SURFACE_HALVES), "down"),
+  },
+  surfaceMeasureFt2,
+);
 
 /**
  * Board feet of many boards of one thickness, piece by piece as graders tally.
@@ -105,10 +97,6 @@ export function SURFACEMEASURE(width: unknown[][], length: unknown[][], halves?:
  * Kiln-dried hardwood is measured again after drying and billed by that tally, with nothing added for shrinkage.
  *
  * @customfunction TALLY
- * @param widths Full widths, a cell a board. A bare number is inches.
- * @param lengths Lengths beside them, or one for all. A bare number is feet; a part of a foot is dropped.
- * @param thickness One thickness for them all. A bare number is inches; 5/4 works too; under 1 in counts as 1 in.
- * @param [halves] Where exact half feet go: down (retail, when left out) or alternate (down and up by turns).
  * @returns Board feet
  * @example =BOLE.TALLY({6.25;8.75;9.25}, {8;12;12}, 1) gives 22
  * @example =BOLE.TALLY({8.5;8.5}, 12, 1, "alternate") gives 17
@@ -119,23 +107,21 @@ export function SURFACEMEASURE(width: unknown[][], length: unknown[][], halves?:
  * @see SURFACEMEASURE
  * @picture board
  */
-export function TALLY(
-  widths: unknown[][],
-  lengths: unknown[][],
-  thickness: unknown[][],
-  halves?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      boards: rows({ widthIn: inches(widths, "widths"), lengthFt: feet(lengths, "lengths") }),
-      thicknessIn: sameForAll(
-        forWholeList(forWholeList(inches(thickness, "thickness"), widths, "widths"), lengths, "lengths"),
-      ),
-      halves: optional(oneOf(TALLY_HALVES, halves, "halves"), "down"),
-    },
-    tallyBoardFeet,
-  );
-}
+export const TALLY = spread(
+  {
+    boards: rows({
+      /** Full widths, a cell a board. */
+      widthIn: named("widths", inches),
+      /** Lengths beside them, or one for all. A part of a foot is dropped. */
+      lengthFt: named("lengths", boardLength),
+    }),
+    /** One thickness for them all. Under 1 in counts as 1 in. */
+    thicknessIn: sameForAll(forWholeList(inches, "widths", "lengths")),
+    /** Where exact half feet go: down (retail) or alternate (down and up by turns). */
+    halves: optional(oneOf(TALLY_HALVES), "down"),
+  },
+  tallyBoardFeet,
+);
 
 /**
  * Board feet in a bundle by its width, length and layers.
@@ -143,11 +129,6 @@ export function TALLY(
  * A quick check of a bill, not a tally: gaps, short boards and narrow layers are in it unless the fill takes them out.
  *
  * @customfunction PACKFEET
- * @param width Width of a layer. A bare number is inches.
- * @param length Length of the bundle. A bare number is feet.
- * @param layers How many layers.
- * @param thickness Thickness of the boards. A bare number is inches; under 1 in counts as 1 in.
- * @param [fill] How much of each layer is wood, 10 to 100 %. 90, 90% and 0.9 are alike; 100 % when left out.
  * @returns Board feet
  * @example =BOLE.PACKFEET(48, 10, 12, 1) gives 480
  * @example =BOLE.PACKFEET(48, 10, 12, 1, 90) gives 432
@@ -156,32 +137,26 @@ export function TALLY(
  * @see TALLY
  * @picture pack
  */
-export function PACKFEET(
-  width: unknown[][],
-  length: unknown[][],
-  layers: unknown[][],
-  thickness: unknown[][],
-  fill?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      widthIn: inches(width, "width"),
-      lengthFt: feet(length, "length"),
-      layers: wholeNumber(layers, "layers"),
-      thicknessIn: inches(thickness, "thickness"),
-      fillPercent: optional(percent(fill, "fill"), 100),
-    },
-    packBoardFeet,
-  );
-}
+export const PACKFEET = spread(
+  {
+    /** Width of a layer. */
+    widthIn: inches,
+    /** Length of the bundle. */
+    lengthFt: boardLength,
+    /** How many layers. */
+    layers: count,
+    /** Thickness of the boards. Under 1 in counts as 1 in. */
+    thicknessIn: inches,
+    /** How much of each layer is wood, 10 to 100 %. */
+    fillPercent: optional(percent, 100),
+  },
+  packBoardFeet,
+);
 
 /**
  * Running feet of one thickness and width that hold the given board feet.
  *
  * @customfunction LINEARFEET
- * @param boardfeet Board feet.
- * @param thickness Thickness. A bare number is inches; under 1 in counts as 1 in.
- * @param width Width. A bare number is inches.
  * @returns Feet
  * @example =BOLE.LINEARFEET(100, "5/4", 6) gives 160
  * @example =BOLE.LINEARFEET(100, 1, -6) gives #VALUE!
@@ -189,13 +164,14 @@ export function PACKFEET(
  * @see BOARDFEET
  * @picture board
  */
-export function LINEARFEET(boardfeet: unknown[][], thickness: unknown[][], width: unknown[][]): unknown[][] {
-  return spread(
-    {
-      boardFeet: number(boardfeet, "boardfeet"),
-      thicknessIn: inches(thickness, "thickness"),
-      widthIn: inches(width, "width"),
-    },
-    linearFeet,
-  );
-}
+export const LINEARFEET = spread(
+  {
+    /** Board feet. */
+    boardFeet: number,
+    /** Thickness. Under 1 in counts as 1 in. */
+    thicknessIn: inches,
+    /** Width. */
+    widthIn: inches,
+  },
+  linearFeet,
+);

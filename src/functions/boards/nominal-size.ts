@@ -11,8 +11,6 @@ import { hardwoodThicknessIn, THICKNESS_STATES } from "../../math/boards/hardwoo
  * for 10/4; what we remember stands in the message of the #N/A.
  *
  * @customfunction QUARTERS
- * @param thickness Nominal thickness: 5/4, 5Q or 1 1/4. A bare number is inches.
- * @param [state] nominal (when left out), kiln-dried, surfaced (two sides) or surfaced one side.
  * @returns Inches
  * @example =BOLE.QUARTERS("5/4") gives 1.25
  * @example =BOLE.QUARTERS("8/4", "surfaced") gives 1.75
@@ -20,15 +18,15 @@ import { hardwoodThicknessIn, THICKNESS_STATES } from "../../math/boards/hardwoo
  * @example =BOLE.QUARTERS("10/4", "surfaced") gives #N/A
  * @words 4/4, 8/4, s2s, s1s, planed, rough thickness, five quarter
  */
-export function QUARTERS(thickness: unknown[][], state?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      thicknessIn: inches(thickness, "thickness"),
-      state: optional(oneOf(THICKNESS_STATES, state, "state"), "nominal"),
-    },
-    hardwoodThicknessIn,
-  );
-}
+export const QUARTERS = spread(
+  {
+    /** Nominal thickness: 5/4, 5Q or 1 1/4. */
+    thicknessIn: inches,
+    /** nominal, kiln-dried, surfaced (two sides) or surfaced one side. */
+    state: optional(oneOf(THICKNESS_STATES), "nominal"),
+  },
+  hardwoodThicknessIn,
+);
 
 /**
  * Least dressed dry size of softwood lumber by its nominal name such as 2x6.
@@ -38,8 +36,6 @@ export function QUARTERS(thickness: unknown[][], state?: unknown[][]): unknown[]
  * edition, which has one schedule green and dry. Green boards and dimension are a little larger; they are not here.
  *
  * @customfunction DRESSEDSIZE
- * @param nominal Nominal thickness x width, the thickness first: 2x6, 5/4x6, 8x8.
- * @param [part] thickness or width, in inches; both as text when left out.
  * @returns Inches, or text with both sides
  * @example =BOLE.DRESSEDSIZE("2x6") gives "1-1/2 x 5-1/2"
  * @example =BOLE.DRESSEDSIZE("2x8", "width") gives 7.25
@@ -50,9 +46,12 @@ export function QUARTERS(thickness: unknown[][], state?: unknown[][]): unknown[]
  * @words actual size, two by four, planed, dimension lumber, s4s
  * @picture dressed
  */
-export function DRESSEDSIZE(nominal: unknown[][], part?: unknown[][]): unknown[][] {
-  return spread(
-    { nominal: nominalSize(nominal, "nominal"), part: optional(oneOf(DRESSED_PARTS, part, "part")) },
-    dressedSize,
-  );
-}
+export const DRESSEDSIZE = spread(
+  {
+    /** Nominal thickness x width, the thickness first: 2x6, 5/4x6, 8x8. */
+    nominal: nominalSize,
+    /** thickness or width, in inches; both as text when left out. */
+    part: optional(oneOf(DRESSED_PARTS)),
+  },
+  dressedSize,
+);

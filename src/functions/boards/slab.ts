@@ -1,4 +1,4 @@
-import { feet, forWholeList, inches, oneOf, optional, series } from "../../cells/read";
+import { boardLength, forWholeList, inches, oneOf, optional, series } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { roundBoardFeet } from "../../math/boards/round-board-feet";
 import { SLAB_METHODS, slabAreaFt2, slabBoardFeet } from "../../math/boards/slab";
@@ -7,9 +7,6 @@ import { SLAB_METHODS, slabAreaFt2, slabBoardFeet } from "../../math/boards/slab
  * Board feet in a round or oval slice cut across a log.
  *
  * @customfunction ROUNDFEET
- * @param diameter1 Diameter one way. A bare number is inches.
- * @param diameter2 Diameter at right angles to it; the same again for a true round.
- * @param thickness Thickness of the slice. A bare number is inches; under 1 in counts as 1 in.
  * @returns Board feet
  * @example =BOLE.ROUNDFEET(24, 24, 2) gives 6.283
  * @example =BOLE.ROUNDFEET(30, 24, "10/4") gives 9.817
@@ -17,16 +14,17 @@ import { SLAB_METHODS, slabAreaFt2, slabBoardFeet } from "../../math/boards/slab
  * @words cookie, disc, cross cut, table top, oval
  * @picture round
  */
-export function ROUNDFEET(diameter1: unknown[][], diameter2: unknown[][], thickness: unknown[][]): unknown[][] {
-  return spread(
-    {
-      diameter1In: inches(diameter1, "diameter1"),
-      diameter2In: inches(diameter2, "diameter2"),
-      thicknessIn: inches(thickness, "thickness"),
-    },
-    roundBoardFeet,
-  );
-}
+export const ROUNDFEET = spread(
+  {
+    /** Diameter one way. */
+    diameter1In: inches,
+    /** Diameter at right angles to it; the same again for a true round. */
+    diameter2In: inches,
+    /** Thickness of the slice. Under 1 in counts as 1 in. */
+    thicknessIn: inches,
+  },
+  roundBoardFeet,
+);
 
 /**
  * Board feet of a live-edge slab from widths read along it at equal steps.
@@ -46,10 +44,6 @@ export function ROUNDFEET(diameter1: unknown[][], diameter2: unknown[][], thickn
  * whether the thickness is that of the green slab or what is left after flattening: none of these has a standard.
  *
  * @customfunction SLABFEET
- * @param thickness Thickness. A bare number is inches; 9/4 works too; under 1 in counts as 1 in.
- * @param widths Widths of one slab at equal steps from end to end, in one row or column. A bare number is inches.
- * @param length Length. A bare number is feet.
- * @param [method] mean (when left out), middle, narrow, third or simpson.
  * @returns Board feet
  * @example =BOLE.SLABFEET("8/4", {30;24;21;20;25}, 10) gives 40
  * @example =BOLE.SLABFEET("8/4", {30;24;21;20;25}, 10, "middle") gives 35
@@ -61,22 +55,19 @@ export function ROUNDFEET(diameter1: unknown[][], diameter2: unknown[][], thickn
  * @see SLABAREA
  * @picture slab
  */
-export function SLABFEET(
-  thickness: unknown[][],
-  widths: unknown[][],
-  length: unknown[][],
-  method?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      thicknessIn: forWholeList(inches(thickness, "thickness"), widths, "widths"),
-      widthsIn: series(inches(widths, "widths")),
-      lengthFt: forWholeList(feet(length, "length"), widths, "widths"),
-      method: optional(oneOf(SLAB_METHODS, method, "method"), "mean"),
-    },
-    slabBoardFeet,
-  );
-}
+export const SLABFEET = spread(
+  {
+    /** Thickness. Under 1 in counts as 1 in. */
+    thicknessIn: forWholeList(inches, "widths"),
+    /** Widths of one slab at equal steps from end to end, in one row or column. */
+    widthsIn: series(inches),
+    /** Length. */
+    lengthFt: forWholeList(boardLength, "widths"),
+    /** mean, middle, narrow, third or simpson. */
+    method: optional(oneOf(SLAB_METHODS), "mean"),
+  },
+  slabBoardFeet,
+);
 
 /**
  * Face area of a live-edge slab in square feet, from the mean of its widths.
@@ -84,8 +75,6 @@ export function SLABFEET(
  * Times the thickness in inches it is the mean of SLABFEET, for slabs of 1 in and thicker.
  *
  * @customfunction SLABAREA
- * @param widths Widths of one slab at equal steps from end to end, in one row or column. A bare number is inches.
- * @param length Length. A bare number is feet.
  * @returns Square feet
  * @example =BOLE.SLABAREA({30;24;21;20;25}, 10) gives 20
  * @example =BOLE.SLABAREA({30;"wide";21}, 10) gives #VALUE!
@@ -93,12 +82,12 @@ export function SLABFEET(
  * @see SLABFEET
  * @picture slab
  */
-export function SLABAREA(widths: unknown[][], length: unknown[][]): unknown[][] {
-  return spread(
-    {
-      widthsIn: series(inches(widths, "widths")),
-      lengthFt: forWholeList(feet(length, "length"), widths, "widths"),
-    },
-    slabAreaFt2,
-  );
-}
+export const SLABAREA = spread(
+  {
+    /** Widths of one slab at equal steps from end to end, in one row or column. */
+    widthsIn: series(inches),
+    /** Length. */
+    lengthFt: forWholeList(boardLength, "widths"),
+  },
+  slabAreaFt2,
+);

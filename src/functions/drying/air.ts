@@ -1,4 +1,4 @@
-import { fahrenheit, moisture as percentMoisture, percent } from "../../cells/read";
+import { fahrenheit, moisture, percent, zeroCounts } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { emcPercent, humidityPercentForEmc } from "../../math/drying/emc";
 
@@ -6,8 +6,6 @@ import { emcPercent, humidityPercentForEmc } from "../../math/drying/emc";
  * Equilibrium moisture content: what wood settles at in air of a temperature and humidity.
  *
  * @customfunction EMC
- * @param temperature A bare number is degrees Fahrenheit; 20 C works too.
- * @param humidity Relative humidity in percent: 65, 65% and 0.65 are the same.
  * @returns Percent of the oven-dry weight
  * @example =BOLE.EMC(140, 55) gives 8.4
  * @example =BOLE.EMC(70, 65%) gives 12.0
@@ -16,19 +14,20 @@ import { emcPercent, humidityPercentForEmc } from "../../math/drying/emc";
  * @see EMCHUMIDITY
  * @picture emc
  */
-export function EMC(temperature: unknown[][], humidity: unknown[][]): unknown[][] {
-  return spread(
-    { temperatureF: fahrenheit(temperature, "temperature"), humidityPercent: percent(humidity, "humidity") },
-    emcPercent,
-  );
-}
+export const EMC = spread(
+  {
+    /** Temperature of the air. */
+    temperatureF: fahrenheit,
+    /** Relative humidity. */
+    humidityPercent: zeroCounts(percent),
+  },
+  emcPercent,
+);
 
 /**
  * The humidity that holds wood at a moisture: the inverse of EMC.
  *
  * @customfunction EMCHUMIDITY
- * @param temperature A bare number is degrees Fahrenheit; 20 C works too.
- * @param moisture Moisture to hold, percent of the oven-dry weight. Up to 3 type it with the sign: 2.5%.
  * @returns Percent relative humidity
  * @example =BOLE.EMCHUMIDITY(70, 8) gives 42.0
  * @example =BOLE.EMCHUMIDITY(70, 40) gives #N/A
@@ -36,9 +35,12 @@ export function EMC(temperature: unknown[][], humidity: unknown[][]): unknown[][
  * @see EMC
  * @picture emc
  */
-export function EMCHUMIDITY(temperature: unknown[][], moisture: unknown[][]): unknown[][] {
-  return spread(
-    { temperatureF: fahrenheit(temperature, "temperature"), moisturePercent: percentMoisture(moisture, "moisture") },
-    humidityPercentForEmc,
-  );
-}
+export const EMCHUMIDITY = spread(
+  {
+    /** Temperature of the air. */
+    temperatureF: fahrenheit,
+    /** Moisture to hold, percent of the oven-dry weight. Up to 3 type it with the sign: 2.5%. */
+    moisturePercent: moisture,
+  },
+  humidityPercentForEmc,
+);

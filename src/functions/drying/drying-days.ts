@@ -1,4 +1,4 @@
-import { fahrenheit, inches, moisture as percentMoisture, oneOf, optional, percent } from "../../cells/read";
+import { fahrenheit, inches, moisture, oneOf, optional, percent } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { airDryDays, DRYING_BOUNDS, USUAL_YARD } from "../../math/drying/air-dry-days";
 import { kilnDays } from "../../math/drying/kiln-days";
@@ -14,13 +14,6 @@ import { SPECIES_NAMES } from "../../math/wood/species";
  * it with a meter and use DRYRATE and DRYFORECAST.
  *
  * @customfunction AIRDRYDAYS
- * @param species Name of the species.
- * @param thickness Board thickness. A bare number is inches; 4/4, 8/4 and 50 mm work too.
- * @param [from] Moisture it starts at, percent of the oven-dry weight; the species' green moisture when left out.
- * @param [to] Moisture to reach, percent; 20 when left out.
- * @param [temperature] Mean of the drying season. A bare number is degrees Fahrenheit; 70 when left out.
- * @param [humidity] Mean relative humidity in percent; 65 when left out.
- * @param [bound] typical (when left out), fast (piled in good drying weather) or slow (piled too late in the year).
  * @returns Days
  * @example =BOLE.AIRDRYDAYS("red oak", "4/4") gives 118
  * @example =BOLE.AIRDRYDAYS("red oak", "8/4", 80, 20, 60, 70, "fast") gives 233
@@ -29,28 +22,25 @@ import { SPECIES_NAMES } from "../../math/wood/species";
  * @words how long to dry, air drying, when is it ready, year per inch
  * @see DRYFORECAST
  */
-export function AIRDRYDAYS(
-  species: unknown[][],
-  thickness: unknown[][],
-  from?: unknown[][],
-  to?: unknown[][],
-  temperature?: unknown[][],
-  humidity?: unknown[][],
-  bound?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      species: oneOf(SPECIES_NAMES, species, "species"),
-      thicknessIn: inches(thickness, "thickness"),
-      fromPercent: optional(percentMoisture(from, "from")),
-      toPercent: optional(percentMoisture(to, "to"), 20),
-      temperatureF: optional(fahrenheit(temperature, "temperature"), USUAL_YARD.temperatureF),
-      humidityPercent: optional(percent(humidity, "humidity"), USUAL_YARD.humidityPercent),
-      bound: optional(oneOf(DRYING_BOUNDS, bound, "bound"), "typical"),
-    },
-    airDryDays,
-  );
-}
+export const AIRDRYDAYS = spread(
+  {
+    /** Name of the species. */
+    species: oneOf(SPECIES_NAMES),
+    /** Board thickness. */
+    thicknessIn: inches,
+    /** Moisture it starts at, percent of the oven-dry weight; the species' green moisture when left out. */
+    fromPercent: optional(moisture),
+    /** Moisture to reach, of the oven-dry weight. */
+    toPercent: optional(moisture, 20),
+    /** Mean temperature of the drying season. */
+    temperatureF: optional(fahrenheit, USUAL_YARD.temperatureF),
+    /** Mean relative humidity. */
+    humidityPercent: optional(percent, USUAL_YARD.humidityPercent),
+    /** typical, fast (piled in good drying weather) or slow (piled too late in the year). */
+    bound: optional(oneOf(DRYING_BOUNDS), "typical"),
+  },
+  airDryDays,
+);
 
 /**
  * Days to dry red oak in a kiln at steady temperature and humidity.
@@ -58,35 +48,26 @@ export function AIRDRYDAYS(
  * The one wood a published time constant was seen for. It says nothing of checking: dry no faster than the wood allows.
  *
  * @customfunction KILNDAYS
- * @param species Name of the species: red oak.
- * @param thickness Board thickness. A bare number is inches; 4/4 and 50 mm work too.
- * @param from Moisture it starts at, percent of the oven-dry weight.
- * @param to Moisture to reach, percent.
- * @param temperature Dry bulb. A bare number is degrees Fahrenheit.
- * @param humidity Relative humidity in percent.
  * @returns Days
  * @example =BOLE.KILNDAYS("red oak", 1, 85, 25, 150, 50) gives 4.5
  * @example =BOLE.KILNDAYS("black walnut", 1, 85, 25, 150, 50) gives #N/A
  * @caution Fast drying checks, honeycombs and casehardens thick oak. Follow a proven schedule and your kiln maker's limits.
  * @words kiln time, how long in the kiln
  */
-export function KILNDAYS(
-  species: unknown[][],
-  thickness: unknown[][],
-  from: unknown[][],
-  to: unknown[][],
-  temperature: unknown[][],
-  humidity: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      species: oneOf(SPECIES_NAMES, species, "species"),
-      thicknessIn: inches(thickness, "thickness"),
-      fromPercent: percentMoisture(from, "from"),
-      toPercent: percentMoisture(to, "to"),
-      temperatureF: fahrenheit(temperature, "temperature"),
-      humidityPercent: percent(humidity, "humidity"),
-    },
-    kilnDays,
-  );
-}
+export const KILNDAYS = spread(
+  {
+    /** Name of the species: red oak. */
+    species: oneOf(SPECIES_NAMES),
+    /** Board thickness. */
+    thicknessIn: inches,
+    /** Moisture it starts at, percent of the oven-dry weight. */
+    fromPercent: moisture,
+    /** Moisture to reach, percent. */
+    toPercent: moisture,
+    /** Dry bulb. */
+    temperatureF: fahrenheit,
+    /** Relative humidity in percent. */
+    humidityPercent: percent,
+  },
+  kilnDays,
+);

@@ -11,20 +11,21 @@ import { SPECIES_NAMES } from "../../math/wood/species";
  * here, because none was seen in print: ask your kiln's maker or a drying handbook.
  *
  * @customfunction KILNSTEPS
- * @param species Name of the species: Oregon white oak.
- * @param thickness Board thickness. A bare number is inches; 4/4 works too.
  * @returns Table: stage, moisture at which it ends, dry bulb and wet bulb in degrees Fahrenheit
  * @example =BOLE.KILNSTEPS("Oregon white oak", "4/4") gives {"stage","until moisture, %","dry bulb, °F","wet bulb, °F";"dry",40,110,106;"dry",30,110,104;"equalize","",180,145;"condition","",180,170}
  * @example =BOLE.KILNSTEPS("black walnut", "4/4") gives #N/A
  * @caution A hot chamber burns and wet heat scalds: keep to your kiln maker's limits and never go in while it runs.
  * @words kiln schedule, wet bulb, dry bulb
  */
-export function KILNSTEPS(species: unknown[][], thickness: unknown[][]): unknown[][] {
-  return table(
-    { species: oneOf(SPECIES_NAMES, species, "species"), thicknessIn: inches(thickness, "thickness") },
-    kilnSteps,
-  );
-}
+export const KILNSTEPS = table(
+  {
+    /** Name of the species: Oregon white oak. */
+    species: oneOf(SPECIES_NAMES),
+    /** Board thickness. */
+    thicknessIn: inches,
+  },
+  kilnSteps,
+);
 
 /**
  * Hours to heat the center of a square pine timber to 133 °F, the temperature that kills insects.
@@ -34,29 +35,22 @@ export function KILNSTEPS(species: unknown[][], thickness: unknown[][]): unknown
  * (30 minutes by the rule for wood packaging) comes on top.
  *
  * @customfunction HEATHOURS
- * @param size Side of the square timber. A bare number is inches; 4 to 12.
- * @param start Temperature of the wood at the start. A bare number is degrees Fahrenheit; 40 to 60.
- * @param chamber Dry bulb of the chamber: 160 or 71 C, the one the table was printed for.
- * @param wetbulb Wet bulb of the chamber, degrees Fahrenheit; 148 to 158.
  * @returns Hours
  * @example =BOLE.HEATHOURS(8, 50, 160, 152) gives 13.37
  * @example =BOLE.HEATHOURS(8, 50, 150, 142) gives #N/A
  * @caution A plan, not a certificate: measure the temperature at the center of the thickest piece. Treated wood can be attacked again, and wet wood molds again. A hot chamber burns: never go in while it runs.
  * @words heat treatment, sterilize, kill bugs, powderpost beetle, insects
  */
-export function HEATHOURS(
-  size: unknown[][],
-  start: unknown[][],
-  chamber: unknown[][],
-  wetbulb: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      sizeIn: inches(size, "size"),
-      startF: fahrenheit(start, "start"),
-      chamberF: fahrenheit(chamber, "chamber"),
-      wetBulbF: fahrenheit(wetbulb, "wetbulb"),
-    },
-    heatHours,
-  );
-}
+export const HEATHOURS = spread(
+  {
+    /** Side of the square timber. 4 to 12. */
+    sizeIn: inches,
+    /** Temperature of the wood at the start. 40 to 60. */
+    startF: fahrenheit,
+    /** Dry bulb of the chamber: 160 or 71 C, the one the table was printed for. */
+    chamberF: fahrenheit,
+    /** Wet bulb of the chamber, degrees Fahrenheit; 148 to 158. */
+    wetBulbF: fahrenheit,
+  },
+  heatHours,
+);

@@ -1,4 +1,4 @@
-import { anyNumber, moisture as percentMoisture, rows } from "../../cells/read";
+import { anyNumber, moisture, named, rows } from "../../cells/read";
 import { table } from "../../cells/spread";
 import { dryForecast } from "../../math/drying/dry-forecast";
 import { dryRate } from "../../math/drying/dry-rate";
@@ -12,9 +12,6 @@ import { dryRate } from "../../math/drying/dry-rate";
  * whole curve: for wetter wood weigh a sample board (MOISTURE, OVENDRYWEIGHT).
  *
  * @customfunction DRYRATE
- * @param days Days of the readings, in order, as a range: day numbers or dates.
- * @param readings Moisture read on those days, percent of the oven-dry weight.
- * @param emc Moisture the air holds wood at, percent: see EMC.
  * @returns Table: rate a day, starting moisture, standard error in points, half-time in days, readings used
  * @example =BOLE.DRYRATE({0;30;60}, {60;36;24}, 12) gives {"figure","value","unit";"drying rate",0.0231,"of the excess moisture a day";"starting moisture",60,"% on the first day";"standard error of the fit",0,"points of moisture";"half-time",30,"days to lose half of the excess";"readings used",3,""}
  * @example =BOLE.DRYRATE({0;30}, {30;36}, 12) gives #N/A
@@ -22,15 +19,19 @@ import { dryRate } from "../../math/drying/dry-rate";
  * @see DRYFORECAST
  * @picture drying-curve
  */
-export function DRYRATE(days: unknown[][], readings: unknown[][], emc: unknown[][]): unknown[][] {
-  return table(
-    {
-      readings: rows({ day: anyNumber(days, "days"), moisturePercent: percentMoisture(readings, "readings") }),
-      emcPercent: percentMoisture(emc, "emc"),
-    },
-    dryRate,
-  );
-}
+export const DRYRATE = table(
+  {
+    readings: rows({
+      /** Days of the readings, in order, as a range: day numbers or dates. */
+      day: named("days", anyNumber),
+      /** Moisture read on those days, percent of the oven-dry weight. */
+      moisturePercent: named("readings", moisture),
+    }),
+    /** Moisture the air holds wood at, percent: see EMC. */
+    emcPercent: moisture,
+  },
+  dryRate,
+);
 
 /**
  * The day your stack reaches its target, from your own readings, with an early and a late day.
@@ -43,10 +44,6 @@ export function DRYRATE(days: unknown[][], readings: unknown[][], emc: unknown[]
  * board (MOISTURE, OVENDRYWEIGHT).
  *
  * @customfunction DRYFORECAST
- * @param days Days of the readings, in order, as a range: day numbers or dates.
- * @param readings Moisture read on those days, percent of the oven-dry weight.
- * @param emc Moisture the air holds wood at, percent: see EMC.
- * @param target Moisture to reach, percent.
  * @returns Table: day the target is reached, early day, late day, days after the last reading
  * @example =BOLE.DRYFORECAST({0;30}, {60;36}, 12, 15) gives {"figure","value","unit";"target reached",120,"day, counted as the readings are";"early","not known from two readings","day";"late","not known from two readings","day";"days after the last reading",90,"days; below 0 it is dry already"}
  * @example =BOLE.DRYFORECAST({0;30;60}, {60;37;24}, 12, 15) gives a table of 5 rows
@@ -55,18 +52,18 @@ export function DRYRATE(days: unknown[][], readings: unknown[][], emc: unknown[]
  * @see DRYRATE
  * @picture drying-curve
  */
-export function DRYFORECAST(
-  days: unknown[][],
-  readings: unknown[][],
-  emc: unknown[][],
-  target: unknown[][],
-): unknown[][] {
-  return table(
-    {
-      readings: rows({ day: anyNumber(days, "days"), moisturePercent: percentMoisture(readings, "readings") }),
-      emcPercent: percentMoisture(emc, "emc"),
-      targetPercent: percentMoisture(target, "target"),
-    },
-    dryForecast,
-  );
-}
+export const DRYFORECAST = table(
+  {
+    readings: rows({
+      /** Days of the readings, in order, as a range: day numbers or dates. */
+      day: named("days", anyNumber),
+      /** Moisture read on those days, percent of the oven-dry weight. */
+      moisturePercent: named("readings", moisture),
+    }),
+    /** Moisture the air holds wood at, percent: see EMC. */
+    emcPercent: moisture,
+    /** Moisture to reach, percent. */
+    targetPercent: moisture,
+  },
+  dryForecast,
+);

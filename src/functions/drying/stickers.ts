@@ -1,4 +1,4 @@
-import { count, feet, inches, optional } from "../../cells/read";
+import { boardLength, count, inches, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { stackHeightIn, stickerCount } from "../../math/drying/stickers";
 
@@ -8,9 +8,6 @@ import { stackHeightIn, stickerCount } from "../../math/drying/stickers";
  * The bottom layer has its row too, on the bolsters.
  *
  * @customfunction STICKERS
- * @param length Length of the boards. A bare number is feet; 8'6" and 2.4 m work too.
- * @param spacing Widest gap between stickers. A bare number is inches.
- * @param layers Layers of boards.
  * @returns Number of stickers
  * @example =BOLE.STICKERS(8, 16, 10) gives 70
  * @example =BOLE.STICKERS(8, 16, 2.5) gives #VALUE!
@@ -18,25 +15,22 @@ import { stackHeightIn, stickerCount } from "../../math/drying/stickers";
  * @see STACKHEIGHT
  * @picture stack
  */
-export function STICKERS(length: unknown[][], spacing: unknown[][], layers: unknown[][]): unknown[][] {
-  return spread(
-    {
-      lengthFt: feet(length, "length"),
-      spacingIn: inches(spacing, "spacing"),
-      layers: count(layers, "layers"),
-    },
-    stickerCount,
-  );
-}
+export const STICKERS = spread(
+  {
+    /** Length of the boards. */
+    lengthFt: boardLength,
+    /** Widest gap between stickers. */
+    spacingIn: inches,
+    /** Layers of boards. */
+    layers: count,
+  },
+  stickerCount,
+);
 
 /**
  * Height of a stickered stack, with a sticker under every layer.
  *
  * @customfunction STACKHEIGHT
- * @param layers Layers of boards.
- * @param thickness Board thickness. A bare number is inches; 5/4 works too.
- * @param sticker Sticker thickness. A bare number is inches.
- * @param [base] Height of what it stands on. A bare number is inches; none when left out.
  * @returns Inches
  * @example =BOLE.STACKHEIGHT(20, "5/4", 0.75, 12) gives 52
  * @example =BOLE.STACKHEIGHT(20, "5/4", "thick") gives #VALUE!
@@ -45,19 +39,16 @@ export function STICKERS(length: unknown[][], spacing: unknown[][], layers: unkn
  * @see STICKERS
  * @picture stack
  */
-export function STACKHEIGHT(
-  layers: unknown[][],
-  thickness: unknown[][],
-  sticker: unknown[][],
-  base?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      layers: count(layers, "layers"),
-      thicknessIn: inches(thickness, "thickness"),
-      stickerIn: inches(sticker, "sticker"),
-      baseIn: optional(inches(base, "base"), 0),
-    },
-    stackHeightIn,
-  );
-}
+export const STACKHEIGHT = spread(
+  {
+    /** Layers of boards. */
+    layers: count,
+    /** Board thickness. */
+    thicknessIn: inches,
+    /** Sticker thickness. */
+    stickerIn: inches,
+    /** Height of what it stands on. */
+    baseIn: optional(inches, 0),
+  },
+  stackHeightIn,
+);

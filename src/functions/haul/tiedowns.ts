@@ -1,4 +1,4 @@
-import { feet, pounds, sameForAll } from "../../cells/read";
+import { logLength, pounds, sameForAll } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { tiedownCount } from "../../math/haul/tiedowns";
 
@@ -11,9 +11,6 @@ import { tiedownCount } from "../../math/haul/tiedowns";
  * lengthwise between stakes have a rule of their own, 393.116, and a state may ask for more.
  *
  * @customfunction TIEDOWNS
- * @param weight Weight of the article. A bare number is pounds; 1.2 t works too.
- * @param length Its length along the vehicle. A bare number is feet; 8'6" and 3 m work too.
- * @param limit Working load limit of one tie-down, from its tag or grade mark. A bare number is pounds.
  * @returns Tie-downs
  * @example =BOLE.TIEDOWNS(9000, 16, 3300) gives 3
  * @example =BOLE.TIEDOWNS(1100, 5, 3300) gives 1
@@ -21,13 +18,14 @@ import { tiedownCount } from "../../math/haul/tiedowns";
  * @caution The least the law asks, not always enough: read the rule, use rated gear with its tag, stop and check on the way.
  * @words chains, straps, binders, how many straps, tie down, working load limit, wll, securing logs, dot rule
  */
-export function TIEDOWNS(weight: unknown[][], length: unknown[][], limit: unknown[][]): unknown[][] {
-  return spread(
-    {
-      weightLb: pounds(weight, "weight"),
-      lengthFt: feet(length, "length"),
-      limitLb: sameForAll(pounds(limit, "limit")),
-    },
-    tiedownCount,
-  );
-}
+export const TIEDOWNS = spread(
+  {
+    /** Weight of the article. */
+    weightLb: pounds,
+    /** Its length along the vehicle. */
+    lengthFt: logLength,
+    /** Working load limit of one tie-down, from its tag or grade mark. */
+    limitLb: sameForAll(pounds),
+  },
+  tiedownCount,
+);

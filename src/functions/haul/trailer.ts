@@ -1,4 +1,16 @@
-import { feet, forWholeList, list, mayBeNegative, mayBeZero, optional, percent, pounds, rows } from "../../cells/read";
+import {
+  feet,
+  forWholeList,
+  list,
+  mayBeBlank,
+  mayBeNegative,
+  mayBeZero,
+  named,
+  optional,
+  percent,
+  pounds,
+  rows,
+} from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { payloadLeftLb } from "../../math/haul/payload";
 import { tongueSharePercent } from "../../math/haul/tongue";
@@ -11,9 +23,6 @@ import { tongueSharePercent } from "../../math/haul/tongue";
  * The weights are one load: several trucks beside a list of weights are refused, so write one formula a truck.
  *
  * @customfunction LOADLEFT
- * @param rating Gross weight rating on the plate. A bare number is pounds; 3.5 t works too.
- * @param empty Weight before loading, by a scale. A bare number is pounds; 1200 kg works too.
- * @param [weights] Weights aboard, a list. Bare numbers are pounds.
  * @returns Pounds; minus when overloaded
  * @example =BOLE.LOADLEFT(14000, 4200, {3100;2650}) gives 4050
  * @example =BOLE.LOADLEFT(7000, 2100, {3100;2650}) gives -850
@@ -23,16 +32,17 @@ import { tongueSharePercent } from "../../math/haul/tongue";
  * @see TONGUESHARE
  * @words payload, gvwr, gross weight, overloaded, how much can I haul, how many logs on the trailer, axle rating, truck
  */
-export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      ratingLb: forWholeList(pounds(rating, "rating"), weights, "weights"),
-      emptyLb: forWholeList(pounds(empty, "empty"), weights, "weights"),
-      weightsLb: optional(list(pounds(weights, "weights"))),
-    },
-    payloadLeftLb,
-  );
-}
+export const LOADLEFT = spread(
+  {
+    /** Gross weight rating on the plate. */
+    ratingLb: forWholeList(pounds, "weights"),
+    /** Weight before loading, by a scale. */
+    emptyLb: forWholeList(pounds, "weights"),
+    /** Weights aboard, a list. */
+    weightsLb: optional(list(pounds)),
+  },
+  payloadLeftLb,
+);
 
 /**
  * Percent of a trailer's whole weight that rests on the hitch.
@@ -43,11 +53,6 @@ export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unkn
  * the hitch.
  *
  * @customfunction TONGUESHARE
- * @param weights Weights aboard, a list; blank for the empty trailer. Bare numbers are pounds.
- * @param positions Middle of each ahead of the axle, a list; minus behind it, 0 or blank over it. Bare numbers are feet.
- * @param hitch The hitch ahead of the axle. A bare number is feet; 4.2 m works too.
- * @param [empty] Weight of the empty trailer. A bare number is pounds.
- * @param [emptyshare] Percent of the empty trailer's weight on its hitch: 12 or 12%. Needed with its weight.
  * @returns Percent
  * @example =BOLE.TONGUESHARE({3000;2000}, {3;-1}, 14, 2000, 12) gives 10.6
  * @example =BOLE.TONGUESHARE({3000;2000}, {-3;-1}, 14) gives -15.7
@@ -57,26 +62,23 @@ export function LOADLEFT(rating: unknown[][], empty: unknown[][], weights?: unkn
  * @words tongue weight, trailer sway, fishtail, balance the load, hitch weight, where to set the log, pin weight
  * @picture tongue
  */
-export function TONGUESHARE(
-  weights: unknown[][],
-  positions: unknown[][],
-  hitch: unknown[][],
-  empty?: unknown[][],
-  emptyshare?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      loads: optional(
-        rows({
-          weightLb: pounds(weights, "weights"),
-          positionFt: mayBeZero(mayBeNegative(feet(positions, "positions"))),
-        }),
-        [],
-      ),
-      hitchFt: feet(hitch, "hitch"),
-      emptyLb: optional(pounds(empty, "empty")),
-      emptySharePercent: optional(percent(emptyshare, "emptyshare")),
-    },
-    tongueSharePercent,
-  );
-}
+export const TONGUESHARE = spread(
+  {
+    loads: mayBeBlank(
+      rows({
+        /** Weights aboard, a list; blank for the empty trailer. */
+        weightLb: named("weights", pounds),
+        /** Middle of each ahead of the axle, a list; minus behind it, 0 or blank over it. */
+        positionFt: named("positions", mayBeZero(mayBeNegative(feet))),
+      }),
+      [],
+    ),
+    /** The hitch ahead of the axle. */
+    hitchFt: feet,
+    /** Weight of the empty trailer. */
+    emptyLb: optional(pounds, 0),
+    /** Percent of the empty trailer's weight on its hitch: 12 or 12%. Needed with its weight. */
+    emptySharePercent: optional(percent, 0),
+  },
+  tongueSharePercent,
+);

@@ -1,4 +1,4 @@
-import { feet, inches, oneOf, optional, together } from "../../cells/read";
+import { inches, logLength, oneOf, optional, together } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
 import { LOG_RULES } from "../../math/logs/log-rules";
 import { logRulesTable } from "../../math/logs/log-rules-table";
@@ -20,10 +20,6 @@ import { logScaleBoardFeet, SCALE_ROUNDINGS } from "../../math/logs/log-scale";
  * Vermont over 12 ft and Scribner Decimal C from 18 ft are refused: measure and scale each piece.
  *
  * @customfunction LOGSCALE
- * @param diameter Small-end diameter inside bark (Two-thirds: at mid-length). A bare number is inches; 36 cm works too.
- * @param length Log length. A bare number is feet; 8'6" and 2.4 m work too.
- * @param [rule] Name of the rule; International 1/4 when left out.
- * @param [rounding] none (default: the sizes as given) or table (whole inches, length classes, result as printed).
  * @returns Board feet
  * @example =BOLE.LOGSCALE(20, 12, "Doyle") gives 192
  * @example =BOLE.LOGSCALE(20, 16) gives 289.741
@@ -35,22 +31,19 @@ import { logScaleBoardFeet, SCALE_ROUNDINGS } from "../../math/logs/log-scale";
  * @see LOGRULES
  * @picture log-trim
  */
-export function LOGSCALE(
-  diameter: unknown[][],
-  length: unknown[][],
-  rule?: unknown[][],
-  rounding?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      diameterIn: inches(diameter, "diameter"),
-      lengthFt: feet(length, "length"),
-      rule: optional(oneOf(LOG_RULES, rule, "rule"), "International 1/4"),
-      rounding: optional(oneOf(SCALE_ROUNDINGS, rounding, "rounding")),
-    },
-    logScaleBoardFeet,
-  );
-}
+export const LOGSCALE = spread(
+  {
+    /** Small-end diameter inside bark (Two-thirds: at mid-length). */
+    diameterIn: inches,
+    /** Log length. */
+    lengthFt: logLength,
+    /** Name of the rule. */
+    rule: optional(oneOf(LOG_RULES), "International 1/4"),
+    /** none (the sizes as given) or table (whole inches, length classes, result as printed). */
+    rounding: optional(oneOf(SCALE_ROUNDINGS), "none"),
+  },
+  logScaleBoardFeet,
+);
 
 /**
  * The log rules side by side; with a log, its board feet by each and whom the rule favors.
@@ -59,8 +52,6 @@ export function LOGSCALE(
  * more the seller. A rule without an answer on this log shows #N/A in its row; the others still answer.
  *
  * @customfunction LOGRULES
- * @param [diameter] Small-end diameter inside bark. A bare number is inches. Leave both out for the list of rules.
- * @param [length] Log length. A bare number is feet.
  * @returns A table: rule, board feet, percent against International 1/4, favors, kind, what is measured, limits, rounding, source
  * @example =BOLE.LOGRULES() gives a table of 11 rows
  * @example =BOLE.LOGRULES(20, 12) gives a table of 11 rows
@@ -69,9 +60,16 @@ export function LOGSCALE(
  * @see LOGSCALE
  * @picture log-trim
  */
-export function LOGRULES(diameter?: unknown[][], length?: unknown[][]): unknown[][] {
-  return table(
-    { log: optional(together({ diameterIn: inches(diameter, "diameter"), lengthFt: feet(length, "length") })) },
-    logRulesTable,
-  );
-}
+export const LOGRULES = table(
+  {
+    log: optional(
+      together({
+        /** Small-end diameter inside bark. Leave both out for the list of rules. */
+        diameterIn: inches,
+        /** Log length. */
+        lengthFt: logLength,
+      }),
+    ),
+  },
+  logRulesTable,
+);

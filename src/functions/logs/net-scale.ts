@@ -1,4 +1,4 @@
-import { feet, forWholeList, inches, list, mayBeZero, number, optional } from "../../cells/read";
+import { forWholeList, inches, list, logLength, mayBeBlank, number, optional, zeroCounts } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { netScaleBoardFeet, overrunPercent } from "../../math/logs/net-scale";
 import { scaleLengthFt } from "../../math/logs/scale-length";
@@ -10,9 +10,6 @@ import { scaleLengthFt } from "../../math/logs/scale-length";
  * 711 disregards the 2 to 9 in that logs are cut over-length.
  *
  * @customfunction SCALELENGTH
- * @param length Length of the log. A bare number is feet.
- * @param [trim] Trim taken off first; 0 when left out. A bare number is inches.
- * @param [step] Step of the credited length; 1 when left out. A bare number is feet.
  * @returns Feet
  * @example =BOLE.SCALELENGTH("16'4""", 4) gives 16
  * @example =BOLE.SCALELENGTH("15'10""", 4, 2) gives 14
@@ -20,16 +17,17 @@ import { scaleLengthFt } from "../../math/logs/scale-length";
  * @words trim allowance, log length, over-length
  * @picture log-trim
  */
-export function SCALELENGTH(length: unknown[][], trim?: unknown[][], step?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      lengthFt: feet(length, "length"),
-      trimIn: mayBeZero(inches(trim, "trim")),
-      stepFt: optional(feet(step, "step")),
-    },
-    scaleLengthFt,
-  );
-}
+export const SCALELENGTH = spread(
+  {
+    /** Length of the log. */
+    lengthFt: logLength,
+    /** Trim taken off first. */
+    trimIn: optional(inches, 0),
+    /** Step of the credited length. */
+    stepFt: optional(logLength, 1),
+  },
+  scaleLengthFt,
+);
 
 /**
  * Net scale: gross scale less its deductions.
@@ -42,8 +40,6 @@ export function SCALELENGTH(length: unknown[][], trim?: unknown[][], step?: unkn
  * deductions it is refused, since every log would lose them all: write one formula a row.
  *
  * @customfunction NETSCALE
- * @param gross Gross scale of the log in board feet.
- * @param deductions The deductions of that log, a range: board feet, or shares of the gross such as 12% or 0.12.
  * @returns Board feet
  * @example =BOLE.NETSCALE(300, {32;0.1}) gives 238
  * @example =BOLE.NETSCALE(300, {200;150}) gives #N/A
@@ -51,28 +47,32 @@ export function SCALELENGTH(length: unknown[][], trim?: unknown[][], step?: unkn
  * @example =BOLE.NETSCALE({300;200}, {30;20}) gives #VALUE!
  * @words defect, deduction, net board feet
  */
-export function NETSCALE(gross: unknown[][], deductions: unknown[][]): unknown[][] {
-  return spread(
-    {
-      grossBf: forWholeList(number(gross, "gross"), deductions, "deductions"),
-      deductions: optional(list(number(deductions, "deductions")), []),
-    },
-    netScaleBoardFeet,
-  );
-}
+export const NETSCALE = spread(
+  {
+    /** Gross scale of the log in board feet. */
+    grossBf: forWholeList(number, "deductions"),
+    /** The deductions of that log, a range: board feet, or shares of the gross such as 12% or 0.12. */
+    deductions: mayBeBlank(list(number), []),
+  },
+  netScaleBoardFeet,
+);
 
 /**
  * Percent that the lumber tally is over the log scale; minus when it is under.
  *
  * @customfunction OVERRUN
- * @param sawn Lumber tally in board feet.
- * @param scaled Net log scale in board feet.
  * @returns Percent
  * @example =BOLE.OVERRUN(150, 100) gives 50
  * @example =BOLE.OVERRUN(201163, 209910) gives -4.2
  * @example =BOLE.OVERRUN(-5, 100) gives #VALUE!
  * @words mill tally, recovery, underrun
  */
-export function OVERRUN(sawn: unknown[][], scaled: unknown[][]): unknown[][] {
-  return spread({ sawnBf: number(sawn, "sawn"), scaledBf: number(scaled, "scaled") }, overrunPercent);
-}
+export const OVERRUN = spread(
+  {
+    /** Lumber tally in board feet. */
+    sawnBf: zeroCounts(number),
+    /** Net log scale in board feet. */
+    scaledBf: number,
+  },
+  overrunPercent,
+);

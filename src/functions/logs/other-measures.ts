@@ -1,4 +1,4 @@
-import { feet, inches, oneOf, optional } from "../../cells/read";
+import { inches, logLength, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { BRERETON_ROUNDINGS, BRERETON_UNITS, breretonVolume } from "../../math/logs/brereton";
 import { CUBIC_UNITS } from "../../math/logs/cubic-unit";
@@ -10,9 +10,6 @@ import { jasCubicMeters } from "../../math/logs/jas";
  * Volume of a log by its quarter girth, in hoppus feet unless another unit is asked for.
  *
  * @customfunction HOPPUS
- * @param girth Girth at mid-length, by tape down to the quarter inch. A bare number is inches.
- * @param length Log length. A bare number is feet.
- * @param [unit] hoppus ft (default), ft3, m3, cunit (100 ft3), or cord (128 ft3 of stack, 70 % of it wood: 89.6 ft3).
  * @returns Volume in the unit asked for
  * @example =BOLE.HOPPUS(48, 16) gives 16
  * @example =BOLE.HOPPUS(48, 16, "ft3") gives 20.37
@@ -21,16 +18,17 @@ import { jasCubicMeters } from "../../math/logs/jas";
  * @see GIRTHDIAMETER
  * @picture girth
  */
-export function HOPPUS(girth: unknown[][], length: unknown[][], unit?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      girthIn: inches(girth, "girth"),
-      lengthFt: feet(length, "length"),
-      unit: optional(oneOf(CUBIC_UNITS, unit, "unit")),
-    },
-    hoppusVolume,
-  );
-}
+export const HOPPUS = spread(
+  {
+    /** Girth at mid-length, by tape down to the quarter inch. */
+    girthIn: inches,
+    /** Log length. */
+    lengthFt: logLength,
+    /** hoppus ft, ft3, m3, cunit (100 ft3), or cord (128 ft3 of stack, 70 % of it wood: 89.6 ft3). */
+    unit: optional(oneOf(CUBIC_UNITS), "hoppus ft"),
+  },
+  hoppusVolume,
+);
 
 /**
  * Export volume of a log by Brereton: the whole cylinder of the mean end diameter, in board feet.
@@ -40,11 +38,6 @@ export function HOPPUS(girth: unknown[][], length: unknown[][], unit?: unknown[]
  * to the nearest, is from memory.
  *
  * @customfunction BRERETON
- * @param small Small-end diameter, the mean of the longest and shortest. A bare number is inches.
- * @param large Large-end diameter, the mean of the longest and shortest. A bare number is inches.
- * @param length Log length. A bare number is feet.
- * @param [unit] board feet (default), m3 or ft3.
- * @param [rounding] none (default: the sizes as given) or customs (cut as the Japanese customs do).
  * @returns Volume in the unit asked for; board feet when none is
  * @example =BOLE.BRERETON(23, 25, 16) gives 603.19
  * @example =BOLE.BRERETON("60 cm", "60 cm", "12.1 m", "m3", "customs") gives 3.393
@@ -52,31 +45,26 @@ export function HOPPUS(girth: unknown[][], length: unknown[][], unit?: unknown[]
  * @words export logs, tropical logs, cylinder board feet
  * @picture log, diameters
  */
-export function BRERETON(
-  small: unknown[][],
-  large: unknown[][],
-  length: unknown[][],
-  unit?: unknown[][],
-  rounding?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      smallIn: inches(small, "small"),
-      largeIn: inches(large, "large"),
-      lengthFt: feet(length, "length"),
-      unit: optional(oneOf(BRERETON_UNITS, unit, "unit")),
-      rounding: optional(oneOf(BRERETON_ROUNDINGS, rounding, "rounding")),
-    },
-    breretonVolume,
-  );
-}
+export const BRERETON = spread(
+  {
+    /** Small-end diameter, the mean of the longest and shortest. */
+    smallIn: inches,
+    /** Large-end diameter, the mean of the longest and shortest. */
+    largeIn: inches,
+    /** Log length. */
+    lengthFt: logLength,
+    /** Unit of the answer. */
+    unit: optional(oneOf(BRERETON_UNITS), "board feet"),
+    /** none (the sizes as given) or customs (cut as the Japanese customs do). */
+    rounding: optional(oneOf(BRERETON_ROUNDINGS), "none"),
+  },
+  breretonVolume,
+);
 
 /**
  * Cubic meters in a log by the Japanese agricultural standard, with its own rounding.
  *
  * @customfunction JAS
- * @param diameter Shortest small-end diameter inside bark. A bare number is inches; 30 cm works too.
- * @param length Log length. A bare number is feet; 4 m works too.
  * @returns Cubic meters, to three decimals
  * @example =BOLE.JAS("30 cm", "4 m") gives 0.360
  * @example =BOLE.JAS("30 cm", "7.6 m") gives 0.754
@@ -84,9 +72,15 @@ export function BRERETON(
  * @words Japanese log scale, export logs, cubic meters
  * @picture diameters
  */
-export function JAS(diameter: unknown[][], length: unknown[][]): unknown[][] {
-  return spread({ diameterIn: inches(diameter, "diameter"), lengthFt: feet(length, "length") }, jasCubicMeters);
-}
+export const JAS = spread(
+  {
+    /** Shortest small-end diameter inside bark. */
+    diameterIn: inches,
+    /** Log length. */
+    lengthFt: logLength,
+  },
+  jasCubicMeters,
+);
 
 /**
  * Cubic meters in a log by the table of GOST 2708-75, from its top diameter under bark.
@@ -96,8 +90,6 @@ export function JAS(diameter: unknown[][], length: unknown[][]): unknown[][] {
  * 36 cm by 9 m (1.18 and 1.13), so from 8.6 to 9.9 m at 36 cm there is no answer.
  *
  * @customfunction GOST
- * @param diameter Top diameter under bark. A bare number is inches; 24 cm works too.
- * @param length Log length. A bare number is feet; 6 m works too.
  * @returns Cubic meters
  * @example =BOLE.GOST("24 cm", "6 m") gives 0.33
  * @example =BOLE.GOST("24 cm", "6.2 m") gives 0.34
@@ -105,6 +97,12 @@ export function JAS(diameter: unknown[][], length: unknown[][]): unknown[][] {
  * @words Russian log table, cubic meters
  * @picture log-trim
  */
-export function GOST(diameter: unknown[][], length: unknown[][]): unknown[][] {
-  return spread({ diameterIn: inches(diameter, "diameter"), lengthFt: feet(length, "length") }, gostCubicMeters);
-}
+export const GOST = spread(
+  {
+    /** Top diameter under bark. */
+    diameterIn: inches,
+    /** Log length. */
+    lengthFt: logLength,
+  },
+  gostCubicMeters,
+);

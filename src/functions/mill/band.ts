@@ -1,4 +1,4 @@
-import { feetPerMinute, inches, mayBeNegative, number, optional, poundsForce, psi } from "../../cells/read";
+import { feetPerMinute, inches, mayBeNegative, named, number, optional, poundsForce, psi } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import {
   bandBendingPsi,
@@ -8,6 +8,7 @@ import {
   bandStressPsi,
   bandStretchIn,
 } from "../../math/mill/band";
+import { BLADE_MODULUS_PSI, STEEL_GROWTH_PER_F } from "../../math/mill/steel";
 
 /**
  * Pull on the wheel that strains a band to a stress.
@@ -17,9 +18,6 @@ import {
  * saw shows its tension.
  *
  * @customfunction BANDSTRAIN
- * @param width Width of the band behind the gullets. A bare number is inches; 32 mm works too.
- * @param thickness Thickness of the band. A bare number is inches; 1.1 mm works too.
- * @param stress Stress the blade's maker asks for. A bare number is psi; 100 MPa works too.
  * @returns Pounds of force
  * @example =BOLE.BANDSTRAIN(1.25, 0.045, 15000) gives 1687.5
  * @example =BOLE.BANDSTRAIN(1.25, "thin", 15000) gives #VALUE!
@@ -28,16 +26,17 @@ import {
  * @words blade tension, how tight, how much tension, strain the blade, tension wheel, pull on the wheel
  * @picture strain
  */
-export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: unknown[][]): unknown[][] {
-  return spread(
-    {
-      widthIn: inches(width, "width"),
-      thicknessIn: inches(thickness, "thickness"),
-      stressPsi: psi(stress, "stress"),
-    },
-    bandStrainLbf,
-  );
-}
+export const BANDSTRAIN = spread(
+  {
+    /** Width of the band behind the gullets. */
+    widthIn: inches,
+    /** Thickness of the band. */
+    thicknessIn: inches,
+    /** Stress the blade's maker asks for. */
+    stressPsi: psi,
+  },
+  bandStrainLbf,
+);
 
 /**
  * Stress in a band from the pull on its wheel.
@@ -46,9 +45,6 @@ export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: u
  * the gullets the answer is too low. A pull of 2,500 lbf on a 1 1/2 in band is common practice, no source.
  *
  * @customfunction BANDSTRESS
- * @param strain Pull on the wheel, both strands together. A bare number is pounds; 11 kN works too.
- * @param width Width of the band behind the gullets. A bare number is inches; 32 mm works too.
- * @param thickness Thickness of the band. A bare number is inches; 1.1 mm works too.
  * @returns psi
  * @example =BOLE.BANDSTRESS(2500, 1.5, 0.045) gives 18519
  * @example =BOLE.BANDSTRESS(2500, 1.5, -0.045) gives #VALUE!
@@ -57,16 +53,17 @@ export function BANDSTRAIN(width: unknown[][], thickness: unknown[][], stress: u
  * @words blade tension, psi in the blade, is it too tight, tension stress
  * @picture strain
  */
-export function BANDSTRESS(strain: unknown[][], width: unknown[][], thickness: unknown[][]): unknown[][] {
-  return spread(
-    {
-      strainLbf: poundsForce(strain, "strain"),
-      widthIn: inches(width, "width"),
-      thicknessIn: inches(thickness, "thickness"),
-    },
-    bandStressPsi,
-  );
-}
+export const BANDSTRESS = spread(
+  {
+    /** Pull on the wheel, both strands together. */
+    strainLbf: poundsForce,
+    /** Width of the band behind the gullets. */
+    widthIn: inches,
+    /** Thickness of the band. */
+    thicknessIn: inches,
+  },
+  bandStressPsi,
+);
 
 /**
  * How much a gauge length of band stretches under a stress.
@@ -74,9 +71,6 @@ export function BANDSTRESS(strain: unknown[][], width: unknown[][], thickness: u
  * Clamp a gauge to the slack band, strain it and read the growth: 0.001 in on 5 in is 6,000 psi.
  *
  * @customfunction BANDSTRETCH
- * @param stress Stress in the band. A bare number is psi; 100 MPa works too.
- * @param gauge Length the gauge is clamped on. A bare number is inches.
- * @param [modulus] Stiffness of the steel. A bare number is psi; 30,000,000 when left out.
  * @returns Inches
  * @example =BOLE.BANDSTRETCH(6000, 5) gives 0.001
  * @example =BOLE.BANDSTRETCH(6000, "5,0") gives #VALUE!
@@ -85,16 +79,17 @@ export function BANDSTRESS(strain: unknown[][], width: unknown[][], thickness: u
  * @words tension gauge, strain gauge, dial indicator on the blade
  * @picture stretch
  */
-export function BANDSTRETCH(stress: unknown[][], gauge: unknown[][], modulus?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      stressPsi: psi(stress, "stress"),
-      gaugeIn: inches(gauge, "gauge"),
-      modulusPsi: optional(psi(modulus, "modulus")),
-    },
-    bandStretchIn,
-  );
-}
+export const BANDSTRETCH = spread(
+  {
+    /** Stress in the band. */
+    stressPsi: psi,
+    /** Length the gauge is clamped on. */
+    gaugeIn: inches,
+    /** Stiffness of the steel. */
+    modulusPsi: optional(psi, BLADE_MODULUS_PSI),
+  },
+  bandStretchIn,
+);
 
 /**
  * Stress at the face of a band from bending round its wheel.
@@ -104,9 +99,6 @@ export function BANDSTRETCH(stress: unknown[][], gauge: unknown[][], modulus?: u
  * tenth of the width takes a band out of service (29 CFR 1910.265(e)(2)(i), seen in a copy).
  *
  * @customfunction BANDBENDING
- * @param thickness Thickness of the band. A bare number is inches; 1.1 mm works too.
- * @param wheel Diameter of the smaller wheel. A bare number is inches; 900 mm works too.
- * @param [modulus] Stiffness of the steel. A bare number is psi; 30,000,000 when left out.
  * @returns psi
  * @example =BOLE.BANDBENDING(0.042, 36) gives 34959
  * @example =BOLE.BANDBENDING(0.042, "large") gives #VALUE!
@@ -115,16 +107,17 @@ export function BANDSTRETCH(stress: unknown[][], gauge: unknown[][], modulus?: u
  * @words blade cracking, blade breaks, thick blade small wheel
  * @picture bending
  */
-export function BANDBENDING(thickness: unknown[][], wheel: unknown[][], modulus?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      thicknessIn: inches(thickness, "thickness"),
-      wheelIn: inches(wheel, "wheel"),
-      modulusPsi: optional(psi(modulus, "modulus")),
-    },
-    bandBendingPsi,
-  );
-}
+export const BANDBENDING = spread(
+  {
+    /** Thickness of the band. */
+    thicknessIn: inches,
+    /** Diameter of the smaller wheel. */
+    wheelIn: inches,
+    /** Stiffness of the steel. */
+    modulusPsi: optional(psi, BLADE_MODULUS_PSI),
+  },
+  bandBendingPsi,
+);
 
 /**
  * Stress that its own speed puts in a steel band.
@@ -134,7 +127,6 @@ export function BANDBENDING(thickness: unknown[][], wheel: unknown[][], modulus?
  * grips the wheel.
  *
  * @customfunction BANDCENTRIFUGAL
- * @param speed Speed of the band. A bare number is feet per minute; 25 m/s works too.
  * @returns psi
  * @example =BOLE.BANDCENTRIFUGAL(5000) gives 734
  * @example =BOLE.BANDCENTRIFUGAL("fast") gives #VALUE!
@@ -142,9 +134,13 @@ export function BANDBENDING(thickness: unknown[][], wheel: unknown[][], modulus?
  * @see RIMSTRESS
  * @words blade flies off, band loosens at speed
  */
-export function BANDCENTRIFUGAL(speed: unknown[][]): unknown[][] {
-  return spread({ speedFpm: feetPerMinute(speed, "speed") }, bandCentrifugalPsi);
-}
+export const BANDCENTRIFUGAL = spread(
+  {
+    /** Speed of the band. */
+    speedFpm: feetPerMinute,
+  },
+  bandCentrifugalPsi,
+);
 
 /**
  * Stress that a band loses as it warms on locked wheels.
@@ -153,9 +149,6 @@ export function BANDCENTRIFUGAL(speed: unknown[][]): unknown[][] {
  * minus degrees: the answer is then minus, which is stress gained. That is what a band left strained overnight does.
  *
  * @customfunction BANDHEATING
- * @param degrees Degrees Fahrenheit by which the band warms; minus when it cools. A Celsius degree is 1.8 of them.
- * @param [growth] Growth of the steel per degree Fahrenheit; 0.0000065 when left out.
- * @param [modulus] Stiffness of the steel. A bare number is psi; 30,000,000 when left out.
  * @returns psi
  * @example =BOLE.BANDHEATING(70) gives 13650
  * @example =BOLE.BANDHEATING(-70) gives -13650
@@ -164,13 +157,14 @@ export function BANDCENTRIFUGAL(speed: unknown[][]): unknown[][] {
  * @see BANDSTRESS
  * @words blade gets hot, tension drops while sawing, release tension overnight
  */
-export function BANDHEATING(degrees: unknown[][], growth?: unknown[][], modulus?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      degreesF: mayBeNegative(number(degrees, "degrees")),
-      growthPerF: optional(number(growth, "growth")),
-      modulusPsi: optional(psi(modulus, "modulus")),
-    },
-    bandHeatingPsi,
-  );
-}
+export const BANDHEATING = spread(
+  {
+    /** Degrees Fahrenheit by which the band warms; minus when it cools. A Celsius degree is 1.8 of them. */
+    degreesF: mayBeNegative(number),
+    /** Growth of the steel per degree Fahrenheit. */
+    growthPerF: named("growth", optional(number, STEEL_GROWTH_PER_F)),
+    /** Stiffness of the steel. */
+    modulusPsi: optional(psi, BLADE_MODULUS_PSI),
+  },
+  bandHeatingPsi,
+);

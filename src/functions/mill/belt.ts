@@ -9,10 +9,6 @@ import { bandLengthIn, beltCentersIn, beltLengthIn, beltWrapDegrees } from "../.
  * on the belt.
  *
  * @customfunction BELTLENGTH
- * @param pulley1 Diameter of one pulley. A bare number is inches; 150 mm works too.
- * @param pulley2 Diameter of the other pulley. A bare number is inches.
- * @param centers Distance between the shafts' centers. A bare number is inches.
- * @param [crossed] TRUE or yes for a belt that crosses itself; open when left out.
  * @returns Inches
  * @example =BOLE.BELTLENGTH(18, 6, 96) gives 230.074
  * @example =BOLE.BELTLENGTH(640, 480, 3000, TRUE) gives 7864
@@ -22,22 +18,19 @@ import { bandLengthIn, beltCentersIn, beltLengthIn, beltWrapDegrees } from "../.
  * @words v-belt length, belt size, what belt to buy, drive belt, pitch length
  * @picture belt
  */
-export function BELTLENGTH(
-  pulley1: unknown[][],
-  pulley2: unknown[][],
-  centers: unknown[][],
-  crossed?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      pulley1In: inches(pulley1, "pulley1"),
-      pulley2In: inches(pulley2, "pulley2"),
-      centersIn: inches(centers, "centers"),
-      crossed: yesNo(crossed, "crossed"),
-    },
-    beltLengthIn,
-  );
-}
+export const BELTLENGTH = spread(
+  {
+    /** Diameter of one pulley. */
+    pulley1In: inches,
+    /** Diameter of the other pulley. */
+    pulley2In: inches,
+    /** Distance between the shafts' centers. */
+    centersIn: inches,
+    /** TRUE or yes for a belt that crosses itself; no for an open one. */
+    crossed: yesNo,
+  },
+  beltLengthIn,
+);
 
 /**
  * Distance between shafts at which a belt is tight on two pulleys.
@@ -45,9 +38,6 @@ export function BELTLENGTH(
  * The exact inverse of BELTLENGTH for an open belt. Leave room to slip the belt on and to take up stretch.
  *
  * @customfunction BELTCENTERS
- * @param pulley1 Diameter of one pulley. A bare number is inches; 150 mm works too.
- * @param pulley2 Diameter of the other pulley. A bare number is inches.
- * @param belt Length of the belt: its pitch length with pitch diameters. A bare number is inches.
  * @returns Inches
  * @example =BOLE.BELTCENTERS(21.1, 12.4, 100) gives 23.28
  * @example =BOLE.BELTCENTERS(18, 6, 50) gives #N/A
@@ -56,16 +46,17 @@ export function BELTLENGTH(
  * @words center distance, where to put the motor, shaft spacing, motor mount slot, belt fits
  * @picture belt
  */
-export function BELTCENTERS(pulley1: unknown[][], pulley2: unknown[][], belt: unknown[][]): unknown[][] {
-  return spread(
-    {
-      pulley1In: inches(pulley1, "pulley1"),
-      pulley2In: inches(pulley2, "pulley2"),
-      beltIn: inches(belt, "belt"),
-    },
-    beltCentersIn,
-  );
-}
+export const BELTCENTERS = spread(
+  {
+    /** Diameter of one pulley. */
+    pulley1In: inches,
+    /** Diameter of the other pulley. */
+    pulley2In: inches,
+    /** Length of the belt: its pitch length with pitch diameters. */
+    beltIn: inches,
+  },
+  beltCentersIn,
+);
 
 /**
  * Degrees of the small pulley that an open belt touches.
@@ -73,9 +64,6 @@ export function BELTCENTERS(pulley1: unknown[][], pulley2: unknown[][], belt: un
  * A belt grips by its wrap: the less of it, the less the belt can pull. A belt's maker says how far to rate it down.
  *
  * @customfunction BELTWRAP
- * @param pulley1 Diameter of one pulley. A bare number is inches; 150 mm works too.
- * @param pulley2 Diameter of the other pulley. A bare number is inches.
- * @param centers Distance between the shafts' centers. A bare number is inches.
  * @returns Degrees
  * @example =BOLE.BELTWRAP(21.1, 12.4, 23.3) gives 158.5
  * @example =BOLE.BELTWRAP(21.1, 12.4, 16) gives #N/A
@@ -84,16 +72,17 @@ export function BELTCENTERS(pulley1: unknown[][], pulley2: unknown[][], belt: un
  * @words arc of contact, belt slipping, belt grip
  * @picture belt
  */
-export function BELTWRAP(pulley1: unknown[][], pulley2: unknown[][], centers: unknown[][]): unknown[][] {
-  return spread(
-    {
-      pulley1In: inches(pulley1, "pulley1"),
-      pulley2In: inches(pulley2, "pulley2"),
-      centersIn: inches(centers, "centers"),
-    },
-    beltWrapDegrees,
-  );
-}
+export const BELTWRAP = spread(
+  {
+    /** Diameter of one pulley. */
+    pulley1In: inches,
+    /** Diameter of the other pulley. */
+    pulley2In: inches,
+    /** Distance between the shafts' centers. */
+    centersIn: inches,
+  },
+  beltWrapDegrees,
+);
 
 /**
  * Length of band that goes over two wheels.
@@ -101,9 +90,6 @@ export function BELTWRAP(pulley1: unknown[][], pulley2: unknown[][], centers: un
  * Measure the centers with the tension slide where it stands when the band is strained.
  *
  * @customfunction BANDLENGTH
- * @param wheel1 Diameter of one wheel. A bare number is inches; 900 mm works too.
- * @param wheel2 Diameter of the other wheel. A bare number is inches.
- * @param centers Distance between the wheels' centers. A bare number is inches.
  * @returns Inches
  * @example =BOLE.BANDLENGTH(36, 36, 100) gives 313.1
  * @example =BOLE.BANDLENGTH(36, 36, 30) gives #N/A
@@ -111,13 +97,14 @@ export function BELTWRAP(pulley1: unknown[][], pulley2: unknown[][], centers: un
  * @words blade length, how long a blade, order a blade, band size, weld a blade, coil stock
  * @picture band
  */
-export function BANDLENGTH(wheel1: unknown[][], wheel2: unknown[][], centers: unknown[][]): unknown[][] {
-  return spread(
-    {
-      wheel1In: inches(wheel1, "wheel1"),
-      wheel2In: inches(wheel2, "wheel2"),
-      centersIn: inches(centers, "centers"),
-    },
-    bandLengthIn,
-  );
-}
+export const BANDLENGTH = spread(
+  {
+    /** Diameter of one wheel. */
+    wheel1In: inches,
+    /** Diameter of the other wheel. */
+    wheel2In: inches,
+    /** Distance between the wheels' centers. */
+    centersIn: inches,
+  },
+  bandLengthIn,
+);

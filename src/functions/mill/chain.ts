@@ -9,11 +9,6 @@ import { chainCentersIn, chainLinks, chainSpeedFpm } from "../../math/mill/chain
  * small sprocket wants at least 120 degrees of chain round it (Mott).
  *
  * @customfunction CHAINLINKS
- * @param teeth1 Teeth of one sprocket.
- * @param teeth2 Teeth of the other sprocket.
- * @param centers Distance between the shafts' centers. A bare number is inches; 400 mm works too.
- * @param pitch Pitch of the chain. A bare number is inches; 1/2 works too.
- * @param [rounding] even, up to an even count, when left out; none for the exact length in pitches.
  * @returns Links
  * @example =BOLE.CHAINLINKS(17, 65, 15, 0.5) gives 104
  * @example =BOLE.CHAINLINKS(17, 65, 15, 0.5, "none") gives 102.9
@@ -23,24 +18,21 @@ import { chainCentersIn, chainLinks, chainSpeedFpm } from "../../math/mill/chain
  * @words roller chain length, how many links, feed chain
  * @picture chain
  */
-export function CHAINLINKS(
-  teeth1: unknown[][],
-  teeth2: unknown[][],
-  centers: unknown[][],
-  pitch: unknown[][],
-  rounding?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      teeth1: count(teeth1, "teeth1"),
-      teeth2: count(teeth2, "teeth2"),
-      centersIn: inches(centers, "centers"),
-      pitchIn: inches(pitch, "pitch"),
-      rounding: optional(oneOf({ even: [], none: [] }, rounding, "rounding")),
-    },
-    chainLinks,
-  );
-}
+export const CHAINLINKS = spread(
+  {
+    /** Teeth of one sprocket. */
+    teeth1: count,
+    /** Teeth of the other sprocket. */
+    teeth2: count,
+    /** Distance between the shafts' centers. */
+    centersIn: inches,
+    /** Pitch of the chain. */
+    pitchIn: inches,
+    /** even, up to an even count, or none for the exact length in pitches. */
+    rounding: optional(oneOf({ even: [], none: [] }), "even"),
+  },
+  chainLinks,
+);
 
 /**
  * Distance between shafts at which a chain of a count of links is tight.
@@ -48,10 +40,6 @@ export function CHAINLINKS(
  * A chain wants a little slack: set the shafts a hair closer, or fit a take-up.
  *
  * @customfunction CHAINCENTERS
- * @param teeth1 Teeth of one sprocket.
- * @param teeth2 Teeth of the other sprocket.
- * @param links Links of the chain.
- * @param pitch Pitch of the chain. A bare number is inches; 1/2 works too.
  * @returns Inches
  * @example =BOLE.CHAINCENTERS(17, 65, 104, 0.5) gives 15.272
  * @example =BOLE.CHAINCENTERS(17, 65, 60, 0.5) gives #N/A
@@ -60,22 +48,19 @@ export function CHAINLINKS(
  * @words sprocket center distance, roller chain
  * @picture chain
  */
-export function CHAINCENTERS(
-  teeth1: unknown[][],
-  teeth2: unknown[][],
-  links: unknown[][],
-  pitch: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      teeth1: count(teeth1, "teeth1"),
-      teeth2: count(teeth2, "teeth2"),
-      links: count(links, "links"),
-      pitchIn: inches(pitch, "pitch"),
-    },
-    chainCentersIn,
-  );
-}
+export const CHAINCENTERS = spread(
+  {
+    /** Teeth of one sprocket. */
+    teeth1: count,
+    /** Teeth of the other sprocket. */
+    teeth2: count,
+    /** Links of the chain. */
+    links: count,
+    /** Pitch of the chain. */
+    pitchIn: inches,
+  },
+  chainCentersIn,
+);
 
 /**
  * Speed of a roller chain.
@@ -83,18 +68,20 @@ export function CHAINCENTERS(
  * Teeth times pitch is what a turn moves; the same for either sprocket of a pair.
  *
  * @customfunction CHAINSPEED
- * @param teeth Teeth of a sprocket.
- * @param pitch Pitch of the chain. A bare number is inches; 1/2 works too.
- * @param rpm Speed of that sprocket, turns per minute.
  * @returns Feet per minute
  * @example =BOLE.CHAINSPEED(18, 0.5, 60) gives 45
  * @example =BOLE.CHAINSPEED(17.5, 0.5, 60) gives #VALUE!
  * @caution Guard every chain and sprocket, and lock out the power before hands go near them.
  * @words feed speed of a chain, conveyor speed, log deck chain
  */
-export function CHAINSPEED(teeth: unknown[][], pitch: unknown[][], rpm: unknown[][]): unknown[][] {
-  return spread(
-    { teeth: count(teeth, "teeth"), pitchIn: inches(pitch, "pitch"), rpm: number(rpm, "rpm") },
-    chainSpeedFpm,
-  );
-}
+export const CHAINSPEED = spread(
+  {
+    /** Teeth of a sprocket. */
+    teeth: count,
+    /** Pitch of the chain. */
+    pitchIn: inches,
+    /** Speed of that sprocket, turns per minute. */
+    rpm: number,
+  },
+  chainSpeedFpm,
+);

@@ -1,6 +1,6 @@
 import { count, feetPerMinute, inches, number, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { driveHertz, motorRpm } from "../../math/mill/motor";
+import { driveHertz, motorRpm, MAINS_HERTZ } from "../../math/mill/motor";
 
 /**
  * Speed of an induction motor on a frequency drive.
@@ -10,10 +10,6 @@ import { driveHertz, motorRpm } from "../../math/mill/motor";
  * reaches. Above the base frequency a motor's torque falls.
  *
  * @customfunction MOTORRPM
- * @param hertz Frequency that the drive puts out.
- * @param poles Poles of the motor: 2, 4, 6 or 8.
- * @param [nameplate] Speed on the nameplate, turns per minute.
- * @param [base] Frequency on the nameplate; 60 when left out, so give 50 for a motor made for 50.
  * @returns Turns per minute
  * @example =BOLE.MOTORRPM(40, 4) gives 1200
  * @example =BOLE.MOTORRPM(40, 4, 1750) gives 1150
@@ -22,22 +18,19 @@ import { driveHertz, motorRpm } from "../../math/mill/motor";
  * @see DRIVEHERTZ
  * @words vfd speed, variable frequency drive, inverter, hertz to rpm, motor slip, nameplate rpm, poles
  */
-export function MOTORRPM(
-  hertz: unknown[][],
-  poles: unknown[][],
-  nameplate?: unknown[][],
-  base?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      hertz: number(hertz, "hertz"),
-      poles: count(poles, "poles"),
-      nameplateRpm: optional(number(nameplate, "nameplate")),
-      baseHertz: optional(number(base, "base")),
-    },
-    motorRpm,
-  );
-}
+export const MOTORRPM = spread(
+  {
+    /** Frequency that the drive puts out. */
+    hertz: number,
+    /** Poles of the motor: 2, 4, 6 or 8. */
+    poles: count,
+    /** Speed on the nameplate, turns per minute. */
+    nameplateRpm: optional(number),
+    /** Frequency on the nameplate, so give 50 for a motor made for 50. */
+    baseHertz: optional(number, MAINS_HERTZ),
+  },
+  motorRpm,
+);
 
 /**
  * Drive frequency for a wanted band speed.
@@ -46,13 +39,6 @@ export function MOTORRPM(
  * tachometer. Above the frequency on the plate a motor's power stays about the same and its torque falls.
  *
  * @customfunction DRIVEHERTZ
- * @param speed Band speed wanted. A bare number is feet per minute; 25 m/s works too.
- * @param wheel Diameter of the driven band wheel. A bare number is inches.
- * @param driver Pulley on the motor. A bare number is inches.
- * @param driven Pulley on the wheel's shaft. A bare number is inches.
- * @param poles Poles of the motor: 2, 4, 6 or 8.
- * @param [nameplate] Speed on the nameplate, turns per minute; no slip when left out.
- * @param [base] Frequency on the nameplate; 60 when left out, so give 50 for a motor made for 50.
  * @returns Hertz
  * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 4, 1750) gives 54.72
  * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 5) gives #N/A
@@ -61,25 +47,22 @@ export function MOTORRPM(
  * @words what hertz to set, vfd setting, inverter frequency, slow the blade
  * @picture drive
  */
-export function DRIVEHERTZ(
-  speed: unknown[][],
-  wheel: unknown[][],
-  driver: unknown[][],
-  driven: unknown[][],
-  poles: unknown[][],
-  nameplate?: unknown[][],
-  base?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      speedFpm: feetPerMinute(speed, "speed"),
-      wheelIn: inches(wheel, "wheel"),
-      driverIn: inches(driver, "driver"),
-      drivenIn: inches(driven, "driven"),
-      poles: count(poles, "poles"),
-      nameplateRpm: optional(number(nameplate, "nameplate")),
-      baseHertz: optional(number(base, "base")),
-    },
-    driveHertz,
-  );
-}
+export const DRIVEHERTZ = spread(
+  {
+    /** Band speed wanted. */
+    speedFpm: feetPerMinute,
+    /** Diameter of the driven band wheel. */
+    wheelIn: inches,
+    /** Pulley on the motor. */
+    driverIn: inches,
+    /** Pulley on the wheel's shaft. */
+    drivenIn: inches,
+    /** Poles of the motor: 2, 4, 6 or 8. */
+    poles: count,
+    /** Speed on the nameplate, turns per minute; no slip when left out. */
+    nameplateRpm: optional(number),
+    /** Frequency on the nameplate, so give 50 for a motor made for 50. */
+    baseHertz: optional(number, MAINS_HERTZ),
+  },
+  driveHertz,
+);

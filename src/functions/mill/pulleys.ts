@@ -1,4 +1,4 @@
-import { inches, number, optional, percent, rows } from "../../cells/read";
+import { inches, named, number, optional, percent, rows } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { pulleyRpm, pulleySizeIn, pulleyTrainRpm } from "../../math/mill/pulleys";
 
@@ -9,10 +9,6 @@ import { pulleyRpm, pulleySizeIn, pulleyTrainRpm } from "../../math/mill/pulleys
  * load (from memory).
  *
  * @customfunction PULLEYRPM
- * @param rpm Speed of the driving pulley, turns per minute.
- * @param driver Diameter of the driving pulley. A bare number is inches; 150 mm works too.
- * @param driven Diameter of the driven pulley. A bare number is inches.
- * @param [slip] Slip of the belt in percent, up to 20: 2 or 2%; one percent is 1%, not 1. None when left out.
  * @returns Turns per minute
  * @example =BOLE.PULLEYRPM(1160, 12.4, 21.1) gives 682
  * @example =BOLE.PULLEYRPM(1750, 6, 12, "2%") gives 857.5
@@ -22,17 +18,19 @@ import { pulleyRpm, pulleySizeIn, pulleyTrainRpm } from "../../math/mill/pulleys
  * @words sheave ratio, rpm of the wheel, belt drive speed, how fast does it turn, pulley speed
  * @picture pulleys
  */
-export function PULLEYRPM(rpm: unknown[][], driver: unknown[][], driven: unknown[][], slip?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      rpm: number(rpm, "rpm"),
-      driverIn: inches(driver, "driver"),
-      drivenIn: inches(driven, "driven"),
-      slipPercent: optional(percent(slip, "slip")),
-    },
-    pulleyRpm,
-  );
-}
+export const PULLEYRPM = spread(
+  {
+    /** Speed of the driving pulley, turns per minute. */
+    rpm: number,
+    /** Diameter of the driving pulley. */
+    driverIn: inches,
+    /** Diameter of the driven pulley. */
+    drivenIn: inches,
+    /** Slip of the belt, up to 20 %: one percent is 1%, not 1. */
+    slipPercent: optional(percent, 0),
+  },
+  pulleyRpm,
+);
 
 /**
  * Diameter of the driven pulley for a wanted speed.
@@ -40,10 +38,6 @@ export function PULLEYRPM(rpm: unknown[][], driver: unknown[][], driven: unknown
  * The answer is a pitch diameter for a V-belt. Take the nearest pulley that is made and ask PULLEYRPM what it gives.
  *
  * @customfunction PULLEYSIZE
- * @param rpm Speed of the driving pulley, turns per minute.
- * @param driver Diameter of the driving pulley. A bare number is inches; 150 mm works too.
- * @param wanted Speed wanted of the driven pulley, turns per minute.
- * @param [slip] Slip of the belt in percent, up to 20: 2 or 2%; one percent is 1%, not 1. None when left out.
  * @returns Inches
  * @example =BOLE.PULLEYSIZE(200, 60, 300) gives 40
  * @example =BOLE.PULLEYSIZE(1750, 6, 500, 100) gives #N/A
@@ -52,22 +46,19 @@ export function PULLEYRPM(rpm: unknown[][], driver: unknown[][], driven: unknown
  * @words what sheave do I need, pulley diameter, change the speed, slow the blade, speed up, bigger pulley
  * @picture pulleys
  */
-export function PULLEYSIZE(
-  rpm: unknown[][],
-  driver: unknown[][],
-  wanted: unknown[][],
-  slip?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      rpm: number(rpm, "rpm"),
-      driverIn: inches(driver, "driver"),
-      wantedRpm: number(wanted, "wanted"),
-      slipPercent: optional(percent(slip, "slip")),
-    },
-    pulleySizeIn,
-  );
-}
+export const PULLEYSIZE = spread(
+  {
+    /** Speed of the driving pulley, turns per minute. */
+    rpm: number,
+    /** Diameter of the driving pulley. */
+    driverIn: inches,
+    /** Speed wanted of the driven pulley, turns per minute. */
+    wantedRpm: number,
+    /** Slip of the belt, up to 20 %: one percent is 1%, not 1. */
+    slipPercent: optional(percent, 0),
+  },
+  pulleySizeIn,
+);
 
 /**
  * Speed at the end of several belt drives, one after another.
@@ -75,10 +66,6 @@ export function PULLEYSIZE(
  * Each row is one drive, from the motor on. The slip is that of each belt, not of all together.
  *
  * @customfunction PULLEYTRAIN
- * @param rpm Speed of the first driving pulley, turns per minute.
- * @param drivers Diameters of the driving pulleys, a list. Bare numbers are inches.
- * @param drivens Diameters of the driven pulleys, a list as long. Bare numbers are inches.
- * @param [slip] Slip of each belt in percent, up to 20: 2 or 2%; one percent is 1%, not 1. None when left out.
  * @returns Turns per minute
  * @example =BOLE.PULLEYTRAIN(150, {750;900}, {450;150}) gives 1500
  * @example =BOLE.PULLEYTRAIN(150, {750;900}, {450;150}, "2%") gives 1440.6
@@ -88,18 +75,18 @@ export function PULLEYSIZE(
  * @words jackshaft, two stage reduction, countershaft, several pulleys, compound drive, sheaves in a row
  * @picture train
  */
-export function PULLEYTRAIN(
-  rpm: unknown[][],
-  drivers: unknown[][],
-  drivens: unknown[][],
-  slip?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      rpm: number(rpm, "rpm"),
-      drives: rows({ driverIn: inches(drivers, "drivers"), drivenIn: inches(drivens, "drivens") }),
-      slipPercent: optional(percent(slip, "slip")),
-    },
-    pulleyTrainRpm,
-  );
-}
+export const PULLEYTRAIN = spread(
+  {
+    /** Speed of the first driving pulley, turns per minute. */
+    rpm: number,
+    drives: rows({
+      /** Diameters of the driving pulleys, a list. */
+      driverIn: named("drivers", inches),
+      /** Diameters of the driven pulleys, a list as long. */
+      drivenIn: named("drivens", inches),
+    }),
+    /** Slip of each belt, up to 20 %: one percent is 1%, not 1. */
+    slipPercent: optional(percent, 0),
+  },
+  pulleyTrainRpm,
+);

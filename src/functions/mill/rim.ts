@@ -11,8 +11,6 @@ import { rimStressPsi } from "../../math/mill/rim";
  * circular saws.
  *
  * @customfunction RIMSPEED
- * @param diameter Diameter of the wheel or pulley. A bare number is inches; 900 mm works too.
- * @param rpm Turns per minute.
  * @returns Feet per minute
  * @example =BOLE.RIMSPEED(36, 530) gives 4995
  * @example =BOLE.RIMSPEED(36, "fast") gives #VALUE!
@@ -21,9 +19,15 @@ import { rimStressPsi } from "../../math/mill/rim";
  * @words band speed, blade speed, how fast is the blade, feet per minute, fpm, sfpm, surface speed, tire speed
  * @picture rim
  */
-export function RIMSPEED(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
-  return spread({ diameterIn: inches(diameter, "diameter"), rpm: number(rpm, "rpm") }, rimSpeedFpm);
-}
+export const RIMSPEED = spread(
+  {
+    /** Diameter of the wheel or pulley. */
+    diameterIn: inches,
+    /** Turns per minute. */
+    rpm: number,
+  },
+  rimSpeedFpm,
+);
 
 /**
  * Turns per minute of a wheel for a wanted rim or band speed.
@@ -31,8 +35,6 @@ export function RIMSPEED(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
  * Give it the lower of the blade maker's and the wheel maker's speed and it answers the most turns that wheel may make.
  *
  * @customfunction RIMRPM
- * @param diameter Diameter of the wheel or pulley. A bare number is inches; 900 mm works too.
- * @param speed Speed wanted at the rim. A bare number is feet per minute; 25 m/s works too.
  * @returns Turns per minute
  * @example =BOLE.RIMRPM(36, 5000) gives 530.5
  * @example =BOLE.RIMRPM("36,5", 5000) gives #VALUE!
@@ -41,9 +43,15 @@ export function RIMSPEED(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
  * @words wheel rpm, wheel turns, how fast to turn the wheel, rpm for blade speed
  * @picture rim
  */
-export function RIMRPM(diameter: unknown[][], speed: unknown[][]): unknown[][] {
-  return spread({ diameterIn: inches(diameter, "diameter"), speedFpm: feetPerMinute(speed, "speed") }, rimRpm);
-}
+export const RIMRPM = spread(
+  {
+    /** Diameter of the wheel or pulley. */
+    diameterIn: inches,
+    /** Speed wanted at the rim. */
+    speedFpm: feetPerMinute,
+  },
+  rimRpm,
+);
 
 /**
  * Hoop stress in a spinning steel rim.
@@ -53,8 +61,6 @@ export function RIMRPM(diameter: unknown[][], speed: unknown[][]): unknown[][] {
  * out of use at once, and a head band wheel whose rim is under 5/8 in (WAC 296-79-27005).
  *
  * @customfunction RIMSTRESS
- * @param diameter Mean diameter of the rim. A bare number is inches; 900 mm works too.
- * @param rpm Turns per minute.
  * @returns psi
  * @example =BOLE.RIMSTRESS(36, 530) gives 733
  * @example =BOLE.RIMSTRESS(36, "flat out") gives #VALUE!
@@ -63,6 +69,12 @@ export function RIMRPM(diameter: unknown[][], speed: unknown[][]): unknown[][] {
  * @words wheel bursts, flywheel, wheel safe speed
  * @picture rim
  */
-export function RIMSTRESS(diameter: unknown[][], rpm: unknown[][]): unknown[][] {
-  return spread({ diameterIn: inches(diameter, "diameter"), rpm: number(rpm, "rpm") }, rimStressPsi);
-}
+export const RIMSTRESS = spread(
+  {
+    /** Mean diameter of the rim. */
+    diameterIn: inches,
+    /** Turns per minute. */
+    rpm: number,
+  },
+  rimStressPsi,
+);

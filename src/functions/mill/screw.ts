@@ -1,6 +1,6 @@
-import { count, inches, mayBeNegative, number, oneOf, optional, pounds } from "../../cells/read";
+import { count, inches, mayBeNegative, named, number, oneOf, optional, pounds, zeroAsText } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { screwHolds, screwPowerHp, screwRiseIn, screwTorqueLbfIn } from "../../math/mill/screw";
+import { screwHolds, screwPowerHp, screwRiseIn, screwTorqueLbfIn, USUAL_THREAD_FRICTION } from "../../math/mill/screw";
 
 /**
  * How far a lift screw raises its nut.
@@ -9,9 +9,6 @@ import { screwHolds, screwPowerHp, screwRiseIn, screwTorqueLbfIn } from "../../m
  * turn.
  *
  * @customfunction SCREWRISE
- * @param turns Turns of the screw; minus to come down.
- * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
- * @param [starts] Threads side by side; 1 when left out.
  * @returns Inches
  * @example =BOLE.SCREWRISE(10, 0.25) gives 2.5
  * @example =BOLE.SCREWRISE(10, 0.25, 1.5) gives #VALUE!
@@ -19,16 +16,17 @@ import { screwHolds, screwPowerHp, screwRiseIn, screwTorqueLbfIn } from "../../m
  * @words head height per turn, crank turns, acme screw, lead, threads per inch, raise the head
  * @picture screw
  */
-export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      turns: mayBeNegative(number(turns, "turns")),
-      pitchIn: inches(pitch, "pitch"),
-      starts: optional(count(starts, "starts")),
-    },
-    screwRiseIn,
-  );
-}
+export const SCREWRISE = spread(
+  {
+    /** Turns of the screw; minus to come down. */
+    turns: mayBeNegative(number),
+    /** Pitch of the thread. */
+    pitchIn: inches,
+    /** Threads side by side. */
+    starts: optional(count, 1),
+  },
+  screwRiseIn,
+);
 
 /**
  * Torque that raises or lowers a load on a lift screw.
@@ -38,12 +36,6 @@ export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unkno
  * when they are tied to turn together.
  *
  * @customfunction SCREWTORQUE
- * @param load Load on the screw. A bare number is pounds; 400 kg works too.
- * @param diameter Outside diameter of the thread. A bare number is inches.
- * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
- * @param [starts] Threads side by side; 1 when left out.
- * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
- * @param [direction] up, when left out, or down.
  * @returns Pound-force inches
  * @example =BOLE.SCREWTORQUE(10000, 2.25, 0.5, 1, 0.2) gives 2841
  * @example =BOLE.SCREWTORQUE(1000, 1, 0.2, 1, 0.15, "down") gives 35.3
@@ -53,26 +45,23 @@ export function SCREWRISE(turns: unknown[][], pitch: unknown[][], starts?: unkno
  * @words lift screw, jack screw, acme, leadscrew, how hard to crank, raise the head, winch the head
  * @picture screw
  */
-export function SCREWTORQUE(
-  load: unknown[][],
-  diameter: unknown[][],
-  pitch: unknown[][],
-  starts?: unknown[][],
-  friction?: unknown[][],
-  direction?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      loadLb: pounds(load, "load"),
-      diameterIn: inches(diameter, "diameter"),
-      pitchIn: inches(pitch, "pitch"),
-      starts: optional(count(starts, "starts")),
-      friction: optional(number(friction, "friction")),
-      direction: optional(oneOf({ up: ["raise"], down: ["lower"] }, direction, "direction")),
-    },
-    screwTorqueLbfIn,
-  );
-}
+export const SCREWTORQUE = spread(
+  {
+    /** Load on the screw. */
+    loadLb: pounds,
+    /** Outside diameter of the thread. */
+    diameterIn: inches,
+    /** Pitch of the thread. */
+    pitchIn: inches,
+    /** Threads side by side. */
+    starts: optional(count, 1),
+    /** Friction in the thread; 0.15 is a greased steel screw (common practice). 15% works too. */
+    friction: optional(zeroAsText(number), USUAL_THREAD_FRICTION),
+    /** Whether the load goes up or down. */
+    direction: optional(oneOf({ up: ["raise"], down: ["lower"] }), "up"),
+  },
+  screwTorqueLbfIn,
+);
 
 /**
  * Power that raises a load on a lift screw.
@@ -80,12 +69,6 @@ export function SCREWTORQUE(
  * The thread alone: thrust bearing, gears and starting want more.
  *
  * @customfunction SCREWPOWER
- * @param load Load on the screw. A bare number is pounds; 400 kg works too.
- * @param rise Speed of the rise, inches per minute.
- * @param diameter Outside diameter of the thread. A bare number is inches.
- * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
- * @param [starts] Threads side by side; 1 when left out.
- * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
  * @returns Horsepower
  * @example =BOLE.SCREWPOWER(1000, 60, 1, 0.2) gives 0.478
  * @example =BOLE.SCREWPOWER(1000, 60, 1, 1) gives #N/A
@@ -94,26 +77,23 @@ export function SCREWTORQUE(
  * @words lift motor size, head raise motor, up-down motor
  * @picture screw
  */
-export function SCREWPOWER(
-  load: unknown[][],
-  rise: unknown[][],
-  diameter: unknown[][],
-  pitch: unknown[][],
-  starts?: unknown[][],
-  friction?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      loadLb: pounds(load, "load"),
-      riseInPerMin: number(rise, "rise"),
-      diameterIn: inches(diameter, "diameter"),
-      pitchIn: inches(pitch, "pitch"),
-      starts: optional(count(starts, "starts")),
-      friction: optional(number(friction, "friction")),
-    },
-    screwPowerHp,
-  );
-}
+export const SCREWPOWER = spread(
+  {
+    /** Load on the screw. */
+    loadLb: pounds,
+    /** Speed of the rise, inches per minute. */
+    riseInPerMin: named("rise", number),
+    /** Outside diameter of the thread. */
+    diameterIn: inches,
+    /** Pitch of the thread. */
+    pitchIn: inches,
+    /** Threads side by side. */
+    starts: optional(count, 1),
+    /** Friction in the thread; 0.15 is a greased steel screw (common practice). 15% works too. */
+    friction: optional(zeroAsText(number), USUAL_THREAD_FRICTION),
+  },
+  screwPowerHp,
+);
 
 /**
  * Whether a lift screw holds its load by itself when nothing turns it.
@@ -122,10 +102,6 @@ export function SCREWPOWER(
  * lowers the friction, so try 0.10 too (from memory).
  *
  * @customfunction SCREWHOLDS
- * @param diameter Outside diameter of the thread. A bare number is inches.
- * @param pitch Pitch of the thread. A bare number is inches; 1/4 and 6 mm work too.
- * @param [starts] Threads side by side; 1 when left out.
- * @param [friction] Friction in the thread; 0.15, a greased steel screw, when left out (common practice). 15% works too.
  * @returns TRUE or FALSE
  * @example =BOLE.SCREWHOLDS(1, 0.2) gives TRUE
  * @example =BOLE.SCREWHOLDS(1, 0.2, 4) gives FALSE
@@ -135,19 +111,16 @@ export function SCREWPOWER(
  * @words self-locking, will the head drift down, head falls
  * @picture screw
  */
-export function SCREWHOLDS(
-  diameter: unknown[][],
-  pitch: unknown[][],
-  starts?: unknown[][],
-  friction?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      diameterIn: inches(diameter, "diameter"),
-      pitchIn: inches(pitch, "pitch"),
-      starts: optional(count(starts, "starts")),
-      friction: optional(number(friction, "friction")),
-    },
-    screwHolds,
-  );
-}
+export const SCREWHOLDS = spread(
+  {
+    /** Outside diameter of the thread. */
+    diameterIn: inches,
+    /** Pitch of the thread. */
+    pitchIn: inches,
+    /** Threads side by side. */
+    starts: optional(count, 1),
+    /** Friction in the thread; 0.15 is a greased steel screw (common practice). 15% works too. */
+    friction: optional(zeroAsText(number), USUAL_THREAD_FRICTION),
+  },
+  screwHolds,
+);

@@ -8,9 +8,6 @@ import { feedForBiteFpm, gulletFillShare, toothBiteIn } from "../../math/mill/to
  * Every tooth is taken to cut. Of a blade set left, right and straight each tooth clears a part of the kerf only.
  *
  * @customfunction BITE
- * @param feed Feed of the log or the head. A bare number is feet per minute; 10 m/min works too.
- * @param speed Speed of the band. A bare number is feet per minute; 25 m/s works too.
- * @param pitch Tooth to tooth. A bare number is inches; 7/8 and 22 mm work too.
  * @returns Inches
  * @example =BOLE.BITE(40, 5000, 0.875) gives 0.007
  * @example =BOLE.BITE(40, "quick", 0.875) gives #VALUE!
@@ -19,16 +16,17 @@ import { feedForBiteFpm, gulletFillShare, toothBiteIn } from "../../math/mill/to
  * @words chip load, feed per tooth, tooth bite, wavy cut
  * @picture teeth
  */
-export function BITE(feed: unknown[][], speed: unknown[][], pitch: unknown[][]): unknown[][] {
-  return spread(
-    {
-      feedFpm: feetPerMinute(feed, "feed"),
-      speedFpm: feetPerMinute(speed, "speed"),
-      pitchIn: inches(pitch, "pitch"),
-    },
-    toothBiteIn,
-  );
-}
+export const BITE = spread(
+  {
+    /** Feed of the log or the head. */
+    feedFpm: feetPerMinute,
+    /** Speed of the band. */
+    speedFpm: feetPerMinute,
+    /** Tooth to tooth. */
+    pitchIn: inches,
+  },
+  toothBiteIn,
+);
 
 /**
  * Feed at which each tooth takes a wanted bite.
@@ -36,9 +34,6 @@ export function BITE(feed: unknown[][], speed: unknown[][], pitch: unknown[][]):
  * Check the gullet too: in a wide cut it fills before the tooth has its full bite, and GULLETFILL says by how much.
  *
  * @customfunction FEEDFOR
- * @param bite Bite of a tooth. A bare number is inches; 0.2 mm works too.
- * @param speed Speed of the band. A bare number is feet per minute; 25 m/s works too.
- * @param pitch Tooth to tooth. A bare number is inches; 7/8 and 22 mm work too.
  * @returns Feet per minute
  * @example =BOLE.FEEDFOR(0.007, 5000, 0.875) gives 40
  * @example =BOLE.FEEDFOR(0.007, 5000, "wide") gives #VALUE!
@@ -47,16 +42,17 @@ export function BITE(feed: unknown[][], speed: unknown[][], pitch: unknown[][]):
  * @words how fast to feed, feed rate, carriage speed
  * @picture teeth
  */
-export function FEEDFOR(bite: unknown[][], speed: unknown[][], pitch: unknown[][]): unknown[][] {
-  return spread(
-    {
-      biteIn: inches(bite, "bite"),
-      speedFpm: feetPerMinute(speed, "speed"),
-      pitchIn: inches(pitch, "pitch"),
-    },
-    feedForBiteFpm,
-  );
-}
+export const FEEDFOR = spread(
+  {
+    /** Bite of a tooth. */
+    biteIn: inches,
+    /** Speed of the band. */
+    speedFpm: feetPerMinute,
+    /** Tooth to tooth. */
+    pitchIn: inches,
+  },
+  feedForBiteFpm,
+);
 
 /**
  * Share of the gullet that the wood of one cut would fill, before it swells into sawdust.
@@ -65,10 +61,6 @@ export function FEEDFOR(bite: unknown[][], speed: unknown[][], pitch: unknown[][
  * quarters of it in softwood; 0.3 for hardwood to 0.7 for softwood is from memory. Over 1 the dust cannot fit at all.
  *
  * @customfunction GULLETFILL
- * @param bite Bite of a tooth. A bare number is inches; 0.2 mm works too.
- * @param depth Width of wood the band goes through. A bare number is inches; 60 cm works too.
- * @param pitch Tooth to tooth. A bare number is inches; 7/8 and 22 mm work too.
- * @param gullet Depth of the gullet. A bare number is inches; 6 mm works too.
  * @returns Share of 1
  * @example =BOLE.GULLETFILL(0.007, 24, 0.875, 0.25) gives 1.344
  * @example =BOLE.GULLETFILL(0.004, 12, 0.875, 0.25) gives 0.384
@@ -78,19 +70,16 @@ export function FEEDFOR(bite: unknown[][], speed: unknown[][], pitch: unknown[][
  * @words sawdust packing, wide cut, gullet capacity, blade wanders, wavy cut, dust left on the board
  * @picture teeth
  */
-export function GULLETFILL(
-  bite: unknown[][],
-  depth: unknown[][],
-  pitch: unknown[][],
-  gullet: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      biteIn: inches(bite, "bite"),
-      depthIn: inches(depth, "depth"),
-      pitchIn: inches(pitch, "pitch"),
-      gulletIn: inches(gullet, "gullet"),
-    },
-    gulletFillShare,
-  );
-}
+export const GULLETFILL = spread(
+  {
+    /** Bite of a tooth. */
+    biteIn: inches,
+    /** Width of wood the band goes through. */
+    depthIn: inches,
+    /** Tooth to tooth. */
+    pitchIn: inches,
+    /** Depth of the gullet. */
+    gulletIn: inches,
+  },
+  gulletFillShare,
+);

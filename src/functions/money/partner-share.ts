@@ -1,4 +1,4 @@
-import { mayBeZero, money, number, rows } from "../../cells/read";
+import { mayBeZero, money, named, number, rows } from "../../cells/read";
 import { table } from "../../cells/spread";
 import { partnerShares } from "../../math/money/partner-share";
 
@@ -12,21 +12,22 @@ import { partnerShares } from "../../math/money/partner-share";
  * stands below 0 and pays that in.
  *
  * @customfunction PARTNERSHARE
- * @param receipts Money that came in, all of it.
- * @param paid What each partner laid out, a cell a partner, 0 or blank for nothing; one cell alone counts for each of them.
- * @param shares Share of each partner in what is left, beside it. Plain numbers.
  * @returns A table: who, own outlay back, share of the rest, gets; the sum last
  * @example =BOLE.PARTNERSHARE(1000, {300;100}, {60;40}) gives {"who","own outlay back","share of the rest","gets";"partner 1",300,360,660;"partner 2",100,240,340;"all",400,600,1000}
  * @example =BOLE.PARTNERSHARE(100, {300;0}, {1;1}) gives {"who","own outlay back","share of the loss","gets";"partner 1",300,-100,200;"partner 2",0,-100,-100;"all",300,-200,100}
  * @example =BOLE.PARTNERSHARE(1000, {300;100}, {60;0}) gives #VALUE!
  * @words split the money, partnership, profit sharing, settle up, year end
  */
-export function PARTNERSHARE(receipts: unknown[][], paid: unknown[][], shares: unknown[][]): unknown[][] {
-  return table(
-    {
-      receipts: mayBeZero(money(receipts, "receipts")),
-      partners: rows({ paid: mayBeZero(money(paid, "paid")), share: number(shares, "shares") }),
-    },
-    partnerShares,
-  );
-}
+export const PARTNERSHARE = table(
+  {
+    /** Money that came in, all of it. */
+    receipts: mayBeZero(money),
+    partners: rows({
+      /** What each partner laid out, a cell a partner, 0 or blank for nothing; one cell alone counts for each of them. */
+      paid: mayBeZero(money),
+      /** Share of each partner in what is left, beside it. Plain numbers. */
+      share: named("shares", number),
+    }),
+  },
+  partnerShares,
+);

@@ -1,4 +1,14 @@
-import { mayBeNegative, mayBeZero, money, number, optional, percent, sameForAll } from "../../cells/read";
+import {
+  mayBeNegative,
+  mayBeZero,
+  money,
+  named,
+  number,
+  optional,
+  percent,
+  sameForAll,
+  zeroCounts,
+} from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { boardCost } from "../../math/money/board-cost";
 import { listPrice, marginShare } from "../../math/money/price-and-margin";
@@ -10,13 +20,6 @@ import { listPrice, marginShare } from "../../math/money/price-and-margin";
  * a rate and money without board feet are refused, so that no cost drops out unseen.
  *
  * @customfunction BOARDCOST
- * @param logcost Money paid for the log; below 0 for a fee you received.
- * @param haul Money for hauling and lifting.
- * @param hours Hours of sawing and handling.
- * @param rate Money an hour costs: labour and mill.
- * @param drying Money for drying all of it.
- * @param boardfeet Board feet sawn from it.
- * @param [waste] Share of those feet that cannot be sold: 10, 10% and 0.1 are alike; 0 when left out.
  * @returns Money per board foot sold
  * @example =BOLE.BOARDCOST(120, 60, 3, 40, 60, 400, 10) gives 1
  * @example =BOLE.BOARDCOST(-50, 60, 3, 40, 0, 260) gives 0.5
@@ -24,28 +27,25 @@ import { listPrice, marginShare } from "../../math/money/price-and-margin";
  * @words cost per foot, what does my lumber cost, break even price, cost of goods
  * @see LISTPRICE
  */
-export function BOARDCOST(
-  logcost: unknown[][],
-  haul: unknown[][],
-  hours: unknown[][],
-  rate: unknown[][],
-  drying: unknown[][],
-  boardfeet: unknown[][],
-  waste?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      logCost: mayBeNegative(mayBeZero(money(logcost, "logcost"))),
-      haul: mayBeZero(money(haul, "haul")),
-      hours: mayBeZero(number(hours, "hours")),
-      ratePerHour: mayBeZero(money(rate, "rate")),
-      drying: mayBeZero(money(drying, "drying")),
-      boardFeet: mayBeZero(number(boardfeet, "boardfeet")),
-      wastePercent: optional(percent(waste, "waste"), 0),
-    },
-    boardCost,
-  );
-}
+export const BOARDCOST = spread(
+  {
+    /** Money paid for the log; below 0 for a fee you received. */
+    logCost: mayBeNegative(mayBeZero(money)),
+    /** Money for hauling and lifting. */
+    haul: mayBeZero(money),
+    /** Hours of sawing and handling. */
+    hours: mayBeZero(number),
+    /** Money an hour costs: labour and mill. */
+    ratePerHour: named("rate", mayBeZero(money)),
+    /** Money for drying all of it. */
+    drying: mayBeZero(money),
+    /** Board feet sawn from it. */
+    boardFeet: mayBeZero(number),
+    /** Share of those feet that cannot be sold. */
+    wastePercent: optional(percent, 0),
+  },
+  boardCost,
+);
 
 /**
  * Price that leaves a margin on the price.
@@ -54,8 +54,6 @@ export function BOARDCOST(
  * margin is refused, so that nothing is sold at cost because a cell was forgotten; a row without a cost answers 0.
  *
  * @customfunction LISTPRICE
- * @param cost What it cost, per board foot or per piece.
- * @param margin Share of the price to be left after the cost. A bare number is percent: 40, 40% and 0.4 are alike.
  * @returns Price, in the money of the cost
  * @example =BOLE.LISTPRICE(6, 40) gives 10
  * @example =BOLE.LISTPRICE(6, 100) gives #N/A
@@ -63,9 +61,15 @@ export function BOARDCOST(
  * @words markup, asking price, what to charge, profit
  * @see MARGIN
  */
-export function LISTPRICE(cost: unknown[][], margin: unknown[][]): unknown[][] {
-  return spread({ cost: money(cost, "cost"), marginPercent: sameForAll(percent(margin, "margin")) }, listPrice);
-}
+export const LISTPRICE = spread(
+  {
+    /** What it cost, per board foot or per piece. */
+    cost: money,
+    /** Share of the price to be left after the cost. */
+    marginPercent: sameForAll(percent),
+  },
+  listPrice,
+);
 
 /**
  * Margin in a price: the share of it that is left after the cost.
@@ -74,8 +78,6 @@ export function LISTPRICE(cost: unknown[][], margin: unknown[][]): unknown[][] {
  * and the margin is over 1.
  *
  * @customfunction MARGIN
- * @param price Price.
- * @param cost What it cost, in the same money; below 0 where you were paid more than it cost.
  * @returns Share of the price: 0.4 is 40 %
  * @example =BOLE.MARGIN(10, 6) gives 0.4
  * @example =BOLE.MARGIN(1.4, 1) gives 0.286
@@ -83,6 +85,12 @@ export function LISTPRICE(cost: unknown[][], margin: unknown[][]): unknown[][] {
  * @words profit, markup, gross margin
  * @see LISTPRICE
  */
-export function MARGIN(price: unknown[][], cost: unknown[][]): unknown[][] {
-  return spread({ price: money(price, "price"), cost: mayBeNegative(money(cost, "cost")) }, marginShare);
-}
+export const MARGIN = spread(
+  {
+    /** Price. */
+    price: money,
+    /** What it cost, in the same money; below 0 where you were paid more than it cost. */
+    cost: zeroCounts(mayBeNegative(money)),
+  },
+  marginShare,
+);

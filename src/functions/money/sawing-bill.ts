@@ -1,4 +1,4 @@
-import { mayBeNegative, mayBeZero, money, number, optional, percent } from "../../cells/read";
+import { mayBeNegative, mayBeZero, money, named, number, optional, percent } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { lineAmount } from "../../math/money/cents";
 import { driedBoardFeet, KILN_LOSS_PERCENT } from "../../math/money/dried-tally";
@@ -11,12 +11,6 @@ import { sawFee } from "../../math/money/saw-fee";
  * the feet and their rate blank.
  *
  * @customfunction SAWFEE
- * @param boardfeet Board feet sawn, by the lumber tally.
- * @param rate Money per board foot: 550 a thousand is 0.55.
- * @param [hours] Hours billed beside the feet, or instead of them.
- * @param [hourly] Money per hour.
- * @param [blades] Blades spoiled by metal.
- * @param [bladecost] Money per blade.
  * @returns Money
  * @example =BOLE.SAWFEE(312, 0.55, 0, 0, 2, 28) gives 227.60
  * @example =BOLE.SAWFEE(0, 0, 6.5, 95, 3, 28) gives 701.50
@@ -25,26 +19,23 @@ import { sawFee } from "../../math/money/saw-fee";
  * @words sawing charge, invoice, nail, metal strike, by the hour, thousand
  * @see LINEAMOUNT
  */
-export function SAWFEE(
-  boardfeet: unknown[][],
-  rate: unknown[][],
-  hours?: unknown[][],
-  hourly?: unknown[][],
-  blades?: unknown[][],
-  bladecost?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      boardFeet: mayBeZero(number(boardfeet, "boardfeet")),
-      ratePerBoardFoot: mayBeZero(money(rate, "rate")),
-      hours: optional(number(hours, "hours"), 0),
-      hourlyRate: optional(money(hourly, "hourly"), 0),
-      blades: optional(number(blades, "blades"), 0),
-      bladeCost: optional(money(bladecost, "bladecost"), 0),
-    },
-    sawFee,
-  );
-}
+export const SAWFEE = spread(
+  {
+    /** Board feet sawn, by the lumber tally. */
+    boardFeet: mayBeZero(number),
+    /** Money per board foot: 550 a thousand is 0.55. */
+    ratePerBoardFoot: named("rate", mayBeZero(money)),
+    /** Hours billed beside the feet, or instead of them. */
+    hours: optional(number, 0),
+    /** Money per hour. */
+    hourlyRate: named("hourly", optional(money, 0)),
+    /** Blades spoiled by metal. */
+    blades: optional(number, 0),
+    /** Money per blade. */
+    bladeCost: optional(money, 0),
+  },
+  sawFee,
+);
 
 /**
  * Board feet a green tally is likely to measure after kiln drying.
@@ -54,8 +45,6 @@ export function SAWFEE(
  * 21 July 1977, as quoted in FDMC magazine).
  *
  * @customfunction DRIEDTALLY
- * @param green Board feet of the green tally.
- * @param [shrinkage] What drying takes off the tally: 8, 8% and 0.08 are alike. 7 % when left out, 5 to 9 % are met.
  * @returns Board feet
  * @example =BOLE.DRIEDTALLY(1000) gives 930
  * @example =BOLE.DRIEDTALLY(1000, 8) gives 920
@@ -64,15 +53,15 @@ export function SAWFEE(
  * @words net tally, kiln loss, shrinkage, gross and net measure
  * @see TALLY
  */
-export function DRIEDTALLY(green: unknown[][], shrinkage?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      greenBoardFeet: number(green, "green"),
-      shrinkagePercent: optional(percent(shrinkage, "shrinkage"), KILN_LOSS_PERCENT),
-    },
-    driedBoardFeet,
-  );
-}
+export const DRIEDTALLY = spread(
+  {
+    /** Board feet of the green tally. */
+    greenBoardFeet: named("green", number),
+    /** What drying takes off the tally; 5 to 9 % are met. */
+    shrinkagePercent: optional(percent, KILN_LOSS_PERCENT),
+  },
+  driedBoardFeet,
+);
 
 /**
  * Amount of one invoice line, to the cent, so that the lines add up to the total.
@@ -82,8 +71,6 @@ export function DRIEDTALLY(green: unknown[][], shrinkage?: unknown[][]): unknown
  * A quantity or price below 0 is a return or a discount. A line with a quantity and no price is refused.
  *
  * @customfunction LINEAMOUNT
- * @param quantity Board feet, hours or pieces.
- * @param price Money for each.
  * @returns Money, in whole cents
  * @example =BOLE.LINEAMOUNT(1.005, 1) gives 1.01
  * @example =BOLE.LINEAMOUNT(79.06, 6.5) gives 513.89
@@ -92,9 +79,12 @@ export function DRIEDTALLY(green: unknown[][], shrinkage?: unknown[][]): unknown
  * @words invoice, bill, round to the cent, total, receipt
  * @see SAWFEE
  */
-export function LINEAMOUNT(quantity: unknown[][], price: unknown[][]): unknown[][] {
-  return spread(
-    { quantity: mayBeNegative(number(quantity, "quantity")), price: mayBeNegative(money(price, "price")) },
-    lineAmount,
-  );
-}
+export const LINEAMOUNT = spread(
+  {
+    /** Board feet, hours or pieces. */
+    quantity: mayBeNegative(number),
+    /** Money for each. */
+    price: mayBeNegative(money),
+  },
+  lineAmount,
+);

@@ -1,9 +1,9 @@
-import { feet, inches, sameForAll } from "../../cells/read";
+import { inches, logLength, sameForAll } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
 import { cutPlanTable } from "../../math/sawing/cut-plan/cut-plan-table";
 import { kerfGain } from "../../math/sawing/kerf-gain";
 import { cutYield } from "../../math/sawing/cut-plan/plan-cut";
-import { cutRequest } from "./cut-request";
+import { CUT_REQUEST } from "./cut-request";
 
 /**
  * The sawing plan of one log that gives the most: every pass with its blade height and board, and the total.
@@ -57,12 +57,6 @@ import { cutRequest } from "./cut-request";
  * flare and turning (common practice, no source).
  *
  * @customfunction CUTPLAN
- * @param diameter Small-end diameter inside bark, up and down as the log lies. A bare number is inches.
- * @param length Length of the log. A bare number is feet; 8'6" and 2.4 m work too.
- * @param products Thicknesses such as 4/4, one under the other; or columns thickness, green size, price a board foot, from width.
- * @param kerf Width of the saw cut. A bare number is inches.
- * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
- * @param [settings] Two columns of name and value, such as scale step and 1/16.
  * @returns A table of passes (inches, feet, board feet), the total, and remarks
  * @example =BOLE.CUTPLAN(16, "8-4", "4/4", 0.125, "live", {"trim",4}) gives a table of 19 rows
  * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 17 rows
@@ -73,16 +67,7 @@ import { cutRequest } from "./cut-request";
  * @see CUTYIELD
  * @picture patterns, heads
  */
-export function CUTPLAN(
-  diameter: unknown[][],
-  length: unknown[][],
-  products: unknown[][],
-  kerf: unknown[][],
-  pattern?: unknown[][],
-  settings?: unknown[][],
-): unknown[][] {
-  return table(cutRequest(diameter, length, products, kerf, pattern, settings), cutPlanTable);
-}
+export const CUTPLAN = table(CUT_REQUEST, cutPlanTable);
 
 /**
  * Board feet that the best sawing plan of a log gives; money with the setting objective, value.
@@ -90,12 +75,6 @@ export function CUTPLAN(
  * It takes what CUTPLAN takes and answers its total alone, so that it can stand beside every log of a list.
  *
  * @customfunction CUTYIELD
- * @param diameter Small-end diameter inside bark, up and down as the log lies. A bare number is inches.
- * @param length Length of the log. A bare number is feet; 8'6" and 2.4 m work too.
- * @param products Thicknesses such as 4/4, one under the other; or columns thickness, green size, price a board foot, from width.
- * @param kerf Width of the saw cut. A bare number is inches.
- * @param [pattern] live (default: through and through), slab (live edge), cant or quarter.
- * @param [settings] Two columns of name and value, as in CUTPLAN.
  * @returns Board feet, or money
  * @example =BOLE.CUTYIELD(12.5, 10, "4/4", 0.125, "cant", {"cant widths","6, 8"}) gives 68.166667
  * @example =BOLE.CUTYIELD(22, 8, "4/4", 0.125, "quarter", {"scale step",0.0625}) gives 155
@@ -105,16 +84,7 @@ export function CUTPLAN(
  * @see CUTPLAN
  * @picture patterns
  */
-export function CUTYIELD(
-  diameter: unknown[][],
-  length: unknown[][],
-  products: unknown[][],
-  kerf: unknown[][],
-  pattern?: unknown[][],
-  settings?: unknown[][],
-): unknown[][] {
-  return spread(cutRequest(diameter, length, products, kerf, pattern, settings), cutYield);
-}
+export const CUTYIELD = spread(CUT_REQUEST, cutYield);
 
 /**
  * Extra board feet that the thinner of two kerfs gives from a log.
@@ -124,11 +94,6 @@ export function CUTYIELD(
  * nearest 1/256 in, finer than in CUTPLAN, so that two thin blades are not rounded to the same.
  *
  * @customfunction KERFGAIN
- * @param diameter Small-end diameter inside bark. A bare number is inches.
- * @param length Length of the log. A bare number is feet.
- * @param thickness Thickness of the boards, such as 4/4. A bare number is inches.
- * @param kerf One width of saw cut. A bare number is inches.
- * @param otherkerf The other. A bare number is inches.
  * @returns Board feet
  * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.25, 0.125) gives 19
  * @example =BOLE.KERFGAIN(20, 12, "4/4", 0.125, 0.125) gives 0
@@ -137,21 +102,18 @@ export function CUTYIELD(
  * @see KERFLOSS
  * @picture kerf
  */
-export function KERFGAIN(
-  diameter: unknown[][],
-  length: unknown[][],
-  thickness: unknown[][],
-  kerf: unknown[][],
-  otherkerf: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      diameterIn: inches(diameter, "diameter"),
-      lengthFt: feet(length, "length"),
-      thicknessIn: sameForAll(inches(thickness, "thickness")),
-      kerfIn: sameForAll(inches(kerf, "kerf")),
-      otherKerfIn: sameForAll(inches(otherkerf, "otherkerf")),
-    },
-    kerfGain,
-  );
-}
+export const KERFGAIN = spread(
+  {
+    /** Small-end diameter inside bark. */
+    diameterIn: inches,
+    /** Length of the log. */
+    lengthFt: logLength,
+    /** Thickness of the boards, such as 4/4. */
+    thicknessIn: sameForAll(inches),
+    /** One width of saw cut. */
+    kerfIn: sameForAll(inches),
+    /** The other. */
+    otherKerfIn: sameForAll(inches),
+  },
+  kerfGain,
+);

@@ -4,16 +4,18 @@ import {
   feet,
   inches,
   inchesList,
+  logLength,
   mayBeZero,
   money,
   number,
   oneOf,
   optional,
   sameForAll,
-  settings as settingsOf,
+  settings,
   yesNo,
-  type Argument,
+  type Declarations,
 } from "../../cells/read";
+import type { CutRequest } from "../../math/sawing/cut-plan/cut-request";
 
 const PATTERN_NAMES = {
   live: ["live sawing", "through and through", "through", "flat sawn", "plain"],
@@ -24,21 +26,21 @@ const PATTERN_NAMES = {
 
 const PRODUCT_COLUMNS = {
   thickness: inches,
-  "green size": inchesOrNone,
-  price: (range: unknown, name: string) => optional(money(range, name)),
-  "from width": inchesOrNone,
+  "green size": optional(inches),
+  price: optional(money),
+  "from width": optional(inches),
 };
 
 /** A setting that is blank takes the plan's default; a blank taper is a log without taper. */
 const CUT_SETTINGS = {
   "small end across": inches,
-  taper: (range: unknown, name: string) => mayBeZero(inches(range, name)),
-  "log lies": named({ split: ["shimmed", "pith level"], flat: ["full", "full taper", "on the bed"] }),
+  taper: mayBeZero(inches),
+  "log lies": oneOf({ split: ["shimmed", "pith level"], flat: ["full", "full taper", "on the bed"] }),
   sweep: inches,
-  crown: named({ up: [], down: [], side: ["sideways"] }),
+  crown: oneOf({ up: [], down: [], side: ["sideways"] }),
   "rip kerf": inches,
   "scale step": inches,
-  objective: named({ "board feet": ["bf", "feet"], value: ["money"] }),
+  objective: oneOf({ "board feet": ["bf", "feet"], value: ["money"] }),
   "pass cost": number,
   "minimum width": inches,
   "maximum width": inches,
@@ -48,41 +50,29 @@ const CUT_SETTINGS = {
   "minimum length": feet,
   "length step": feet,
   trim: inches,
-  wane: (range: unknown, name: string) => mayBeZero(number(range, name)),
+  wane: mayBeZero(number),
   rip: yesNo,
   "bed clearance": inches,
   "opening face": inches,
   "guide opening": inches,
   "cant widths": inchesList,
-  "cant offset": named({ centred: ["centered", "middle"], free: ["anywhere"] }),
+  "cant offset": oneOf({ centred: ["centered", "middle"], free: ["anywhere"] }),
   "ring angle": degrees,
   heart: inches,
 };
 
-/** How CUTPLAN, CUTYIELD and the end view read what is asked of a log. */
-export function cutRequest(
-  diameter: unknown[][],
-  length: unknown[][],
-  products: unknown[][],
-  kerf: unknown[][],
-  pattern?: unknown[][],
-  settings?: unknown[][],
-) {
-  return {
-    diameterIn: inches(diameter, "diameter"),
-    lengthFt: feet(length, "length"),
-    products: sameForAll(columns(products, "products", PRODUCT_COLUMNS)),
-    kerfIn: sameForAll(inches(kerf, "kerf")),
-    pattern: optional(oneOf(PATTERN_NAMES, pattern, "pattern")),
-    settings: settingsOf(settings, "settings", CUT_SETTINGS),
-  };
-}
-
-/** The reader of a setting that is one of these names. */
-function named<K extends string>(names: Record<K, readonly string[]>): (range: unknown, name: string) => Argument<K> {
-  return (range, name) => oneOf<K>(names, range, name);
-}
-
-function inchesOrNone(range: unknown, name: string): Argument<number | undefined> {
-  return optional(inches(range, name));
-}
+/** What CUTPLAN, CUTYIELD and the end view ask of a log. */
+export const CUT_REQUEST: Declarations<CutRequest> = {
+  /** Small-end diameter inside bark, up and down as the log lies. */
+  diameterIn: inches,
+  /** Length of the log. */
+  lengthFt: logLength,
+  /** Thicknesses such as 4/4, one under the other; or columns thickness, green size, price a board foot, from width. */
+  products: sameForAll(columns(PRODUCT_COLUMNS)),
+  /** Width of the saw cut. */
+  kerfIn: sameForAll(inches),
+  /** live (through and through), slab (live edge), cant or quarter. */
+  pattern: optional(oneOf(PATTERN_NAMES)),
+  /** Two columns of name and value, such as scale step and 1/16. */
+  settings: settings(CUT_SETTINGS),
+};

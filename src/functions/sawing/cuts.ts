@@ -1,13 +1,4 @@
-import {
-  count as wholeNumber,
-  feet,
-  feetPerMinute,
-  inches,
-  mayBeZero,
-  number,
-  optional,
-  sameForAll,
-} from "../../cells/read";
+import { count, feetPerMinute, inches, logLength, mayBeZero, number, optional, sameForAll } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
 import { cutWidthIn } from "../../math/sawing/cut-width";
 import { headHeights } from "../../math/sawing/head-heights";
@@ -22,8 +13,6 @@ import { sawMinutes } from "../../math/sawing/saw-time";
  * one tenth of the wood. Format the cell as percent.
  *
  * @customfunction KERFLOSS
- * @param thickness Thickness of the board as sawn. A bare number is inches.
- * @param kerf Width of the saw cut. A bare number is inches; blank or 0 loses nothing.
  * @returns Share from 0 to 1
  * @example =BOLE.KERFLOSS(1.125, 0.125) gives 0.1
  * @example =BOLE.KERFLOSS("5/4", 0) gives 0
@@ -32,12 +21,15 @@ import { sawMinutes } from "../../math/sawing/saw-time";
  * @see KERFGAIN
  * @picture kerf
  */
-export function KERFLOSS(thickness: unknown[][], kerf: unknown[][]): unknown[][] {
-  return spread(
-    { thicknessIn: inches(thickness, "thickness"), kerfIn: mayBeZero(inches(kerf, "kerf")) },
-    kerfLossShare,
-  );
-}
+export const KERFLOSS = spread(
+  {
+    /** Thickness of the board as sawn. */
+    thicknessIn: inches,
+    /** Width of the saw cut. */
+    kerfIn: mayBeZero(inches),
+  },
+  kerfLossShare,
+);
 
 /**
  * Saw-head settings down from an opening cut, for boards of one thickness; stops above the bed.
@@ -46,11 +38,6 @@ export function KERFLOSS(thickness: unknown[][], kerf: unknown[][]): unknown[][]
  * pass takes the top slab; every pass after it drops the head by one board and one kerf and frees one board.
  *
  * @customfunction HEADHEIGHTS
- * @param start Height of the blade above the bed for the opening cut. A bare number is inches.
- * @param thickness Thickness of the boards as sawn. A bare number is inches.
- * @param kerf Width of the saw cut. A bare number is inches.
- * @param count How many boards are wanted.
- * @param [bed] Lowest height the blade may go to, such as the top of the dogs; 0 when left out.
  * @returns A table: pass, blade height, drop from the pass before, board freed (inches)
  * @example =BOLE.HEADHEIGHTS(10, 1.125, 0.125, 3) gives {"pass","blade height","drop","board";1,10,"","opening face";2,8.75,1.25,1.125;3,7.5,1.25,1.125;4,6.25,1.25,1.125}
  * @example =BOLE.HEADHEIGHTS(10, 2.125, 0.125, 9, 1) gives a table of 6 rows
@@ -60,31 +47,26 @@ export function KERFLOSS(thickness: unknown[][], kerf: unknown[][]): unknown[][]
  * @see CUTPLAN
  * @picture heads
  */
-export function HEADHEIGHTS(
-  start: unknown[][],
-  thickness: unknown[][],
-  kerf: unknown[][],
-  count: unknown[][],
-  bed?: unknown[][],
-): unknown[][] {
-  return table(
-    {
-      startIn: inches(start, "start"),
-      thicknessIn: inches(thickness, "thickness"),
-      kerfIn: inches(kerf, "kerf"),
-      count: wholeNumber(count, "count"),
-      bedIn: optional(inches(bed, "bed"), 0),
-    },
-    headHeights,
-  );
-}
+export const HEADHEIGHTS = table(
+  {
+    /** Height of the blade above the bed for the opening cut. */
+    startIn: inches,
+    /** Thickness of the boards as sawn. */
+    thicknessIn: inches,
+    /** Width of the saw cut. */
+    kerfIn: inches,
+    /** How many boards are wanted. */
+    count: count,
+    /** Lowest height the blade may go to, such as the top of the dogs. */
+    bedIn: optional(inches, 0),
+  },
+  headHeights,
+);
 
 /**
  * Width of a flat cut through a round log at a depth below its top.
  *
  * @customfunction CUTWIDTH
- * @param diameter Diameter of the log where the cut is. A bare number is inches.
- * @param depth Depth of the cut below the top of the log. A bare number is inches; blank or 0 is the top itself.
  * @returns Inches
  * @example =BOLE.CUTWIDTH(20, 4) gives 16
  * @example =BOLE.CUTWIDTH(20, 10) gives 20
@@ -92,9 +74,15 @@ export function HEADHEIGHTS(
  * @words chord, slab width, face width, how wide
  * @picture chord
  */
-export function CUTWIDTH(diameter: unknown[][], depth: unknown[][]): unknown[][] {
-  return spread({ diameterIn: inches(diameter, "diameter"), depthIn: mayBeZero(inches(depth, "depth")) }, cutWidthIn);
-}
+export const CUTWIDTH = spread(
+  {
+    /** Diameter of the log where the cut is. */
+    diameterIn: inches,
+    /** Depth of the cut below the top of the log; none is the top itself. */
+    depthIn: mayBeZero(inches),
+  },
+  cutWidthIn,
+);
 
 /**
  * Pieces of one thickness that come out of a depth of wood.
@@ -102,9 +90,6 @@ export function CUTWIDTH(diameter: unknown[][], depth: unknown[][]): unknown[][]
  * The last piece needs no kerf under it. For a whole log with its round sides use CUTPLAN.
  *
  * @customfunction PIECECOUNT
- * @param depth Depth of wood to be sawn up, such as the height of a cant. A bare number is inches.
- * @param thickness Thickness of the pieces as sawn. A bare number is inches.
- * @param kerf Width of the saw cut. A bare number is inches; blank or 0 loses nothing.
  * @returns Count
  * @example =BOLE.PIECECOUNT(8, 1.125, 0.125) gives 6
  * @example =BOLE.PIECECOUNT(4.875, 1.125, 0.125) gives 4
@@ -112,38 +97,37 @@ export function CUTWIDTH(diameter: unknown[][], depth: unknown[][]): unknown[][]
  * @words how many boards, cant, stack
  * @picture kerf
  */
-export function PIECECOUNT(depth: unknown[][], thickness: unknown[][], kerf: unknown[][]): unknown[][] {
-  return spread(
-    {
-      depthIn: inches(depth, "depth"),
-      thicknessIn: sameForAll(inches(thickness, "thickness")),
-      kerfIn: mayBeZero(inches(kerf, "kerf")),
-    },
-    pieceCount,
-  );
-}
+export const PIECECOUNT = spread(
+  {
+    /** Depth of wood to be sawn up, such as the height of a cant. */
+    depthIn: inches,
+    /** Thickness of the pieces as sawn. */
+    thicknessIn: sameForAll(inches),
+    /** Width of the saw cut. */
+    kerfIn: mayBeZero(inches),
+  },
+  pieceCount,
+);
 
 /**
  * Minutes at the mill for a number of cuts.
  *
  * @customfunction SAWTIME
- * @param cuts How many passes of the blade.
- * @param length Length of the log. A bare number is feet.
- * @param feed Speed of the saw through the wood. A bare number is feet per minute.
- * @param handling Minutes between cuts: gigging back, setting, taking off the board. Blank is none.
  * @returns Minutes
  * @example =BOLE.SAWTIME(20, 12, 24, 1.5) gives 40
  * @example =BOLE.SAWTIME(20, 12, "fast", 1.5) gives #VALUE!
  * @words how long, hours, feed rate, production
  */
-export function SAWTIME(cuts: unknown[][], length: unknown[][], feed: unknown[][], handling: unknown[][]): unknown[][] {
-  return spread(
-    {
-      cuts: wholeNumber(cuts, "cuts"),
-      lengthFt: feet(length, "length"),
-      feedFpm: sameForAll(feetPerMinute(feed, "feed")),
-      handlingMin: mayBeZero(number(handling, "handling")),
-    },
-    sawMinutes,
-  );
-}
+export const SAWTIME = spread(
+  {
+    /** How many passes of the blade. */
+    cuts: count,
+    /** Length of the log. */
+    lengthFt: logLength,
+    /** Speed of the saw through the wood. */
+    feedFpm: sameForAll(feetPerMinute),
+    /** Minutes between cuts: gigging back, setting, taking off the board. */
+    handlingMin: mayBeZero(number),
+  },
+  sawMinutes,
+);

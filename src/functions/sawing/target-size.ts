@@ -1,4 +1,4 @@
-import { inches, matrix, number, optional, percent } from "../../cells/read";
+import { inches, matrix, named, number, optional, percent } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
 import { lumberRecovery } from "../../math/sawing/recovery";
 import { sawVariation } from "../../math/sawing/saw-variation";
@@ -12,11 +12,6 @@ import { targetSizeIn } from "../../math/sawing/target-size";
  * SAWVARIATION answers the standard deviation to use: its total.
  *
  * @customfunction TARGETSIZE
- * @param finished Size wanted, dry and planed. A bare number is inches.
- * @param [planing] Taken off by planing, both faces together. A bare number is inches; none when left out.
- * @param [shrinkage] Shrinkage from green to dry across that size, in percent, up to 20; half a percent is 0.5%. None when left out.
- * @param [variation] Standard deviation of sawn size. A bare number is inches; none when left out.
- * @param [undersize] Percent of boards that may come out under, up to 15; half a percent is 0.5%. None when left out.
  * @returns Inches
  * @example =BOLE.TARGETSIZE(1.56, 0.06) gives 1.62
  * @example =BOLE.TARGETSIZE(1, 0.1875, 8, 0.02, "5%") gives 1.3238
@@ -25,24 +20,21 @@ import { targetSizeIn } from "../../math/sawing/target-size";
  * @see SAWVARIATION
  * @picture target
  */
-export function TARGETSIZE(
-  finished: unknown[][],
-  planing?: unknown[][],
-  shrinkage?: unknown[][],
-  variation?: unknown[][],
-  undersize?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      finishedIn: inches(finished, "finished"),
-      planingIn: optional(inches(planing, "planing"), 0),
-      shrinkagePercent: optional(percent(shrinkage, "shrinkage"), 0),
-      variationIn: optional(inches(variation, "variation"), 0),
-      undersizePercent: optional(percent(undersize, "undersize"), 0),
-    },
-    targetSizeIn,
-  );
-}
+export const TARGETSIZE = spread(
+  {
+    /** Size wanted, dry and planed. */
+    finishedIn: inches,
+    /** Taken off by planing, both faces together. */
+    planingIn: optional(inches, 0),
+    /** Shrinkage from green to dry across that size, up to 20 %; half a percent is 0.5%. */
+    shrinkagePercent: optional(percent, 0),
+    /** Standard deviation of sawn size. */
+    variationIn: optional(inches, 0),
+    /** Share of boards that may come out under, up to 15 %; half a percent is 0.5%. */
+    undersizePercent: optional(percent, 0),
+  },
+  targetSizeIn,
+);
 
 /**
  * How much the saw strays, from thickness readings with a row for each board.
@@ -51,7 +43,6 @@ export function TARGETSIZE(
  * readings: it is the one TARGETSIZE asks for, and it is not the root of the other two squared and added.
  *
  * @customfunction SAWVARIATION
- * @param readings Thickness readings, a row for each board; a blank is a reading not taken. A bare number is inches.
  * @returns A table: mean, within boards, between boards, total (inches)
  * @example =BOLE.SAWVARIATION({1.70,1.73,1.71,1.72;1.67,1.72,1.70,1.71}) gives a table of 5 rows
  * @example =BOLE.SAWVARIATION({1.70,1.73}) gives #N/A
@@ -59,24 +50,29 @@ export function TARGETSIZE(
  * @see TARGETSIZE
  * @picture readings
  */
-export function SAWVARIATION(readings: unknown[][]): unknown[][] {
-  return table({ boardsIn: matrix(inches(readings, "readings")) }, sawVariation);
-}
+export const SAWVARIATION = table(
+  {
+    /** Thickness readings, a row for each board; a blank is a reading not taken. */
+    boardsIn: named("readings", matrix(inches)),
+  },
+  sawVariation,
+);
 
 /**
  * Lumber recovery factor: board feet out of each cubic foot of log.
  *
  * @customfunction RECOVERY
- * @param boardfeet Board feet tallied.
- * @param cubicfeet Cubic feet of the log, inside bark.
  * @returns Board feet per cubic foot
  * @example =BOLE.RECOVERY(300, 40) gives 7.5
  * @example =BOLE.RECOVERY(300, "many") gives #VALUE!
  * @words yield, lrf, how much lumber
  */
-export function RECOVERY(boardfeet: unknown[][], cubicfeet: unknown[][]): unknown[][] {
-  return spread(
-    { boardFeet: number(boardfeet, "boardfeet"), cubicFeet: number(cubicfeet, "cubicfeet") },
-    lumberRecovery,
-  );
-}
+export const RECOVERY = spread(
+  {
+    /** Board feet tallied. */
+    boardFeet: number,
+    /** Cubic feet of the log, inside bark. */
+    cubicFeet: number,
+  },
+  lumberRecovery,
+);

@@ -1,4 +1,4 @@
-import { oneOf, optional } from "../../cells/read";
+import { named, oneOf, optional } from "../../cells/read";
 import { table } from "../../cells/spread";
 import { SPECIES_NAMES } from "../../math/wood/species";
 import { speciesAnswer, SPECIES_FIGURES } from "../../math/wood/species-card";
@@ -15,8 +15,6 @@ import { speciesAnswer, SPECIES_FIGURES } from "../../math/wood/species-card";
  * an oak without a row of its own has that of the group its lumber is sold in.
  *
  * @customfunction SPECIES
- * @param [name] Name of the species; the table of all when left out.
- * @param [property] One figure: specific gravity, green moisture, green weight, tangential, bark and so on, as named on the card.
  * @returns The table, the card, or the figure
  * @example =BOLE.SPECIES("walnut", "latin name") gives "Juglans nigra"
  * @example =BOLE.SPECIES("Oak, white", "tangential") gives 10.5
@@ -26,12 +24,12 @@ import { speciesAnswer, SPECIES_FIGURES } from "../../math/wood/species-card";
  * @words wood properties, density, which wood, tree names, green moisture, bark
  * @see WOODWEIGHT
  */
-export function SPECIES(name?: unknown[][], property?: unknown[][]): unknown[][] {
-  return table(
-    {
-      name: optional(oneOf(SPECIES_NAMES, name, "name")),
-      figure: optional(oneOf(SPECIES_FIGURES, property, "property")),
-    },
-    speciesAnswer,
-  );
-}
+export const SPECIES = table(
+  {
+    /** Name of the species; the table of all when left out. */
+    name: optional(oneOf(SPECIES_NAMES)),
+    /** One figure: specific gravity, green moisture, green weight, tangential, bark and so on, as named on the card. */
+    figure: named("property", optional(oneOf(SPECIES_FIGURES))),
+  },
+  speciesAnswer,
+);

@@ -1,4 +1,4 @@
-import { feet, inches, moisture as percentMoisture, number, oneOf, optional } from "../../cells/read";
+import { inches, logLength, moisture, number, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { woodWeightLbPerFt3 } from "../../math/wood/density";
 import { SPECIES_NAMES } from "../../math/wood/species";
@@ -10,8 +10,6 @@ import { BARK_CHOICES, logWeightLb, lumberWeightLb, WEIGHT_BOUNDS } from "../../
  * Below 30 % the wood shrinks as it dries, so a cubic foot of dry wood holds more wood than a cubic foot of green.
  *
  * @customfunction WOODWEIGHT
- * @param species Name of the species.
- * @param [moisture] Percent of the oven-dry weight: 12, 12% and 0.12 are the same. Green when left out or 0.
  * @returns Pounds per cubic foot
  * @example =BOLE.WOODWEIGHT("white oak") gives 63.0
  * @example =BOLE.WOODWEIGHT("white oak", 12) gives 47.5
@@ -19,15 +17,15 @@ import { BARK_CHOICES, logWeightLb, lumberWeightLb, WEIGHT_BOUNDS } from "../../
  * @caution Wood of one species varies from tree to tree, and heart and sap hold different water. An estimate for planning.
  * @words how heavy is wood, density, weight per cubic foot
  */
-export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      species: oneOf(SPECIES_NAMES, species, "species"),
-      moisturePercent: optional(percentMoisture(moisture, "moisture")),
-    },
-    woodWeightLbPerFt3,
-  );
-}
+export const WOODWEIGHT = spread(
+  {
+    /** Name of the species. */
+    species: oneOf(SPECIES_NAMES),
+    /** Moisture of the oven-dry weight; green when left out. */
+    moisturePercent: optional(moisture),
+  },
+  woodWeightLbPerFt3,
+);
 
 /**
  * Pounds in a log from its species, ends and length: green and without bark unless you say otherwise.
@@ -42,13 +40,6 @@ export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknow
  * typical figure is lighter than heartwood by the handbook: two sources differ, take the high one.
  *
  * @customfunction LOGWEIGHT
- * @param species Name of the species.
- * @param small Small-end diameter inside bark. A bare number is inches; 36 cm works too.
- * @param large Large-end diameter inside bark, not under the small end. A bare number is inches.
- * @param length Log length. A bare number is feet; 8'6" and 2.4 m work too.
- * @param [moisture] Percent of the oven-dry weight. Green when left out.
- * @param [bark] without (when left out) or with; bark is weighed green.
- * @param [bound] typical (when left out), low or high: 15 % either way, or farther where heart or sap of a green log is.
  * @returns Pounds
  * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10) gives 2294
  * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10, , "with", "high") gives 2909
@@ -59,28 +50,25 @@ export function WOODWEIGHT(species: unknown[][], moisture?: unknown[][]): unknow
  * @words how heavy is this log, trailer, lift, crane, weight of a log
  * @picture log
  */
-export function LOGWEIGHT(
-  species: unknown[][],
-  small: unknown[][],
-  large: unknown[][],
-  length: unknown[][],
-  moisture?: unknown[][],
-  bark?: unknown[][],
-  bound?: unknown[][],
-): unknown[][] {
-  return spread(
-    {
-      species: oneOf(SPECIES_NAMES, species, "species"),
-      smallIn: inches(small, "small"),
-      largeIn: inches(large, "large"),
-      lengthFt: feet(length, "length"),
-      moisturePercent: optional(percentMoisture(moisture, "moisture")),
-      bark: optional(oneOf(BARK_CHOICES, bark, "bark"), "without"),
-      bound: optional(oneOf(WEIGHT_BOUNDS, bound, "bound"), "typical"),
-    },
-    logWeightLb,
-  );
-}
+export const LOGWEIGHT = spread(
+  {
+    /** Name of the species. */
+    species: oneOf(SPECIES_NAMES),
+    /** Small-end diameter inside bark. */
+    smallIn: inches,
+    /** Large-end diameter inside bark, not under the small end. */
+    largeIn: inches,
+    /** Log length. */
+    lengthFt: logLength,
+    /** Moisture of the oven-dry weight; green when left out. */
+    moisturePercent: optional(moisture),
+    /** without or with; bark is weighed green. */
+    bark: optional(oneOf(BARK_CHOICES), "without"),
+    /** typical, low or high: 15 % either way, or farther where heart or sap of a green log is. */
+    bound: optional(oneOf(WEIGHT_BOUNDS), "typical"),
+  },
+  logWeightLb,
+);
 
 /**
  * Pounds in sawn lumber at a moisture; green when left out.
@@ -89,9 +77,6 @@ export function LOGWEIGHT(
  * stays what it was on the saw.
  *
  * @customfunction LUMBERWEIGHT
- * @param species Name of the species.
- * @param boardfeet Board feet, counted on the green rough size.
- * @param [moisture] Percent of the oven-dry weight. Green when left out.
  * @returns Pounds
  * @example =BOLE.LUMBERWEIGHT("red oak", 500) gives 2667
  * @example =BOLE.LUMBERWEIGHT("red oak", 500, 8) gives 1572
@@ -99,13 +84,14 @@ export function LOGWEIGHT(
  * @caution An estimate for planning. Weigh the load before it goes on the road.
  * @words weight of boards, load of lumber, trailer
  */
-export function LUMBERWEIGHT(species: unknown[][], boardfeet: unknown[][], moisture?: unknown[][]): unknown[][] {
-  return spread(
-    {
-      species: oneOf(SPECIES_NAMES, species, "species"),
-      boardFeet: number(boardfeet, "boardfeet"),
-      moisturePercent: optional(percentMoisture(moisture, "moisture")),
-    },
-    lumberWeightLb,
-  );
-}
+export const LUMBERWEIGHT = spread(
+  {
+    /** Name of the species. */
+    species: oneOf(SPECIES_NAMES),
+    /** Board feet, counted on the green rough size. */
+    boardFeet: number,
+    /** Moisture of the oven-dry weight; green when left out. */
+    moisturePercent: optional(moisture),
+  },
+  lumberWeightLb,
+);

@@ -18,7 +18,7 @@ const HEADERS = "/*\n  Access-Control-Allow-Origin: *\n";
 export async function filesBeside(address: string): Promise<Record<string, string | Buffer>> {
   return {
     "manifest.xml": manifestFor(address, about.version),
-    "functions.json": await functionsJson(readCatalog(), address),
+    "functions.json": functionsJson(readCatalog(), address),
     "taskpane.html": readFileSync(`${HERE}taskpane/taskpane.html`),
     "taskpane.css": readFileSync(`${HERE}taskpane/taskpane.css`),
     "theme.css": readFileSync(`${HERE}../pane/theme.css`),

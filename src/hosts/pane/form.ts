@@ -77,7 +77,7 @@ export function leftToTheSheet(): HTMLElement {
 }
 
 /** The cells that stand for an argument, as a function takes them. */
-export async function cellsOf(part: Typed, host: SheetHost): Promise<unknown[][]> {
+export async function cellsOf(part: Typed, host: SheetHost): Promise<unknown[][] | undefined> {
   if (part.kind === "value") return part.cells;
   return part.kind === "reference" ? host.cellsAt(part.piece) : LEFT_OUT;
 }

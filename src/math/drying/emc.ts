@@ -1,4 +1,4 @@
-import { mustBeAbove, mustBeBelow, mustBeBetween } from "../errors";
+import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween } from "../errors";
 import { EMC_COEFFICIENTS } from "./emc-coefficients.table";
 
 /** Between these the handbook's Fahrenheit and Celsius coefficients give the same within 0.013 percent of moisture. */
@@ -15,7 +15,7 @@ const HALVINGS = 60;
  *   h humidity as a share; W, K, K1, K2 each a + b T + c T^2
  * @source FPL-GTR-282, Eq 4-5
  * @source FPL-190 for the coefficients in degrees Fahrenheit
- * @range 30 to 210 degF; humidity above 0 and under 100 %. The handbook prints its table for 5 to 95 %: nearer to 100 the
+ * @range 30 to 210 degF; humidity from 0, where it gives 0, to under 100 %. The handbook prints its table for 5 to 95 %: nearer to 100 the
  *   answer is less sure
  */
 export function emcPercent({
@@ -26,7 +26,7 @@ export function emcPercent({
   humidityPercent: number;
 }): number {
   mustBeBetween(COLDEST_F, HOTTEST_F, temperatureF, "temperature (°F)");
-  mustBeAbove(0, humidityPercent, "humidity (%)");
+  mustBeAtLeast(0, humidityPercent, "humidity (%)");
   mustBeBelow(100, humidityPercent, "humidity (%)");
   return emcAtShare(temperatureF, humidityPercent / 100);
 }

@@ -3,7 +3,7 @@ import { mustBeBetween, NoAnswer } from "../errors";
 /** Below this the pull runs away; rigging tables stop here. */
 const FLATTEST_DEGREES = 30;
 /** Three or four legs never share a stiff load evenly unless something makes them. */
-const LEGS_SURE_TO_CARRY = 2;
+export const LEGS_SURE_TO_CARRY = 2;
 
 /**
  * Pull in one leg of a sling, by the angle between the leg and the horizontal.

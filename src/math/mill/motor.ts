@@ -3,7 +3,7 @@ import { SECONDS_PER_MIN } from "../units";
 import { rimRpm } from "./pulleys";
 
 /** The mains frequency of North America, in hertz: a nameplate speed there is the speed at 60 Hz. */
-const MAINS_HERTZ = 60;
+export const MAINS_HERTZ = 60;
 
 /**
  * Speed of an induction motor on a frequency drive; without a nameplate speed, its synchronous speed.

@@ -2,7 +2,7 @@ import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
 import { IN_PER_FT } from "../units";
 
 /** The foot of room that sawyers like to keep over the biggest log, for knots, flare and turning. */
-const CUSTOMARY_ROOM_IN = 12;
+export const CUSTOMARY_ROOM_IN = 12;
 
 /**
  * Inches to spare between the mill's opening and a log as it turns; below 0 the log will not pass.

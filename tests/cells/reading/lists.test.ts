@@ -1,24 +1,26 @@
 import { describe, expect, it } from "vitest";
 import * as read from "../../../src/cells/read";
 import { spread, table } from "../../../src/cells/spread";
-import { refusal } from "./ask";
+import { called, refusal } from "./ask";
 
 describe("lists", () => {
-  const widths = (cells: unknown[]) => table({ all: read.list(read.inches([cells], "widths")) }, ({ all }) => [all])[0];
+  const widths = (cells: unknown[]) => table({ widths: read.list(read.inches) }, ({ widths }) => [widths])([cells])[0];
   it("pass over blanks", () => expect(widths([4, null, "5 1/2", 0, ""])).toEqual([4, 5.5]));
   it("name the place of a bad value", () =>
     expect(widths([4, "wide"])).toEqual([{ error: "#VALUE!", message: expect.stringMatching(/^widths, value 2: /) }]));
   it("hand on an error among their cells", () => expect(widths([4, "#REF!"])).toMatchObject([{ error: "#REF!" }]));
 
-  const steps = (cells: unknown[]) =>
-    table({ all: read.series(read.inches([cells], "widths")) }, ({ all }) => [all])[0];
+  const steps = (cells: unknown[]) => table({ widths: read.series(read.inches) }, ({ widths }) => [widths])([cells])[0];
   it("at equal steps may end in blanks but not have a gap", () => {
     expect(steps([4, 5, 6, null])).toEqual([4, 5, 6]);
     expect(steps([4, null, 6])).toEqual([{ error: "#VALUE!", message: expect.stringMatching(/gap.*value 2/) }]);
   });
 
   const readings = (grid: unknown) =>
-    table({ all: read.matrix(read.inches(grid, "readings")) }, ({ all }) => all.map((row) => [JSON.stringify(row)]));
+    called(
+      table({ readings: read.matrix(read.inches) }, ({ readings }) => readings.map((row) => [JSON.stringify(row)])),
+      grid,
+    );
   it("in a grid are one for each row, without blanks and empty rows", () => {
     const grid = [
       [1.7, null, "1 3/4"],
@@ -34,8 +36,12 @@ describe("lists", () => {
   });
 
   const boards = (w: unknown, l: unknown) =>
-    table({ all: read.rows({ width: read.inches(w, "widths"), length: read.feet(l, "lengths") }) }, ({ all }) =>
-      all.map(({ width, length }) => [width, length]),
+    called(
+      table({ all: read.rows({ widths: read.inches, lengths: read.feet }) }, ({ all }) =>
+        all.map(({ widths, lengths }) => [widths, lengths]),
+      ),
+      w,
+      l,
     );
   it("line up row by row, one length with every width", () => {
     expect(boards([[6], [8]], [["8-6"], [10]])).toEqual([
@@ -55,9 +61,11 @@ describe("lists", () => {
     expect(boards([[6], [8], [9]], [[10], [12]])).toMatchObject([[{ error: "#VALUE!" }]]));
 
   const options = (grid: unknown) =>
-    table(
-      { given: read.settings(grid, "settings", { trim: read.inches, "scale step": read.inches, rip: read.yesNo }) },
-      ({ given }) => [[JSON.stringify(given)]],
+    called(
+      table({ settings: read.settings({ trim: read.inches, "scale step": read.inches, rip: read.yesNo }) }, (given) => [
+        [JSON.stringify(given.settings)],
+      ]),
+      grid,
     )[0]![0];
   it("of settings come in any order and spelling, and an unknown one lists the known", () => {
     expect(
@@ -83,15 +91,16 @@ describe("lists", () => {
 
 describe("a figure that stands once for a whole list", () => {
   const loss = (thickness: unknown, kerf: unknown) =>
-    spread(
-      { thick: read.inches(thickness, "thickness"), kerf: read.sameForAll(read.inches(kerf, "kerf")) },
-      ({ thick, kerf }) => thick + kerf,
+    called(
+      spread({ thickness: read.inches, kerf: read.sameForAll(read.inches) }, ({ thickness, kerf }) => thickness + kerf),
+      thickness,
+      kerf,
     );
   it("leaves an unfilled row 0, where another number that is given would make it half filled", () => {
     expect(loss([[1], [null], [0]], 0.125)).toEqual([[1.125], [0], [0]]);
     expect(loss(null, 0.125)).toEqual([[0]]);
-    const both = { a: read.inches(null, "a"), b: read.inches(0.125, "b") };
-    expect(spread(both, ({ a, b }) => a + b)).toEqual([[refusal(/^a: /)]]);
+    const both = spread({ a: read.inches, b: read.inches }, ({ a, b }) => a + b);
+    expect(called(both, null, 0.125)).toEqual([[refusal(/^a: /)]]);
   });
   it("is missed by every row that is filled when it is blank", () =>
     expect(loss([[1], [null]], null)).toEqual([[refusal(/^kerf: .*got a blank/)], [0]]));

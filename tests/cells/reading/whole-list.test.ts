@@ -1,15 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { feet, forWholeList, inches, list, optional, series, together } from "../../../src/cells/read";
 import { spread, table } from "../../../src/cells/spread";
-import { refusal } from "./ask";
+import { called, refusal } from "./ask";
 
 const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
 
 describe("a figure that goes with the whole of a list", () => {
   const total = (thickness: unknown, widths: unknown) =>
-    spread(
-      { each: forWholeList(inches(thickness, "thickness"), widths, "widths"), all: list(inches(widths, "widths")) },
-      ({ each, all }) => each * all.reduce((sum, width) => sum + width, 0),
+    called(
+      spread({ thickness: forWholeList(inches, "widths"), widths: list(inches) }, (given) =>
+        given.widths.reduce((sum, width) => sum + given.thickness * width, 0),
+      ),
+      thickness,
+      widths,
     );
 
   it("is one cell beside a list, or a column beside a single cell", () => {
@@ -29,9 +32,12 @@ describe("a figure that goes with the whole of a list", () => {
 
 describe("cells that make one thing together", () => {
   const log = (diameter: unknown, length: unknown) =>
-    table(
-      { log: optional(together({ diameterIn: inches(diameter, "diameter"), lengthFt: feet(length, "length") })) },
-      ({ log }) => [[log ? log.diameterIn * log.lengthFt : "no log"]],
+    called(
+      table({ log: optional(together({ diameterIn: inches, lengthFt: feet })) }, ({ log }) => [
+        [log ? log.diameterIn * log.lengthFt : "no log"],
+      ]),
+      diameter,
+      length,
     );
 
   it("are given all or none", () => {
@@ -53,7 +59,10 @@ describe("cells that make one thing together", () => {
 describe("values at equal steps", () => {
   it("lie in one row or one column; a block would be several things read as one", () => {
     const sum = (cells: unknown) =>
-      spread({ all: series(inches(cells, "widths")) }, ({ all }) => all.reduce((total, width) => total + width, 0));
+      called(
+        spread({ widths: series(inches) }, ({ widths }) => widths.reduce((total, width) => total + width, 0)),
+        cells,
+      );
     expect(sum([[1, 2, 3]])).toEqual([[6]]);
     expect(sum(column(1, 2, 3))).toEqual([[6]]);
     expect(
