@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import ts from "typescript";
-import * as functions from "../functions";
+import { registry } from "../functions/registry";
 import { paramsOf } from "./comments/arguments";
 import { commentOf, type Comment } from "./comments/comment";
 import { TOPICS, type Entry } from "./entry";
@@ -42,7 +42,7 @@ function entryOf(name: string, topic: string, path: string, comment: Comment): E
     topic,
     summary: comment.summary,
     remarks: comment.remarks,
-    params: paramsOf(functions[name as keyof typeof functions].takes, path, name, examples),
+    params: paramsOf(registry[name]!.takes, path, name, examples),
     returns: (texts("returns")[0] ?? "").replace(/^\{[^}]*\}\s*/, ""),
     examples,
     cautions: texts("caution"),

@@ -63,7 +63,9 @@ describe("a refused log", () => {
       /^Smalian small-end diameter \(in\): wanted 0.1/,
     );
     expect(messageOf(logs.SMALIAN(one(16), one(12), one(16)))).toMatch(/^Smalian large-end diameter \(in\), not under/);
-    expect(messageOf(logs.SMALIAN(one(12), one(16), one(400)))).toMatch(/^Smalian length \(ft\): /);
+    expect(messageOf(logs.SMALIAN(one(12), one(16), one(400)))).toMatch(
+      /^length: wanted feet up to 65 \(400 ft\? for 400 inches write 400 in\), got 400$/,
+    );
   });
 });
 

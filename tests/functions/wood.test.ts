@@ -29,10 +29,15 @@ describe("a moisture typed into the sheet", () => {
     expect(LUMBERWEIGHT(one("white oak"), one(100), one(-5))[0]![0]).toMatchObject({ error: "#VALUE!" });
   });
 
-  it("left blank is green, as zero or as nothing", () => {
+  it("left blank is green; a 0 has to be written so that it is no blank", () => {
     const green = LOGWEIGHT(one("white oak"), one(20), one(24), one(10))[0]![0];
     expect(LOGWEIGHT(one("white oak"), one(20), one(24), one(10), one(null))[0]![0]).toBe(green);
-    expect(LOGWEIGHT(one("white oak"), one(20), one(24), one(10), one(0))[0]![0]).toBe(green);
+    const zero = LOGWEIGHT(one("white oak"), one(20), one(24), one(10), one(0));
+    expect(messageOf(zero)).toBe(
+      'moisture: wanted "0%" for none, or nothing for the usual, got 0, which could be a blank',
+    );
+    for (const dry of ["0%", "0", "none"])
+      expect(LOGWEIGHT(one("white oak"), one(20), one(24), one(10), one(dry))[0]![0]).toBeLessThan(green as number);
   });
 });
 

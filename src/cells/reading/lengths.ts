@@ -58,8 +58,8 @@ function feetUpTo(longest: number): Declaration<number> {
     const lengthFt = inchesIn(cell, as, "feet") / IN_PER_FT;
     if (lengthFt <= longest) return lengthFt;
     const written = typeof cell === "number" ? cell : Number(cell);
-    const slip = Number.isNaN(written) ? shown(cell) : `${written} ft? for ${written} inches write ${written} in`;
-    throw new Unreadable(as, `feet up to ${longest}`, slip);
+    const slip = Number.isNaN(written) ? "" : ` (${written} ft? for ${written} inches write ${written} in)`;
+    throw new Unreadable(as, `feet up to ${longest}${slip}`, shown(cell));
   });
 }
 

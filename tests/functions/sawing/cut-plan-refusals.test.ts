@@ -81,7 +81,7 @@ describe("sizes that no log, saw or list has", () => {
   it("are refused with the limit", () => {
     expect(answer(300, 12, "4/4", 0.125)[0]![0]).toBeGreaterThan(10_000);
     expect(answer(301, 12, "4/4", 0.125)).toEqual([[refused("#N/A", /diameter \(in\): wanted 0 to 300, got 301/)]]);
-    expect(answer(20, 301, "4/4", 0.125)).toEqual([[refused("#N/A", /length \(ft\): wanted 0 to 300, got 301/)]]);
+    expect(answer(20, 66, "4/4", 0.125)).toEqual([[refused("#VALUE!", /^length: wanted feet up to 65 .*, got 66$/)]]);
     expect(answer(20, 12, "4/4", 3)).toEqual([[refused("#N/A", /kerf \(in\): wanted 0 to 0\.75, got 3/)]]);
     expect(with20("taper", 12)[0]![0]).toBeGreaterThan(PLAIN);
     expect(with20("taper", 12.5)).toEqual([[refused("#N/A", /taper.*wanted 0 to 12, got 12.5/)]]);

@@ -65,7 +65,7 @@ describe("every setting of the lumber changes the plan, the way a sawyer expects
     const quarter = yieldOf({}, "quarter");
     expect(yieldOf({ "ring angle": 60 }, "quarter")).toBeLessThan(quarter);
     expect(yieldOf({ "ring angle": 1 }, "quarter")).toBeGreaterThan(quarter);
-    for (const blank of [null, 0, "", 45]) expect(yieldOf({ "ring angle": blank }, "quarter")).toBe(quarter);
+    for (const blank of [null, "", 45]) expect(yieldOf({ "ring angle": blank }, "quarter")).toBe(quarter);
     expect(yieldOf({ heart: 4 }, "quarter")).toBeLessThan(quarter);
   });
 

@@ -20,7 +20,7 @@ const SAID: Record<string, readonly [name: string, words: RegExp]> = {
   R13: ["QUARTERS", /1\/16 in scant up to 1 3\/4 in and 1\/8 in from 2 in/],
   R15: ["SURFACEMEASURE", /Standard lengths are 4 to 16 ft/],
   R16: ["DRIEDTALLY", /sold on its net board feet, with no addition for shrinkage/],
-  R17: ["DRIEDTALLY", /7 % when left out, 5 to 9 % are met/],
+  R17: ["DRIEDTALLY", /5 to 9 % are met/],
   R18: ["SLABFEET", /a textbook has it for common boards/],
   R19: ["SLABFEET", /two old textbooks allow it/],
   R20: ["SLABFEET", /a third of the length from the narrower end: near fair \(from memory\)/],
