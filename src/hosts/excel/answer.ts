@@ -2,9 +2,12 @@ import { isCellError, type CellError } from "../../cells/error";
 
 /**
  * An answer of ours as Excel takes it: full rows of equal length, an error as Excel's own. Excel shows an empty place
- * as 0, so a hole in an answer becomes empty text.
+ * as 0, so a hole in an answer becomes empty text. An answer that is one error is thrown, as Microsoft documents it: as
+ * an array of one it would count as an answer that went well. In a spilled answer a bad row holds its own error.
  */
-export function excelCells(answer: unknown[][]): unknown[][] {
+export function excelAnswer(answer: unknown[][]): unknown[][] {
+  const only = answer.length === 1 && answer[0]?.length === 1 ? answer[0][0] : undefined;
+  if (isCellError(only)) throw excelError(only);
   // Not Math.max(...lengths): a call takes no million arguments, and a sheet has a million rows.
   const width = answer.reduce((widest, row) => Math.max(widest, row.length), 1);
   const rows = answer.length === 0 ? [[]] : answer;
@@ -16,7 +19,10 @@ function excelCell(cell: unknown): unknown {
   return isCellError(cell) ? excelError(cell) : cell;
 }
 
-/** Excel shows a message with #VALUE! and #N/A; its other errors speak for themselves. */
+/**
+ * Excel shows a message with #VALUE! and #N/A; #DIV/0!, #NUM! and #NULL! speak for themselves. It takes no other error
+ * from an add-in (#NAME?, #REF!, #SPILL! and the like): those become #VALUE!, and the message names the one it was.
+ */
 function excelError({ error, message }: CellError): CustomFunctions.Error {
   const { ErrorCode, Error } = CustomFunctions;
   switch (error) {
@@ -24,16 +30,11 @@ function excelError({ error, message }: CellError): CustomFunctions.Error {
       return new Error(ErrorCode.notAvailable, message);
     case "#DIV/0!":
       return new Error(ErrorCode.divisionByZero);
-    case "#NAME?":
-      return new Error(ErrorCode.invalidName);
     case "#NULL!":
       return new Error(ErrorCode.nullReference);
     case "#NUM!":
       return new Error(ErrorCode.invalidNumber);
-    case "#REF!":
-      return new Error(ErrorCode.invalidReference);
     default:
-      // #VALUE!, and those that no add-in may answer (#SPILL!, #CALC! and the like): the message names the one it was.
       return new Error(ErrorCode.invalidValue, message);
   }
 }

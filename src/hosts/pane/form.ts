@@ -6,7 +6,7 @@ import { button } from "./button";
 import { element } from "./element";
 import { field } from "./field";
 import { reported } from "./reported";
-import type { SheetHost } from "./sheet-host";
+import { Refusal, type SheetHost } from "./sheet-host";
 import { formulaOf, typed, withoutSheet, type Typed } from "./typed";
 
 /** A field for each argument, the answer before it goes anywhere, and the formula into the chosen cell. */
@@ -23,7 +23,10 @@ export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
       "div",
       { class: "buttons" },
       element("button", { type: "submit" }, "Show the answer"),
-      button("Put into the chosen cell", () => host.putIntoChosenCell(formulaAt)),
+      button("Put into the chosen cell", async () => {
+        if (isUnfilled(entry, parts())) throw new Refusal(FILL_IN);
+        return host.putIntoChosenCell(formulaAt);
+      }),
     ),
     answer,
   );
@@ -61,10 +64,16 @@ function argumentField(entry: Entry, argument: number, host: SheetHost) {
   return made;
 }
 
+const FILL_IN = "Fill in your numbers first";
+
+/** Whether nothing is typed where something has to be: such a formula would show 0, which looks like an answer. */
+function isUnfilled(entry: Entry, parts: readonly Typed[]): boolean {
+  return parts.every(({ kind }) => kind === "nothing") && entry.params.some(({ optional }) => !optional);
+}
+
 /** The answer to what was typed, by the same function that the cell will call. */
 async function answerTo(entry: Entry, parts: readonly Typed[], host: SheetHost): Promise<HTMLElement> {
-  if (parts.every(({ kind }) => kind === "nothing") && entry.params.some(({ optional }) => !optional))
-    return element("p", {}, "Fill in your numbers first.");
+  if (isUnfilled(entry, parts)) return element("p", {}, `${FILL_IN}.`);
   const formula = registry[entry.name];
   if (!formula || parts.some(({ kind }) => kind === "expression")) return leftToTheSheet();
   const ranges = await Promise.all(parts.map((part) => cellsOf(part, host)));

@@ -1,6 +1,7 @@
 import { TOPICS, type Entry } from "../../catalog/entry";
 import { element } from "./element";
 import { shownEntry } from "./entry";
+import { helpPart } from "./help-part";
 import { found } from "./search";
 import type { SheetHost } from "./sheet-host";
 
@@ -37,6 +38,7 @@ export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
     search,
     count,
     list,
+    ...helpPart(host),
   );
 }
 

@@ -16,6 +16,19 @@ export interface SheetHost {
   placePicture?(svg: string, about: string): Promise<string>;
   /** Copies of the sheets with values in place of our formulas. Left out where there is nothing to hand on. */
   copyWithoutBole?(): Promise<string>;
+  /** Enters formulas anew that were typed before Bole was loaded. Left out where that cannot happen. */
+  enterDeadFormulas?(): Promise<string>;
+  /** What the last calls were refused for, the newest first. Left out where the sheet tells it beside the cell. */
+  lastRefusals?(): readonly RefusedCall[];
+}
+
+/** A call that could not be answered, or not in all its rows. */
+export interface RefusedCall {
+  name: string;
+  given: string;
+  error: string;
+  message: string;
+  rows: number;
 }
 
 /** A reason of ours, ready to be read by a person. */

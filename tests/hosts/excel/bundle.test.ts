@@ -22,14 +22,24 @@ beforeAll(async () => {
 
 afterAll(() => browser.close());
 
-/** What the associated function answers in the page: Excel's error objects come back as their own JSON. */
+/**
+ * What the associated function answers in the page: Excel's error objects come back as their own JSON. An answer that is
+ * one error is thrown.
+ */
 function called(name: string, given: unknown[]): Promise<unknown[][]> {
   return page.evaluate(
     ([name, given]) => {
       const { mappings } = (
         CustomFunctions as unknown as { _association: { mappings: Record<string, (...cells: unknown[]) => unknown> } }
       )._association;
-      return JSON.parse(JSON.stringify(mappings[name]!(...given))) as unknown[][];
+      const answer = () => {
+        try {
+          return mappings[name]!(...given);
+        } catch (thrown) {
+          return [[thrown]];
+        }
+      };
+      return JSON.parse(JSON.stringify(answer())) as unknown[][];
     },
     [name, [...given, INVOCATION]] as const,
   );
@@ -79,37 +89,44 @@ describe("the built functions beside Microsoft's own runtime", () => {
     );
   });
 
-  it("hand on an error of an input cell as the same error", async () => {
+  it("hand on an error of an input cell as the same error, or in words where Excel takes it from no add-in", async () => {
     const codes = await page.evaluate(() => {
       const { Error, ErrorCode } = CustomFunctions;
       const { mappings } = (
         CustomFunctions as unknown as {
-          _association: { mappings: Record<string, (...cells: unknown[]) => { code: string }[][]> };
+          _association: { mappings: Record<string, (...cells: unknown[]) => { code: string; message: string }[][]> };
         }
       )._association;
-      return Object.values(ErrorCode).map((code) => [
-        code,
-        mappings["KERFLOSS"]!([[new Error(code)]], [[0.125]])[0]![0]!.code,
-      ]);
+      return Object.values(ErrorCode).map((code) => {
+        const { code: answered, message } = mappings["KERFLOSS"]!([[1], [new Error(code)]], [[0.125]])[1]![0]!;
+        return [code, answered, message] as const;
+      });
     });
     expect(codes.length).toBe(7);
-    for (const [given, answered] of codes) expect(answered).toBe(given);
+    for (const [given, answered, message] of codes)
+      if (given === "#NAME?" || given === "#REF!")
+        expect([answered, message]).toEqual(["#VALUE!", `thickness: the cell holds ${given}`]);
+      else expect(answered).toBe(given);
   });
 
-  it("answer Excel's own error, with a message that says what was wanted", async () => {
+  it("throw Excel's own error, with a message that says what was wanted", async () => {
     const error = await page.evaluate(() => {
       const { mappings } = (
-        CustomFunctions as unknown as { _association: { mappings: Record<string, (...cells: unknown[]) => Error[][]> } }
+        CustomFunctions as unknown as { _association: { mappings: Record<string, (...cells: unknown[]) => unknown> } }
       )._association;
-      const answered = mappings["CUTWIDTH"]!([[20]], [[21]])[0]![0]!;
-      return {
-        isExcels: answered instanceof CustomFunctions.Error,
-        json: JSON.parse(JSON.stringify(answered)) as { code: string; message: string },
-      };
+      try {
+        mappings["CUTWIDTH"]!([[20]], [[21]]);
+      } catch (thrown) {
+        return {
+          isExcels: thrown instanceof CustomFunctions.Error,
+          json: JSON.parse(JSON.stringify(thrown)) as { code: string; message: string },
+        };
+      }
+      return undefined;
     });
-    expect(error.isExcels).toBe(true);
-    expect(error.json.code).toBe("#N/A");
-    expect(error.json.message).toMatch(/depth.*20.*21/i);
+    expect(error?.isExcels).toBe(true);
+    expect(error?.json.code).toBe("#N/A");
+    expect(error?.json.message).toMatch(/depth.*20.*21/i);
   });
 });
 

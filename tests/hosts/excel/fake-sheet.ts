@@ -31,7 +31,7 @@ export function worksheet(
           nameNow,
           rows * columns === 1 ? at(row, column) : `${at(row, column)}:${at(row + rows - 1, column + columns - 1)}`,
         ),
-      getUsedRangeOrNullObject: () => usedRange(host, nameNow),
+      getUsedRangeOrNullObject: (_valuesOnly?: boolean) => usedRange(host, nameNow),
       activate: () => later(() => void (book.active = nameNow())),
       delete: () => later(() => void delete book.sheets[nameNow()]),
       copy: () =>

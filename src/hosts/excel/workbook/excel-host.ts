@@ -1,6 +1,8 @@
 import type { SheetHost } from "../../pane/sheet-host";
 import { cellsAt, chosenAddress, putIntoChosenCell } from "./cells";
+import { lastRefusals } from "../refusals";
 import { copyWithoutBole } from "./copy";
+import { enterDeadFormulas } from "./mend";
 import { placePicture } from "./picture";
 import { addReadySheet } from "./ready-sheet";
 
@@ -12,4 +14,6 @@ export const EXCEL_HOST: SheetHost = {
   addReadySheet,
   placePicture,
   copyWithoutBole,
+  enterDeadFormulas,
+  lastRefusals,
 };

@@ -15,7 +15,7 @@ const SCALE = 2;
 export async function placePicture(svg: string, about: string): Promise<string> {
   const png = await asPng(svg);
   return inWorkbook(async (context) => {
-    mustSupport("1.9", "pictures");
+    mustSupport("1.10", "pictures");
     const range = context.workbook.getSelectedRange();
     range.load("address, left, top");
     await context.sync();

@@ -16,7 +16,7 @@ const NOTE_LINES = 3;
 /** Adds a ready sheet to the workbook, under a name that is free, and shows it. */
 export function addReadySheet(definition: ReadySheet): Promise<string> {
   return inWorkbook(async (context) => {
-    mustSupport("1.8", "ready sheets");
+    mustSupport("1.9", "ready sheets");
     const drawn = laidOut(definition, await freeNames(definition, context), "table");
     const sheet = context.workbook.worksheets.add(drawn.name);
     try {
