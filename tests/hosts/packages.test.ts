@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { packagesAreThere } from "../../src/hosts/packages.mjs";
 
 const wanted = {
-  "": { version: "0.1.0" },
+  "": { version: "1.0.0" },
   "node_modules/saw": { version: "2.0.0" },
   "node_modules/saw-for-windows": { version: "2.0.0", optional: true },
 };

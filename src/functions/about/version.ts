@@ -7,6 +7,6 @@ import { versionTable } from "../../catalog/about/version";
  * @customfunction VERSION
  * @returns Version text
  * @words is the add-in there, status
- * @example =BOLE.VERSION() gives "Bole 0.1.0"
+ * @example =BOLE.VERSION() gives "Bole 1.0.0"
  */
 export const VERSION = table({}, versionTable);
