@@ -8,7 +8,7 @@ const MOST_KEPT = 100;
 const kept: RefusedCall[] = [];
 
 /** Keeps what a call was refused for, if it was. */
-export function keepRefusal(name: string, handed: readonly unknown[][][], answer: unknown[][]): void {
+export function keepRefusal(name: string, handed: readonly (unknown[][] | undefined)[], answer: unknown[][]): void {
   const errors = answer.flat().filter(isCellError);
   const [first] = errors;
   if (!first) return;
@@ -25,7 +25,7 @@ export function lastRefusals(): readonly RefusedCall[] {
   return kept;
 }
 
-function shortened(cells: unknown[][]): string {
+function shortened(cells: unknown[][] = []): string {
   const [[cell] = []] = cells;
   if (cells.length > 1 || (cells[0]?.length ?? 0) > 1) return `${cells.length} × ${cells[0]!.length} cells`;
   return cell === null || cell === undefined || cell === "" ? "" : shown(cell);
