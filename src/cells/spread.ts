@@ -72,7 +72,8 @@ function worksheetFunction(
       return [[cellError(thrown)]];
     }
   };
-  return Object.assign(called, { takes });
+  // Its length is how many arguments it takes, as of any function.
+  return Object.assign(Object.defineProperty(called, "length", { value: takes.length }), { takes });
 }
 
 /** One argument with its shape. A constant is read once: its value, or what reading it threw, serves every row. */

@@ -11,7 +11,7 @@ const KINDS: readonly [kind: string, bare: string, text: string][] = [
   ["Humidity, share, slip, waste", "percent; up to 1 it is a share: 0.65 is 65 %", "65%"],
   ["Temperature", "degrees Fahrenheit", "68 F, 20 C"],
   ["Speed of a rim, band or feed", "feet per minute", "60 ft/min, 25 m/s, 10 m/min"],
-  ["Force", "pounds", "2500 lb, 11 kN"],
+  ["Force", "pounds", "2500 lb, 11 kN, 1134 kg or kgf (what a kilogram weighs)"],
   ["Stress, pressure", "psi", "15 ksi, 100 MPa, 70 bar"],
   ["Power", "horsepower", "20 hp, 15 kW"],
   ["Money", "your currency", "none: a plain number, without its sign"],

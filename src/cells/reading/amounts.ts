@@ -1,17 +1,5 @@
 import { hairOver } from "../../math/rounding";
-import {
-  fahrenheitFromCelsius,
-  G_PER_KG,
-  IN_PER_FT,
-  KG_PER_LB,
-  KG_PER_TONNE,
-  M_PER_IN,
-  N_PER_LBF,
-  OZ_PER_LB,
-  PA_PER_PSI,
-  SECONDS_PER_MIN,
-  W_PER_HP,
-} from "../../math/units";
+import { bySpelling, fahrenheitFromCelsius, FORCES, POWERS, SPEEDS, STRESSES, WEIGHTS } from "../../math/units";
 import { shown } from "../cell";
 import { Unreadable } from "../error";
 import { changed, declared, mayBeZero, numberOrText, zeroAsText, type Declaration, type Facts } from "./argument";
@@ -25,8 +13,6 @@ const LARGEST = 1e12;
 const SMALLEST = 1e-9;
 
 const WRITTEN = new RegExp(`^(-?)(${NUMBER}) ?([^\\d\\s].*)?$`);
-
-const M_PER_FT_EXACT = M_PER_IN * IN_PER_FT;
 
 /** A kind of amount: what a message calls it, what each unit counts in base units, and what a bare number means. */
 interface Kind {
@@ -44,18 +30,7 @@ const WEIGHT: Kind = {
   zeroAs: "0 lb",
   called: "pounds",
   examples: "40, 40 lb, 18 kg, 850 g or 1.2 t (metric)",
-  units: {
-    lb: 1,
-    pound: 1,
-    oz: 1 / OZ_PER_LB,
-    ounce: 1 / OZ_PER_LB,
-    g: 1 / G_PER_KG / KG_PER_LB,
-    gram: 1 / G_PER_KG / KG_PER_LB,
-    kg: 1 / KG_PER_LB,
-    kilogram: 1 / KG_PER_LB,
-    t: KG_PER_TONNE / KG_PER_LB,
-    tonne: KG_PER_TONNE / KG_PER_LB,
-  },
+  units: bySpelling(WEIGHTS),
 };
 /** Up to 300 % is read as a share, so that a cell formatted as percent works: 1.2 is 120 %. */
 const MOISTURE: Kind = {
@@ -95,34 +70,28 @@ const SPEED: Kind = {
   zeroAs: "0 ft/min",
   called: "feet per minute",
   examples: "5000 or 25 m/s",
-  units: {
-    "ft/min": 1,
-    fpm: 1,
-    "m/s": SECONDS_PER_MIN / M_PER_FT_EXACT,
-    "m/min": 1 / M_PER_FT_EXACT,
-    "ft/s": SECONDS_PER_MIN,
-  },
+  units: bySpelling(SPEEDS),
 };
 const FORCE: Kind = {
   kind: "force",
   zeroAs: "0 lbf",
   called: "pounds of force",
-  examples: "2500 or 11 kN",
-  units: { lbf: 1, lb: 1, pound: 1, n: 1 / N_PER_LBF, kn: 1000 / N_PER_LBF },
+  examples: "2500, 11 kN or 1134 kg",
+  units: bySpelling(FORCES),
 };
 const STRESS: Kind = {
   kind: "stress",
   zeroAs: "0 psi",
   called: "psi",
   examples: "15000 or 100 MPa",
-  units: { psi: 1, ksi: 1000, mpa: 1e6 / PA_PER_PSI, bar: 1e5 / PA_PER_PSI, kpa: 1000 / PA_PER_PSI },
+  units: bySpelling(STRESSES),
 };
 const POWER: Kind = {
   kind: "power",
   zeroAs: "0 hp",
   called: "horsepower",
   examples: "20 or 15 kW",
-  units: { hp: 1, horsepower: 1, kw: 1000 / W_PER_HP, w: 1 / W_PER_HP },
+  units: bySpelling(POWERS),
 };
 const ANGLE: Kind = {
   kind: "angle",

@@ -1,4 +1,4 @@
-import { IN_PER_FT, CM_PER_IN, M_PER_IN, MM_PER_IN } from "../../math/units";
+import { bySpelling, IN_PER_FT, LENGTHS } from "../../math/units";
 import { shown } from "../cell";
 import { Unreadable } from "../error";
 import { declared, numberOrText, type Declaration } from "./argument";
@@ -18,15 +18,20 @@ const DATE_SERIALS = { from: 10_959, to: 55_000 };
 /** Metric text comes back under a round inch by the last binary digit, so it is rounded to so many steps an inch. */
 const METRIC_STEPS_PER_IN = 1e9;
 
-const MARK = { feet: "(?:'|ft\\.?|feet|foot)", inches: '(?:"|in\\.?|inch|inches)' };
+const MARK = { feet: `(?:'|${spellings("ft")})`, inches: `(?:"|${spellings("in")})` };
 const FEET_AND_INCHES = new RegExp(`^(${NUMBER}) ?${MARK.feet} ?-?(?:(${NUMBER}) ?${MARK.inches}?)?$`);
 const INCHES = new RegExp(`^(${NUMBER}) ?${MARK.inches}$`);
-const METRIC = new RegExp(`^(${NUMBER}) ?(mm|cm|m|(?:milli|centi)?met(?:er|re)s?)\\.?$`);
+const METRIC = new RegExp(`^(${NUMBER}) ?(${spellings("mm", "cm", "m")})$`);
 const QUARTERS = /^(\d+) ?q$/;
 const FEET_DASH_INCHES = /^(\d+)-(\d+(?:\.\d*)?(?:[ -]\d+\/\d+)?)$/;
 const BARE = new RegExp(`^(${NUMBER})$`);
 
-const IN_PER_METRIC: Record<string, number> = { mm: 1 / MM_PER_IN, cm: 1 / CM_PER_IN, m: 1 / M_PER_IN };
+const INCHES_IN = bySpelling(LENGTHS);
+
+/** A pattern for what is written for these units, with a point behind it or none. */
+function spellings(...units: readonly (keyof typeof LENGTHS)[]): string {
+  return `(?:${units.flatMap((unit) => [unit, ...LENGTHS[unit].also]).join("|")})\\.?`;
+}
 
 const EXAMPLES = { inches: "14.5, 14 1/2, 5/4 or 36 cm", feet: `8.5, 8'6", 102 in or 2.4 m` };
 
@@ -123,6 +128,5 @@ function feetAndInches(feetText: string, inchText: string | undefined, refuse: (
 
 function metric(given: number | undefined, unit: string) {
   if (given === undefined) return undefined;
-  const short = unit.replace(/met(?:er|re)s?/, "m").replace(/illi|enti/, "");
-  return Math.round(given * IN_PER_METRIC[short]! * METRIC_STEPS_PER_IN) / METRIC_STEPS_PER_IN;
+  return Math.round(given * INCHES_IN[unit.replace(".", "")]! * METRIC_STEPS_PER_IN) / METRIC_STEPS_PER_IN;
 }

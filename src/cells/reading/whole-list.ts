@@ -1,6 +1,6 @@
 import { gridOf, sizeOf, widestRow } from "../cell";
 import { Unreadable } from "../error";
-import { changed, type Argument, type Declaration, type Declarations, type Take } from "./argument";
+import { changed, isBlank, type Argument, type Declaration, type Declarations, type Take } from "./argument";
 import { boundParts } from "./parts";
 
 /**
@@ -22,13 +22,13 @@ export function forWholeList<T>(declaration: Declaration<T>, ...lists: string[])
 export function together<R extends object>(parts: Declarations<R>): Declaration<R> {
   const bind = (take: Take): Argument<R> => {
     const fields = boundParts(parts, take);
-    const isBlank = () => fields.every(({ argument }) => argument.cells.flat().every(argument.isBlank));
+    const noneGiven = () => fields.every(({ argument }) => argument.cells.flat().every(isBlank));
     const read = () => Object.fromEntries(fields.map(({ key, argument }) => [key, onlyValue(argument)])) as R;
     const name = fields.map(({ argument }) => argument.name).join(" and ");
     const whenBlank = (): never => {
       throw new Unreadable(name, "a value each", "blanks");
     };
-    return { name, cells: [[null]], needed: "number", isBlank, whenBlank, read };
+    return { name, cells: [[null]], needed: "number", isBlank: noneGiven, whenBlank, read };
   };
   return { facts: { kind: "together", optional: false }, parts, bind };
 }

@@ -1,15 +1,11 @@
 import { mustBeAtLeast } from "../errors";
-import { BF_PER_FT3, CM_PER_IN, M3_PER_FT3, M_PER_FT } from "../units";
+import { BF_PER_FT3, CM_PER_IN, M3_PER_FT3, M_PER_FT, unitWords, VOLUMES } from "../units";
 import { mustTaper } from "./cubic";
 import { centimeters, meters } from "./metric";
 import { downTo, toDecimals } from "../rounding";
 
 /** The answer asked for. */
-export const BRERETON_UNITS = {
-  "board feet": ["bf", "bd ft", "fbm"],
-  m3: ["m^3", "m³", "cubic meters"],
-  ft3: [],
-} as const;
+export const BRERETON_UNITS = unitWords(VOLUMES, "board feet", "m3", "ft3");
 /** The sizes as measured, or cut as the Japanese customs cut them. */
 export const BRERETON_ROUNDINGS = { none: ["exact"], customs: ["Japanese customs"] } as const;
 

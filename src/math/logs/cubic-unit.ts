@@ -1,31 +1,9 @@
-import { M3_PER_FT3 } from "../units";
+import { unitWords, VOLUMES } from "../units";
 
-/** A cord is 4 by 4 by 8 feet of stacked wood (NIST Handbook 130, 2.4.1). */
-const STACKED_FT3_PER_CORD = 128;
-/** Of a stack with bark, in pieces of 1 m, this share is wood without bark (RVR, Bavarian forest owners' sheet). */
-const SOLID_SHARE_OF_STACK = 0.7;
-/** A hoppus foot measures the square of a quarter girth, 4/pi of it is in the circle. */
-export const FT3_PER_HOPPUS_FT = 4 / Math.PI;
+/** The units that the volume of a log can be asked in. */
+export const CUBIC_UNITS = unitWords(VOLUMES, "ft3", "m3", "hoppus ft", "cord", "cunit");
 
-/** Cubic feet of solid wood in each unit that a volume can be asked in. */
-const FT3_PER = {
-  ft3: 1,
-  m3: 1 / M3_PER_FT3,
-  "hoppus ft": FT3_PER_HOPPUS_FT,
-  cord: STACKED_FT3_PER_CORD * SOLID_SHARE_OF_STACK,
-  cunit: 100,
-};
-
-export type CubicUnit = keyof typeof FT3_PER;
-
-/** The names a unit is asked for by. */
-export const CUBIC_UNITS: Readonly<Record<CubicUnit, readonly string[]>> = {
-  ft3: ["cubic feet", "cubic foot", "cu ft", "ft^3", "ft³"],
-  m3: ["cubic meters", "cubic metres", "cubic meter", "cubic metre", "m^3", "m³"],
-  "hoppus ft": ["hoppus feet", "hoppus foot", "hft"],
-  cord: ["cords"],
-  cunit: ["cunits"],
-};
+export type CubicUnit = keyof typeof CUBIC_UNITS;
 
 /**
  * A solid volume in another unit. A cord is a stack: 128 cubic feet with its air, 70 % of it wood, so 89.6.
@@ -36,5 +14,5 @@ export const CUBIC_UNITS: Readonly<Record<CubicUnit, readonly string[]>> = {
  * @source woodland-management.co.uk, hoppus foot: 0.03605 m3
  */
 export function inCubicUnit(ft3: number, unit: CubicUnit): number {
-  return ft3 / FT3_PER[unit];
+  return ft3 / VOLUMES[unit].holds;
 }

@@ -1,6 +1,6 @@
 import { mustBeBetween } from "../errors";
-import { IN2_PER_FT2 } from "../units";
-import { FT3_PER_HOPPUS_FT, inCubicUnit, type CubicUnit } from "./cubic-unit";
+import { FT3_PER_HOPPUS_FT, IN2_PER_FT2 } from "../units";
+import { inCubicUnit, type CubicUnit } from "./cubic-unit";
 import { mustBeScalable, THICKEST_IN } from "./log";
 
 /** The girth of the thickest log. */
