@@ -30,7 +30,8 @@ export function zeroFault(formula: WorksheetFunction, given: Given, at: number):
     return silent ? `${said}: "${silent[0]}" is taken in silence and gives ${silent[1]}` : undefined;
   }
   if (zero === "text" && asked(0).flat().some(answersSomething)) return `${said}: a number 0 gives ${number}`;
-  if (zero === "number" && number !== texts[0]![1] && asked(0).flat().some(answersSomething)) return `${said}: 0 gives ${number}, "0" ${texts[0]![1]}`;
+  if (zero === "number" && number !== texts[0]![1] && asked(0).flat().some(answersSomething))
+    return `${said}: 0 gives ${number}, "0" ${texts[0]![1]}`;
   return undefined;
 }
 
