@@ -83,8 +83,9 @@ function checked(cell: unknown): unknown {
   return cell;
 }
 
-/** The engine's argument as a block of cells: a literal is one cell, a blank is 0, an error its text. */
+/** The engine's argument as a block of cells: a literal is one cell, a blank cell is 0, an error its text; nothing where it is left out. */
 function toCells(value: EngineValue): unknown[][] {
+  if (value.isNull()) return [[null]];
   if (value.isArray()) return (value as EngineFormula.ArrayValueObject).toValue();
   if (value.isLambda()) return [["a LAMBDA"]];
   return [[value.getValue()]];
