@@ -12,7 +12,7 @@ export {
   type Declarations,
   type Facts,
 } from "./reading/argument";
-export { boardLength, feet, inches, logLength, spanLength } from "./reading/lengths";
+export { boardLength, feet, inches, isDateSerial, logLength, spanLength } from "./reading/lengths";
 export {
   anyNumber,
   count,

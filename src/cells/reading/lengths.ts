@@ -79,8 +79,13 @@ function inchesIn(cell: unknown, name: string, bare: "inches" | "feet"): number 
   return size;
 }
 
+/** Whether a number where a size is asked for is a day that the sheet made of what was typed. */
+export function isDateSerial(given: number): boolean {
+  return given >= DATE_SERIALS.from && given < DATE_SERIALS.to;
+}
+
 function notADate(given: number, name: string): number {
-  if (given >= DATE_SERIALS.from && given < DATE_SERIALS.to)
+  if (isDateSerial(given))
     throw new Unreadable(
       name,
       "a size",

@@ -3,6 +3,18 @@ import { spread } from "../../cells/spread";
 import { coneVolume, huberVolume, newtonVolume, smalianVolume } from "../../math/logs/cubic";
 import { CUBIC_UNITS } from "../../math/logs/cubic-unit";
 
+/** A log measured at both ends. */
+const BOTH_ENDS = {
+  /** Small-end diameter inside bark. */
+  smallIn: inches,
+  /** Large-end diameter inside bark, not under the small end. */
+  largeIn: inches,
+  /** Log length. */
+  lengthFt: logLength,
+  /** ft3, m3, hoppus ft, cunit (100 ft3), or cord (128 ft3 of stack, 70 % of it wood: 89.6 ft3). */
+  unit: optional(oneOf(CUBIC_UNITS), "ft3"),
+};
+
 /**
  * Volume of a log from both ends, by Smalian's formula.
  *
@@ -17,19 +29,7 @@ import { CUBIC_UNITS } from "../../math/logs/cubic-unit";
  * @see HUBER
  * @picture log
  */
-export const SMALIAN = spread(
-  {
-    /** Small-end diameter inside bark. */
-    smallIn: inches,
-    /** Large-end diameter inside bark, not under the small end. */
-    largeIn: inches,
-    /** Log length. */
-    lengthFt: logLength,
-    /** ft3, m3, hoppus ft, cunit (100 ft3), or cord (128 ft3 of stack, 70 % of it wood: 89.6 ft3). */
-    unit: optional(oneOf(CUBIC_UNITS), "ft3"),
-  },
-  smalianVolume,
-);
+export const SMALIAN = spread(BOTH_ENDS, smalianVolume);
 
 /**
  * Volume of a log from the diameter at mid-length, by Huber's formula.
@@ -93,16 +93,4 @@ export const NEWTON = spread(
  * @see SMALIAN
  * @picture log
  */
-export const CONEVOLUME = spread(
-  {
-    /** Small-end diameter inside bark. */
-    smallIn: inches,
-    /** Large-end diameter inside bark, not under the small end. */
-    largeIn: inches,
-    /** Log length. */
-    lengthFt: logLength,
-    /** ft3, m3, hoppus ft, cunit (100 ft3), or cord (128 ft3 of stack, 70 % of it wood: 89.6 ft3). */
-    unit: optional(oneOf(CUBIC_UNITS), "ft3"),
-  },
-  coneVolume,
-);
+export const CONEVOLUME = spread(BOTH_ENDS, coneVolume);

@@ -2,6 +2,18 @@ import { count, inches, mayBeNegative, named, number, oneOf, optional, pounds, z
 import { spread } from "../../cells/spread";
 import { screwHolds, screwPowerHp, screwRiseIn, screwTorqueLbfIn, USUAL_THREAD_FRICTION } from "../../math/mill/screw";
 
+/** The thread, of which the lift screws ask the same. */
+const THREAD = {
+  /** Outside diameter of the thread. */
+  diameterIn: inches,
+  /** Pitch of the thread. */
+  pitchIn: inches,
+  /** Threads side by side. */
+  starts: optional(count, 1),
+  /** Friction in the thread; 0.15 is a greased steel screw (common practice). 15% works too. */
+  friction: optional(zeroAsText(number), USUAL_THREAD_FRICTION),
+};
+
 /**
  * How far a lift screw raises its nut.
  *
@@ -49,14 +61,7 @@ export const SCREWTORQUE = spread(
   {
     /** Load on the screw. */
     loadLb: pounds,
-    /** Outside diameter of the thread. */
-    diameterIn: inches,
-    /** Pitch of the thread. */
-    pitchIn: inches,
-    /** Threads side by side. */
-    starts: optional(count, 1),
-    /** Friction in the thread; 0.15 is a greased steel screw (common practice). 15% works too. */
-    friction: optional(zeroAsText(number), USUAL_THREAD_FRICTION),
+    ...THREAD,
     /** Whether the load goes up or down. */
     direction: optional(oneOf({ up: ["raise"], down: ["lower"] }), "up"),
   },
@@ -83,14 +88,7 @@ export const SCREWPOWER = spread(
     loadLb: pounds,
     /** Speed of the rise, inches per minute. */
     riseInPerMin: named("rise", number),
-    /** Outside diameter of the thread. */
-    diameterIn: inches,
-    /** Pitch of the thread. */
-    pitchIn: inches,
-    /** Threads side by side. */
-    starts: optional(count, 1),
-    /** Friction in the thread; 0.15 is a greased steel screw (common practice). 15% works too. */
-    friction: optional(zeroAsText(number), USUAL_THREAD_FRICTION),
+    ...THREAD,
   },
   screwPowerHp,
 );
@@ -111,16 +109,4 @@ export const SCREWPOWER = spread(
  * @words self-locking, will the head drift down, head falls
  * @picture screw
  */
-export const SCREWHOLDS = spread(
-  {
-    /** Outside diameter of the thread. */
-    diameterIn: inches,
-    /** Pitch of the thread. */
-    pitchIn: inches,
-    /** Threads side by side. */
-    starts: optional(count, 1),
-    /** Friction in the thread; 0.15 is a greased steel screw (common practice). 15% works too. */
-    friction: optional(zeroAsText(number), USUAL_THREAD_FRICTION),
-  },
-  screwHolds,
-);
+export const SCREWHOLDS = spread(THREAD, screwHolds);

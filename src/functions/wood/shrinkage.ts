@@ -3,6 +3,20 @@ import { spread } from "../../cells/spread";
 import { driedSizeIn, GRAINS, greenSizeIn, shrinkagePercent, SIZE_GRAINS } from "../../math/wood/shrinkage";
 import { SPECIES_NAMES } from "../../math/wood/species";
 
+/** What DRIEDSIZE and GREENSIZE ask. */
+const SIZE_IN_DRYING = {
+  /** Name of the species. */
+  species: oneOf(SPECIES_NAMES),
+  /** Size across the grain at the first moisture. */
+  sizeIn: inches,
+  /** Moisture it starts at, of the oven-dry weight. */
+  fromPercent: moisture,
+  /** Moisture it ends at, of the oven-dry weight. */
+  toPercent: moisture,
+  /** tangential (flat-sawn width) or radial (flat-sawn thickness, quarter-sawn width). */
+  grain: optional(oneOf(SIZE_GRAINS), "tangential"),
+};
+
 /**
  * Percent that a wood shrinks between two moistures; negative where it swells.
  *
@@ -43,21 +57,7 @@ export const SHRINKAGE = spread(
  * @see GREENSIZE
  * @picture grain
  */
-export const DRIEDSIZE = spread(
-  {
-    /** Name of the species. */
-    species: oneOf(SPECIES_NAMES),
-    /** Size across the grain at the first moisture. */
-    sizeIn: inches,
-    /** Moisture it starts at, percent of the oven-dry weight. */
-    fromPercent: moisture,
-    /** Moisture it ends at, percent. */
-    toPercent: moisture,
-    /** tangential (flat-sawn width) or radial (flat-sawn thickness, quarter-sawn width). */
-    grain: optional(oneOf(SIZE_GRAINS), "tangential"),
-  },
-  driedSizeIn,
-);
+export const DRIEDSIZE = spread(SIZE_IN_DRYING, driedSizeIn);
 
 /**
  * The size to saw green for a piece to dry to the size wanted.
@@ -75,16 +75,11 @@ export const DRIEDSIZE = spread(
  */
 export const GREENSIZE = spread(
   {
-    /** Name of the species. */
-    species: oneOf(SPECIES_NAMES),
+    ...SIZE_IN_DRYING,
     /** Size wanted across the grain at the second moisture. */
     sizeIn: inches,
-    /** Moisture it is sawn at, percent of the oven-dry weight. */
+    /** Moisture it is sawn at, of the oven-dry weight. */
     fromPercent: moisture,
-    /** Moisture it will end at, percent. */
-    toPercent: moisture,
-    /** tangential (flat-sawn width) or radial (flat-sawn thickness, quarter-sawn width). */
-    grain: optional(oneOf(SIZE_GRAINS), "tangential"),
   },
   greenSizeIn,
 );

@@ -19,6 +19,8 @@ describe("other amounts", () => {
     [read.fahrenheit, "20 deg C", 68],
     [read.poundsForce, "2500 lbs", 2500],
     [read.poundsForce, "11 KN", 2472.898374],
+    [read.poundsForce, "1134 kg", 2500.042053],
+    [read.poundsForce, "1134 kgf", 2500.042053],
     [read.psi, "100 Mpa", 14503.773773],
     [read.horsepower, "15 KW", 20.115331343],
     [read.horsepower, "1 1/2 hp", 1.5],

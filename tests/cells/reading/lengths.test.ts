@@ -86,3 +86,14 @@ describe("a length in feet", () => {
     (cell) => void refused(read.feet, cell),
   );
 });
+
+describe("a length that nothing in the trade has", () => {
+  it.each([read.logLength, read.boardLength, read.spanLength])("is refused, with how to write inches", (reader) => {
+    expect(readOne(reader, 65)).toBe(65);
+    expect(readOne(reader, "120 in")).toBe(10);
+    expect(refused(reader, 120)).toBe("size: wanted feet up to 65 (120 ft? for 120 inches write 120 in), got 120");
+    expect(refused(reader, "96")).toBe('size: wanted feet up to 65 (96 ft? for 96 inches write 96 in), got "96"');
+    expect(refused(reader, "70 ft")).toBe('size: wanted feet up to 65, got "70 ft"');
+  });
+  it("is no limit of a distance", () => expect(readOne(read.feet, 120)).toBe(120));
+});
