@@ -9,7 +9,7 @@ const SRC = resolve(import.meta.dirname, "../src");
 const MAY_IMPORT: Record<string, RegExp[]> = {
   math: [],
   cells: [/^math\//],
-  functions: [/^math\//, /^cells\//, /^catalog\/about\//],
+  functions: [/^math\//, /^cells\//, /^catalog\/about\//, /^xlsx\/escaped$/],
   formula: [],
   xlsx: [/^formula\//],
   catalog: [/^math\//, /^cells\//, /^functions\//, /^formula\//, /^xlsx\/escaped$/],

@@ -19,9 +19,26 @@ export interface Entry {
 }
 
 /** One argument: the sentence written about it, and what its declaration knows. */
-export interface Param {
-  name: string;
+export interface Param extends Known {
   optional: boolean;
+  /** Whether a whole range is read as one argument, and how. */
+  many?: string;
+  /** What an example that answers gives for it. */
+  example?: string;
+  /** The rows that a table of settings may have. */
+  settings?: SettingEntry[];
+}
+
+/** A setting of a table of settings, and the group that it stands in. */
+export interface SettingEntry extends Known {
+  group: string;
+  /** What holds where it is left out, where no figure says it. */
+  otherwise?: string;
+}
+
+/** What is known of anything that is typed: an argument, or the value of a setting. */
+interface Known {
+  name: string;
   text: string;
   /** The row of the reading page that says how it is read. */
   kind: string;
@@ -36,10 +53,6 @@ export interface Param {
   /** What a zero means, and how a zero that is meant is typed. */
   zero?: string;
   zeroAs?: string;
-  /** Whether a whole range is read as one argument, and how. */
-  many?: string;
-  /** What an example that answers gives for it. */
-  example?: string;
 }
 
 export interface Example {

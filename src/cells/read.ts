@@ -1,5 +1,6 @@
 /** The only way in: the readers that turn a cell into a number in base units, a name or a list, or say why not. */
 export {
+  described,
   mayBeBlank,
   mayBeZero,
   named,
@@ -11,6 +12,7 @@ export {
   type Declaration,
   type Declarations,
   type Facts,
+  type SettingFacts,
 } from "./reading/argument";
 export { boardLength, feet, inches, isDateSerial, logLength, spanLength } from "./reading/lengths";
 export {

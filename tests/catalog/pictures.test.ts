@@ -2,7 +2,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { validateXML } from "xmllint-wasm";
 import { PICTURES } from "../../src/catalog/pictures";
-import { svg } from "../../src/catalog/pictures/draw";
+import { svg } from "../../src/functions/drawing/marks";
 import { readCatalog } from "../../src/catalog/read-catalog";
 import { openBrowser } from "../browser";
 

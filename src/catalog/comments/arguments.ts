@@ -1,12 +1,10 @@
 import ts from "typescript";
 import type { WorksheetFunction } from "../../cells/spread";
 import type { Example, Param } from "../entry";
+import { known, settingEntry } from "../known";
 import { argumentPieces, literal } from "../../formula/literals";
 import { declaredIn } from "./modules";
 import { commentOf } from "./comment";
-
-/** A longer list of words, such as the species, is no help beside an argument. */
-const SHORT_LIST = 12;
 
 /** The arguments of a worksheet function: what their declarations know, and the sentence that stands before each. */
 export function paramsOf(takes: WorksheetFunction["takes"], path: string, name: string, examples: Example[]): Param[] {
@@ -14,27 +12,18 @@ export function paramsOf(takes: WorksheetFunction["takes"], path: string, name: 
   return takes.map(({ name: argument, path: place, facts }, at) => {
     const text = sentences.get(place);
     if (!text) throw new Error(`${name}: a comment is missing before ${place}`);
-    const { kind, bare, reads, words, zero, zeroAs, many } = facts;
+    const { many, rows } = facts;
     const example = exampleOf(examples, at);
     return {
       name: argument,
       optional: facts.optional,
       text,
-      kind,
-      ...(bare && { bare }),
-      ...(reads && { reads }),
-      ...(words && words.length <= SHORT_LIST && { words: [...words] }),
-      ...(isPlain(facts.default) && { default: facts.default }),
-      ...(zero && { zero }),
-      ...(zeroAs && { zeroAs }),
+      ...known(facts),
       ...(many && { many }),
       ...(example && { example }),
+      ...(rows && { settings: rows.map(settingEntry) }),
     };
   });
-}
-
-function isPlain(value: unknown): value is string | number | boolean {
-  return ["string", "number", "boolean"].includes(typeof value);
 }
 
 /** What the first example that answers gives for an argument, as a person would type it. */

@@ -17,7 +17,7 @@ export function formulasBehind(path: string, name: string, seen = new Set<string
   const own = formulaOf(statement, name, module.file);
   const named = [...namesIn(statement)].flatMap((used) => {
     const from = module.imported.get(used);
-    if (from) return from.path.includes("/math/") ? formulasBehind(from.path, from.name, seen) : [];
+    if (from) return /\/(?:math|functions)\//.test(from.path) ? formulasBehind(from.path, from.name, seen) : [];
     return module.declared.has(used) ? formulasBehind(path, used, seen) : [];
   });
   return own ? [own, ...named] : named;

@@ -12,7 +12,7 @@ import {
   WOOD,
   type Part,
   type Picture,
-} from "./draw";
+} from "../../functions/drawing/marks";
 
 export const board: Picture = {
   title: "Thickness, width and length of a board",

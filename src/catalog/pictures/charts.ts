@@ -1,5 +1,15 @@
 import { emcPercent } from "../../math/drying/emc";
-import { arrow, dashed, dot, label, line, name, type Part, type Picture, type Point } from "./draw";
+import {
+  arrow,
+  dashed,
+  dot,
+  label,
+  line,
+  name,
+  type Part,
+  type Picture,
+  type Point,
+} from "../../functions/drawing/marks";
 
 const LEFT = 44;
 const RIGHT = 320;

@@ -14,7 +14,7 @@ import {
   WOOD,
   type Part,
   type Picture,
-} from "./draw";
+} from "../../functions/drawing/marks";
 
 export const cullBox: Picture = {
   title: "A defect boxed in the end of a log",

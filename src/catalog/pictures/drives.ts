@@ -14,7 +14,7 @@ import {
   type Part,
   type Picture,
   type Point,
-} from "./draw";
+} from "../../functions/drawing/marks";
 
 const DRIVER: Point = [70, 85];
 const DRIVEN: Point = [240, 85];

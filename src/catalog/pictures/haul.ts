@@ -16,7 +16,7 @@ import {
   WOOD,
   type Picture,
   type Point,
-} from "./draw";
+} from "../../functions/drawing/marks";
 
 const HOOK: Point = [170, 28];
 

@@ -1,7 +1,7 @@
 import { board, dressed, pack, round, slab } from "./boards";
 import { curve, emc } from "./charts";
 import { cullBox, cullRing, cullSector } from "./cull";
-import type { Picture } from "./draw";
+import type { Picture } from "../../functions/drawing/marks";
 import { band, belt, chain, drive, pulleys, rim, train } from "./drives";
 import { sling, tongue } from "./haul";
 import { girth, log, logTrim, sweep, taper, twoDiameters } from "./log";

@@ -1,4 +1,17 @@
-import { circle, curve, dashed, dimension, hair, label, n, name, oval, WOOD, type Part, type Picture } from "./draw";
+import {
+  circle,
+  curve,
+  dashed,
+  dimension,
+  hair,
+  label,
+  n,
+  name,
+  oval,
+  WOOD,
+  type Part,
+  type Picture,
+} from "../../functions/drawing/marks";
 
 /** The log of these pictures lies with its small end to the left. */
 const LOG = { left: 62, right: 278, middle: 68, small: 26, large: 40, bark: 5 };

@@ -15,7 +15,7 @@ import {
   type Part,
   type Picture,
   type Point,
-} from "./draw";
+} from "../../functions/drawing/marks";
 
 export const screw: Picture = {
   title: "Pitch, lead and diameter of a lift screw",

@@ -1,4 +1,16 @@
-import { box, circle, curve, DARK, dashed, n, WOOD, type Part, type Picture, type Point } from "./draw";
+import {
+  box,
+  circle,
+  curve,
+  DARK,
+  dashed,
+  n,
+  name,
+  WOOD,
+  type Part,
+  type Picture,
+  type Point,
+} from "../../functions/drawing/marks";
 
 const RADIUS = 68;
 const BOARD = 11;
@@ -18,11 +30,7 @@ export const patterns: Picture = {
 };
 
 function pattern([x, y]: Point, word: string, boards: (at: Point) => Part[]): Part[] {
-  return [
-    circle([x, y], RADIUS),
-    boards([x, y]),
-    `<text font-weight="600" x="${x}" y="${y + RADIUS + 18}" text-anchor="middle">${word}</text>`,
-  ];
+  return [circle([x, y], RADIUS), boards([x, y]), name([x, y + RADIUS + 18], word)];
 }
 
 /** Boards through and through, each edged to what its narrower face allows. */

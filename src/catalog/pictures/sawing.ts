@@ -12,7 +12,7 @@ import {
   WOOD,
   type Part,
   type Picture,
-} from "./draw";
+} from "../../functions/drawing/marks";
 
 export const kerf: Picture = {
   title: "Kerf: the slot that the saw turns into dust",
@@ -65,7 +65,7 @@ const BED = 170;
 
 export const heads: Picture = {
   title: "Blade heights above the bed",
-  desc: "The end of a log on the bed with the saw's cuts as level lines. The opening cut takes the top slab. Each later cut is a board and a kerf lower. The height is read at the blade's lower side.",
+  desc: "The end of a log on the bed with the saw's cuts as level lines. The first cut takes the top slab. Each later cut is a board and a kerf lower. The height is read at the blade's lower side.",
   height: 195,
   parts: [
     circle([130, BED - 75], 75, WOOD),

@@ -1,4 +1,18 @@
-import { arrow, box, circle, curve, DARK, dimension, hair, label, line, n, name, WOOD, type Picture } from "./draw";
+import {
+  arrow,
+  box,
+  circle,
+  curve,
+  DARK,
+  dimension,
+  hair,
+  label,
+  line,
+  n,
+  name,
+  WOOD,
+  type Picture,
+} from "../../functions/drawing/marks";
 
 /** Tooth to tooth in the picture, and the gullet's depth. */
 const PITCH = 90;

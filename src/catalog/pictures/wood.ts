@@ -1,4 +1,16 @@
-import { box, circle, DARK, dimension, hair, label, line, name, WOOD, type Part, type Picture } from "./draw";
+import {
+  box,
+  circle,
+  DARK,
+  dimension,
+  hair,
+  label,
+  line,
+  name,
+  WOOD,
+  type Part,
+  type Picture,
+} from "../../functions/drawing/marks";
 
 export const grain: Picture = {
   title: "Flat-sawn, quarter-sawn, and the two ways wood shrinks",

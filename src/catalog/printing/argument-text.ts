@@ -1,4 +1,4 @@
-import type { Param } from "../entry";
+import type { Param, SettingEntry } from "../entry";
 
 /** What a zero means for an argument, as its page says it; nothing for a word. */
 export function zeroText({ zero, zeroAs, optional, default: usual, many }: Param): string {
@@ -9,6 +9,12 @@ export function zeroText({ zero, zeroAs, optional, default: usual, many }: Param
   if (zero !== "text") return "";
   const instead = optional ? `; left out: ${usual ?? "the usual"}` : "";
   return `For 0 write "${zeroAs}": a number 0 could be a blank and is refused${instead}.`;
+}
+
+/** A setting as an argument that may be left out, so that the same is said of both. */
+export function asParam(setting: SettingEntry): Param {
+  const { otherwise, ...known } = setting;
+  return { ...known, optional: true, ...(otherwise && { default: otherwise }) };
 }
 
 /** What the declaration of an argument knows, in a few words: `Bare number: inches. Left out: 12.` */

@@ -1,6 +1,6 @@
-import { TOPICS, type Entry, type Formula, type Param } from "../entry";
-import { argumentNote, zeroText } from "../printing/argument-text";
-import { svg } from "../pictures/draw";
+import { TOPICS, type Entry, type Formula, type Param, type SettingEntry } from "../entry";
+import { argumentNote, asParam, zeroText } from "../printing/argument-text";
+import { svg } from "../../functions/drawing/marks";
 import { PICTURES } from "../pictures";
 import { exampleList } from "./examples";
 import { escaped } from "../../xlsx/escaped";
@@ -26,8 +26,9 @@ export function functionPage(entry: Entry, catalog: readonly Entry[]): string {
     entry.params.length > 0
       ? `<h2>Arguments</h2>\n${pairs(entry.params.map((param) => [paramTerm(param), ...paramLines(param, said)]))}`
       : "",
+    ...entry.params.flatMap(({ name, settings = [] }) => settingsList(name, settings, said)),
     `<h2>Answer</h2>\n<p>${said(entry.returns)}</p>`,
-    remarks(entry.remarks, said),
+    ...entry.remarks.map((remark) => `<p>${said(remark)}</p>`),
     `<h2>Examples</h2>\n${exampleList(entry.examples)}`,
     `<h2>Where the numbers come from</h2>\n<p>Grade: ${gradeLink(entry.grade)}</p>`,
     formulas(entry, catalog),
@@ -40,18 +41,20 @@ export function callOf({ name, params }: Entry): string {
   return `=BOLE.${name}(${params.map((param) => (param.optional ? `[${param.name}]` : param.name)).join(", ")})`;
 }
 
-/** A remark such as `The mill: scale step (1/32); rip kerf (as the kerf).` */
-const NAMED_LIST = /^([A-Z][a-z]+(?: [a-z]+)?): (.*?)\.?$/;
-
-/** Remarks as paragraphs; named lists, where several stand together, as what they are. */
-function remarks([first, ...rest]: readonly string[], said: (text: string) => string): string {
-  if (first === undefined) return "";
-  const lists = [first, ...rest].map((remark) => NAMED_LIST.exec(remark));
-  const count = lists.findIndex((list) => list === null);
-  const together = lists.slice(0, count < 0 ? undefined : count);
-  if (together.length < 2) return `<p>${said(first)}</p>\n${remarks(rest, said)}`;
-  const rows = together.map((list): [string, ...string[]] => [said(list![1]!), ...list![2]!.split("; ").map(said)]);
-  return `${pairs(rows)}\n${remarks(rest.slice(together.length - 1), said)}`;
+/** The rows that a table of settings may have, group by group. */
+function settingsList(argument: string, settings: readonly SettingEntry[], said: (text: string) => string): string[] {
+  if (settings.length === 0) return [];
+  const groups = [...new Set(settings.map(({ group }) => group))];
+  const list = (group: string) =>
+    pairs(
+      settings
+        .filter((setting) => setting.group === group)
+        .map((setting) => [`<code>${escaped(setting.name)}</code>`, ...paramLines(asParam(setting), said)]),
+    );
+  return [
+    `<h2>What may stand in ${argument}</h2>`,
+    ...groups.map((group) => `<h3>${escaped(group)}</h3>\n${list(group)}`),
+  ];
 }
 
 function figure(asked: string): string {

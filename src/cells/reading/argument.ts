@@ -22,6 +22,19 @@ export interface Facts {
   readonly many?: "list" | "series" | "grid" | "rows" | "columns" | "settings";
   /** The name it was published with, where that is not its key without the unit. */
   readonly name?: string;
+  /** The settings of a table of settings, each as it is declared. */
+  readonly rows?: readonly SettingFacts[];
+}
+
+/** What is said of a setting beside how it is read: the group it stands in, and what holds where it is left out. */
+export interface Description {
+  readonly group: string;
+  readonly says: string;
+  readonly otherwise?: string;
+}
+
+export interface SettingFacts extends Facts, Description {
+  readonly name: string;
 }
 
 /**
@@ -124,6 +137,11 @@ export function bound<T>(declaration: Declaration<T>, range: Range, name: string
 /** Gives an argument the name that it was published with, where its key says another. */
 export function named<T>(name: string, declaration: Declaration<T>): Declaration<T> {
   return { ...declaration, facts: { ...declaration.facts, name } };
+}
+
+/** Says of a setting what its page and its field in a form show. */
+export function described<T>(declaration: Declaration<T>, description: Description): Declaration<T> {
+  return { ...declaration, facts: { ...declaration.facts, ...description } };
 }
 
 /** Lets an argument be left out or blank; the formula then gets the default, or undefined. */

@@ -4,12 +4,12 @@ import {
   bound,
   changed,
   isBlank,
-  mayBeBlank,
   missing,
   type Argument,
   type Declaration,
   type Declarations,
   type Facts,
+  type SettingFacts,
   type Take,
 } from "./argument";
 import { inches } from "./lengths";
@@ -122,7 +122,10 @@ export function columns<R extends object>(fields: Declarations<R>): Declaration<
   return { facts: { kind: "columns", optional: false, many: "columns", words: keys }, bind };
 }
 
-/** Two columns of name and value, in any order. An unknown name is refused and the known ones listed. */
+/**
+ * Two columns of name and value, in any order. An unknown name is refused and the known ones listed. A row whose value is
+ * blank says nothing, as if it were not there; a 0 that could be a blank is refused where a blank means something else.
+ */
 export function settings<R extends object>(known: Declarations<R>): Declaration<Partial<R>> {
   const title = oneOf(Object.fromEntries(Object.keys(known).map((key) => [key, []])));
   const bind = (take: Take, name: string): Argument<Partial<R>> => {
@@ -136,12 +139,8 @@ export function settings<R extends object>(known: Declarations<R>): Declaration<
         const setting = key.read(heading, key.name) as keyof R & string;
         if (setting in values) throw new Unreadable(as, `${setting} once`, "it twice");
         const argument = bound(known[setting], value, `${as}, ${setting}`);
-        if (!argument.isBlank(value)) values[setting] = argument.read(value, argument.name);
-        else {
-          const standIn = argument.needed ? bound(mayBeBlank(known[setting]), value, argument.name) : argument;
-          const blank = standIn.whenBlank(value, argument.name);
-          if (blank !== undefined) values[setting] = blank;
-        }
+        if (argument.isBlank(value)) argument.whenBlank(value, argument.name);
+        else values[setting] = argument.read(value, argument.name);
       }
       return values;
     };
@@ -154,7 +153,10 @@ export function settings<R extends object>(known: Declarations<R>): Declaration<
       read,
     };
   };
-  return { facts: { kind: "settings", optional: true, many: "settings", words: Object.keys(known) }, bind };
+  const rows = Object.entries<Declaration<unknown>>(known).map(
+    ([name, { facts }]) => ({ ...facts, name }) as SettingFacts,
+  );
+  return { facts: { kind: "settings", optional: true, many: "settings", words: Object.keys(known), rows }, bind };
 }
 
 /** Several sizes in one cell, as text with commas between: 4, 6, 8. */

@@ -1,16 +1,17 @@
 import { inches, logLength, sameForAll } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
-import { cutPlanTable } from "../../math/sawing/cut-plan/cut-plan-table";
 import { kerfGain } from "../../math/sawing/kerf-gain";
 import { cutYield } from "../../math/sawing/cut-plan/plan-cut";
+import { cutPlanTable } from "./cut-plan-table";
 import { CUT_REQUEST } from "./cut-request";
 
 /**
  * The sawing plan of one log that gives the most: every pass with its blade height and board, and the total.
  *
  * Measure both ends inside the bark. The diameter is the small end's, up and down as the log lies for its first cut;
- * an oval log has its other diameter among the settings as `small end across`. The taper is how much the diameter
- * grows in 4 ft: (large end - small end) / length in feet * 4.
+ * an oval log has its other diameter among the settings as `small end across`. Give the large end there too, and the log
+ * is planned with its own taper. The taper is how much the diameter grows in 4 ft: (large end - small end) / length in
+ * feet * 4.
  *
  * The plan takes the pith as level (log lies `split`): shim the small end up by half the difference of the two ends,
  * and all boards run along the pith. A log that simply lies on the bed is `flat`.
@@ -19,7 +20,7 @@ import { CUT_REQUEST } from "./cut-request";
  * the top slab; each later pass drops the head by `drop` and frees the board of its row. Heights are whole scale steps
  * above the bed, so that the head scale can be set to them. Only the pith cuts of a quarter-sawn log, and the boards off
  * a cant that is centred, are measured from the pith and may fall between two steps; cant offset `free` keeps them on
- * the scale. Below the total stand the shim, how far the opening face may be moved with the same drops, the share
+ * the scale. Below the total stand the shim, how far the first cut may be moved with the same drops, the share
  * reached of what no plan can pass, and warnings, such as a kerf that is no whole number of scale steps with the figure
  * it was rounded to. A kerf under half a scale step is refused, because the plan would have none.
  *
@@ -28,30 +29,9 @@ import { CUT_REQUEST } from "./cut-request";
  * through the pith, the halves quartered, and every quarter laid on the face whose board comes off next. A heart takes
  * two cuts each time, over and under it.
  *
- * Settings are two columns of name and value, in any order. What stands in brackets holds where a row is left out, or is
- * blank; but a blank taper is a log without taper. A setting that changes nothing is named under the plan.
- *
- * The log: small end across (as the diameter); taper (1/2 in of diameter in 4 ft); log lies, split or flat (split);
- * sweep, planned live and split only, with lengths and trim in whole half feet (none); crown, up, down or side (up).
- *
- * The mill: scale step (1/32); rip kerf (as the kerf); bed clearance, the lowest height of the blade (0), which a mill
- * with dogs or log rests has to be given, taken up to a whole scale step; guide opening, the widest cut (no limit);
- * opening face, the first blade height, live and slab only, to see what another than the best would give.
- *
- * Widths: minimum width (3), maximum width (none) and width step (1); or widths, a list such as 4, 6, 8, instead of
- * those three; width allowance, sawn over each width (0).
- *
- * Lengths: minimum length (4 ft); length step (1 ft); trim, left on every board (0 in).
- *
- * Boards: wane, the share of the thickness from either face that an edge may lack, under 0.5 (0); rip, yes for boards
- * side by side out of one flitch (no). Stock under an inch counts as an inch in board feet, as the trade tallies it.
- *
- * Worth: objective, board feet or value (board feet); pass cost, what each board costs to saw, in board feet or money as
- * the objective is (0).
- *
- * Cant: cant widths, a list to try, which has to be given; cant offset, centred or free (centred).
- *
- * Quarter: ring angle, the least between rings and face (45 degrees); heart, the square lost about the pith (0).
+ * Settings are two columns of name and value, in any order. A row that is left out or blank leaves its setting as it
+ * usually is. A setting that changes nothing is named under the plan. Stock under an inch counts as an inch in board feet,
+ * as the trade tallies it.
  *
  * Boards are not rounded to surface measure here. Keep the customary foot of room over the biggest log for knots,
  * flare and turning (common practice, no source).
@@ -63,7 +43,7 @@ import { CUT_REQUEST } from "./cut-request";
  * @example =BOLE.CUTPLAN(44, 10, "8/4", 0.125, "slab", {"guide opening",30}) gives #N/A
  * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"color","red"}) gives #VALUE!
  * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.
- * @words cut list, sawing pattern, opening face, boards, slabs, flitch, best, quartersawn
+ * @words cut list, sawing pattern, first cut, opening face, boards, slabs, flitch, best, quartersawn
  * @see CUTYIELD
  * @picture patterns, heads
  */

@@ -1,21 +1,21 @@
 import {
   columns,
-  degrees,
-  feet,
   inches,
-  inchesList,
   logLength,
-  mayBeZero,
   money,
-  number,
   oneOf,
   optional,
   sameForAll,
   settings,
-  yesNo,
   type Declarations,
 } from "../../cells/read";
 import type { CutRequest } from "../../math/sawing/cut-plan/cut-request";
+import { SETTING_READERS, type PlanSettings } from "./cut-settings";
+
+/** What is asked of the cut plan, with the settings that were given. */
+export interface PlanRequest extends CutRequest {
+  settings: Partial<PlanSettings>;
+}
 
 const PATTERN_NAMES = {
   live: ["live sawing", "through and through", "through", "flat sawn", "plain"],
@@ -31,38 +31,8 @@ const PRODUCT_COLUMNS = {
   "from width": optional(inches),
 };
 
-/** A setting that is blank takes the plan's default; a blank taper is a log without taper. */
-const CUT_SETTINGS = {
-  "small end across": inches,
-  taper: mayBeZero(inches),
-  "log lies": oneOf({ split: ["shimmed", "pith level"], flat: ["full", "full taper", "on the bed"] }),
-  sweep: inches,
-  crown: oneOf({ up: [], down: [], side: ["sideways"] }),
-  "rip kerf": inches,
-  "scale step": inches,
-  objective: oneOf({ "board feet": ["bf", "feet"], value: ["money"] }),
-  "pass cost": number,
-  "minimum width": inches,
-  "maximum width": inches,
-  "width step": inches,
-  widths: inchesList,
-  "width allowance": inches,
-  "minimum length": feet,
-  "length step": feet,
-  trim: inches,
-  wane: mayBeZero(number),
-  rip: yesNo,
-  "bed clearance": inches,
-  "opening face": inches,
-  "guide opening": inches,
-  "cant widths": inchesList,
-  "cant offset": oneOf({ centred: ["centered", "middle"], free: ["anywhere"] }),
-  "ring angle": degrees,
-  heart: inches,
-};
-
 /** What CUTPLAN, CUTYIELD and the end view ask of a log. */
-export const CUT_REQUEST: Declarations<CutRequest> = {
+export const CUT_REQUEST: Declarations<PlanRequest> = {
   /** Small-end diameter inside bark, up and down as the log lies. */
   diameterIn: inches,
   /** Length of the log. */
@@ -73,6 +43,6 @@ export const CUT_REQUEST: Declarations<CutRequest> = {
   kerfIn: sameForAll(inches),
   /** live (through and through), slab (live edge), cant or quarter. */
   pattern: optional(oneOf(PATTERN_NAMES)),
-  /** Two columns of name and value, such as scale step and 1/16. */
-  settings: settings(CUT_SETTINGS),
+  /** Two columns of name and value, such as scale step and 1/16, in any order. */
+  settings: settings(SETTING_READERS),
 };

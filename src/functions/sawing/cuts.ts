@@ -1,10 +1,21 @@
-import { count, feetPerMinute, inches, logLength, mayBeZero, number, optional, sameForAll } from "../../cells/read";
+import {
+  count,
+  feetPerMinute,
+  inches,
+  logLength,
+  mayBeZero,
+  number,
+  oneOf,
+  optional,
+  sameForAll,
+} from "../../cells/read";
 import { spread, table } from "../../cells/spread";
 import { cutWidthIn } from "../../math/sawing/cut-width";
-import { headHeights } from "../../math/sawing/head-heights";
 import { kerfLossShare } from "../../math/sawing/kerf-loss";
 import { pieceCount } from "../../math/sawing/piece-count";
 import { sawMinutes } from "../../math/sawing/saw-time";
+import { headHeightsTable } from "./head-heights-table";
+import { HEIGHT_UNITS } from "./heights";
 
 /**
  * Share of the wood that the saw turns into sawdust.
@@ -32,15 +43,16 @@ export const KERFLOSS = spread(
 );
 
 /**
- * Saw-head settings down from an opening cut, for boards of one thickness; stops above the bed.
+ * Saw-head settings down from a first cut, for boards of one thickness; stops above the bed.
  *
  * The blade height is read at the blade's lower side: it is the height of the sawn face left on the log. The first
  * pass takes the top slab; every pass after it drops the head by one board and one kerf and frees one board.
  *
  * @customfunction HEADHEIGHTS
- * @returns A table: pass, blade height, drop from the pass before, board freed (inches)
- * @example =BOLE.HEADHEIGHTS(10, 1.125, 0.125, 3) gives {"pass","blade height","drop","board";1,10,"","opening face";2,8.75,1.25,1.125;3,7.5,1.25,1.125;4,6.25,1.25,1.125}
- * @example =BOLE.HEADHEIGHTS(10, 2.125, 0.125, 9, 1) gives a table of 6 rows
+ * @returns A table: pass, blade height, drop from the pass before, board freed (inches, or heights and drops in the unit asked for)
+ * @example =BOLE.HEADHEIGHTS(10, 1.125, 0.125, 3) gives {"pass","blade height","drop","board";1,10,"","first cut";2,8.75,1.25,1.125;3,7.5,1.25,1.125;4,6.25,1.25,1.125}
+ * @example =BOLE.HEADHEIGHTS(10, 2.125, 0.125, 9, 1) gives {"pass","blade height","drop","board";1,10,"","first cut";2,7.75,2.25,2.125;3,5.5,2.25,2.125;4,3.25,2.25,2.125;5,1,2.25,2.125}
+ * @example =BOLE.HEADHEIGHTS(10, 1.125, 0.125, 1, , "mm") gives {"pass","blade height","drop","board";1,254,"","first cut";2,222.25,31.75,1.125}
  * @example =BOLE.HEADHEIGHTS(1, 1.125, 0.125, 3, 2) gives #N/A
  * @caution Keep the blade above dogs, log rests and clamps: give the lowest height that clears them as bed.
  * @words saw head, drop list, depth of cut, setting, scale, how far to lower the blade
@@ -49,7 +61,7 @@ export const KERFLOSS = spread(
  */
 export const HEADHEIGHTS = table(
   {
-    /** Height of the blade above the bed for the opening cut. */
+    /** Height of the blade above the bed for the first cut. */
     startIn: inches,
     /** Thickness of the boards as sawn. */
     thicknessIn: inches,
@@ -59,8 +71,10 @@ export const HEADHEIGHTS = table(
     count: count,
     /** Lowest height the blade may go to, such as the top of the dogs. */
     bedIn: optional(inches, 0),
+    /** Unit of the heights and drops in the answer: in or mm. */
+    unit: optional(oneOf(HEIGHT_UNITS), "in"),
   },
-  headHeights,
+  headHeightsTable,
 );
 
 /**

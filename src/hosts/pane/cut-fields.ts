@@ -1,3 +1,7 @@
+import { settingEntry } from "../../catalog/known";
+import { argumentText, asParam } from "../../catalog/printing/argument-text";
+import { CUT_SETTINGS, SETTING_READERS, type PlanSettings } from "../../functions/sawing/cut-settings";
+import type { SettingFacts } from "../../cells/read";
 import type { Field } from "./field";
 
 /** A field of the cut-plan form. The name of a setting is the one CUTPLAN knows. */
@@ -29,31 +33,12 @@ export const PATTERNS: Readonly<Record<string, string>> = {
   quarter: "Quarter-sawn",
 };
 
-export const SETTING_FIELDS: readonly CutField[] = [
-  {
-    name: "taper",
-    label: "Taper",
-    example: "0.5",
-    note: "Inches the diameter grows in 4 ft; 0.5 when left out, 0 for none.",
-  },
-  { name: "trim", label: "Trim", example: "4", note: "Inches of length to leave for trimming." },
-  { name: "minimum width", label: "Narrowest board", example: "4", note: "Inches; 3 when left out." },
-  {
-    name: "bed clearance",
-    label: "Bed clearance",
-    example: "1",
-    note: "Lowest height of the blade above the bed, inches.",
-  },
-  {
-    name: "guide opening",
-    label: "Guide opening",
-    example: "30",
-    note: "Inches between the blade guides at their widest.",
-  },
-  {
-    name: "cant widths",
-    label: "Cant widths",
-    example: "4, 6, 8",
-    note: "Inches to try; needed for the pattern Cant, and for that alone.",
-  },
-];
+/** The settings that stand in the form: those without which a plan misleads first, the others folded away. */
+export function settingFields(place: "first" | "more"): CutField[] {
+  return (Object.keys(CUT_SETTINGS) as (keyof PlanSettings)[]).flatMap((name) => {
+    const { field } = CUT_SETTINGS[name];
+    if (field?.place !== place) return [];
+    const entry = settingEntry({ ...SETTING_READERS[name].facts, name } as SettingFacts);
+    return [{ name, label: field.label, example: field.example, note: argumentText(asParam(entry)) }];
+  });
+}

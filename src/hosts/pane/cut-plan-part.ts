@@ -7,7 +7,7 @@ import { shownDrawing } from "./drawing";
 import { element } from "./element";
 import { field } from "./field";
 import { cellsOf, leftToTheSheet } from "./form";
-import { LOG_FIELDS, PATTERNS, SETTING_FIELDS, type CutField } from "./cut-fields";
+import { LOG_FIELDS, PATTERNS, settingFields, type CutField } from "./cut-fields";
 import { reported } from "./reported";
 import type { SheetHost } from "./sheet-host";
 import { withoutSheet } from "./typed";
@@ -15,14 +15,15 @@ import { withoutSheet } from "./typed";
 /** A log and what is wanted of it; the plan, the settings of the saw head and the end of the log beside them. */
 export function cutPlanPart(host: SheetHost): HTMLElement {
   const log = LOG_FIELDS.map(cutField);
-  const settings = SETTING_FIELDS.map(cutField);
+  const first = settingFields("first").map(cutField);
+  const others = settingFields("more").map(cutField);
   const pattern = patternField();
-  const more = element("details", {}, element("summary", {}, "More about the log and the mill"), ...rowsOf(settings));
+  const more = element("details", {}, element("summary", {}, "More about the log and the mill"), ...rowsOf(others));
   const plan = element("div", { class: "plan" });
   const form = element(
     "form",
     { "aria-label": "A log to cut" },
-    ...rowsOf(log),
+    ...rowsOf([...log, ...first]),
     pattern.row,
     more,
     element("div", { class: "buttons" }, element("button", { type: "submit" }, "Show the plan")),
@@ -57,7 +58,7 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
 
   function given(): AskedOfLog {
     const [diameter = "", length = "", thicknesses = "", kerf = ""] = log.map(({ input }) => input.value);
-    const named = settings.map(({ name, input }) => [name, input.value]);
+    const named = [...first, ...others].map(({ name, input }) => [name, input.value]);
     return { diameter, length, thicknesses, kerf, pattern: pattern.select.value, settings: Object.fromEntries(named) };
   }
 }

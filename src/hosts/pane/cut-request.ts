@@ -38,7 +38,13 @@ function products(text: string): Typed {
 
 function settingRows(settings: Readonly<Record<string, string>>): Typed {
   const given = Object.entries(settings).filter(([, value]) => value.trim() !== "");
-  return typed(given.length > 0 ? `{${given.map(([name, value]) => `"${name}",${asConstant(value)}`).join(";")}}` : "");
+  return typed(given.length > 0 ? `{${given.map(([name, value]) => `"${name}",${asSetting(value)}`).join(";")}}` : "");
+}
+
+/** A zero is written as text: a number 0 in a table of settings could be a blank. */
+function asSetting(value: string): string {
+  const constant = asConstant(value);
+  return Number(constant) === 0 ? `"${value.trim()}"` : constant;
 }
 
 /** What may stand in an array constant: a number, or text in quotes. */

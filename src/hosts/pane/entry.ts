@@ -1,4 +1,5 @@
-import type { Entry } from "../../catalog/entry";
+import type { Entry, SettingEntry } from "../../catalog/entry";
+import { argumentText, asParam } from "../../catalog/printing/argument-text";
 import { shownAnswer } from "./answer-shown";
 import { button } from "./button";
 import { element } from "./element";
@@ -24,6 +25,7 @@ function insideOf(entry: Entry, host: SheetHost): HTMLElement[] {
     ...entry.remarks.map((text) => element("p", {}, text)),
     element("p", {}, element("strong", {}, "Answers: "), entry.returns),
     ...(entry.params.length > 0 ? [element("h4", {}, "Your numbers"), argumentForm(entry, host)] : []),
+    ...entry.params.flatMap(({ name, settings = [] }) => settingsList(name, settings)),
     element("h4", {}, "Examples"),
     element(
       "ul",
@@ -34,6 +36,16 @@ function insideOf(entry: Entry, host: SheetHost): HTMLElement[] {
     element("p", {}, `Grade: ${entry.grade}`),
     ...entry.formulas.flatMap(shownFormula),
   ];
+}
+
+/** What may stand in a table of settings, folded away: it is long. */
+function settingsList(argument: string, settings: readonly SettingEntry[]): HTMLElement[] {
+  if (settings.length === 0) return [];
+  const rows = settings.map((setting) => {
+    const about = argumentText(asParam(setting));
+    return element("li", {}, element("strong", {}, setting.name), `: ${about}`);
+  });
+  return [element("details", {}, element("summary", {}, `What may stand in ${argument}`), element("ul", {}, ...rows))];
 }
 
 /** An example with what it gives; one that answers can be put into the sheet. */

@@ -49,7 +49,11 @@ function rating(question: string, asked: string[], entry: Entry): { matched: num
 }
 
 function restOf({ remarks, returns, topic, params, examples }: Entry): string[] {
-  return [...remarks, returns, topic, ...params.map(({ text }) => text), ...examples.map(({ formula }) => formula)];
+  const arguments_ = params.flatMap(({ text, settings = [] }) => [
+    text,
+    ...settings.flatMap((one) => [one.name, one.text]),
+  ]);
+  return [...remarks, returns, topic, ...arguments_, ...examples.map(({ formula }) => formula)];
 }
 
 /** A whole word counts in full, the beginning of one half: typing goes on. */

@@ -7,8 +7,14 @@ const MOST_BOARDS = 1000;
 /** Lets a last cut that comes out on the bed line, but for the binary fractions of a decimal kerf, be made. */
 const SLACK_IN = 1e-9;
 
+/** Where the blade stands for a pass, and how far it came down for it; the first pass frees no board. */
+export interface HeadHeight {
+  bladeHeightIn: number;
+  dropIn?: number;
+}
+
 /**
- * Saw-head settings down from an opening cut: each board takes its thickness and one kerf off the height.
+ * Saw-head settings down from a first cut: each board takes its thickness and one kerf off the height.
  * The height is that of the blade's lower side, which is the sawn face left on the log.
  *
  * @formula h(n) = start - n * (t + k), while h(n) >= bed
@@ -27,13 +33,13 @@ export function headHeights({
   kerfIn: number;
   count: number;
   bedIn?: number;
-}): (string | number | undefined)[][] {
-  mustBeAtLeast(bedIn, startIn, "opening cut above the lowest setting (in)");
+}): HeadHeight[] {
+  mustBeAtLeast(bedIn, startIn, "first cut above the lowest setting (in)");
   mustBeAbove(0, thicknessIn, "thickness (in)");
   mustBeKerf(kerfIn);
   mustBeBetween(1, MOST_BOARDS, count, "boards");
   const dropIn = thicknessIn + kerfIn;
   const boards = Math.min(count, Math.floor((startIn - bedIn + SLACK_IN) / dropIn));
-  const settings = Array.from({ length: boards }, (_, n) => [n + 2, startIn - (n + 1) * dropIn, dropIn, thicknessIn]);
-  return [["pass", "blade height", "drop", "board"], [1, startIn, undefined, "opening face"], ...settings];
+  const drops = Array.from({ length: boards }, (_, n) => ({ bladeHeightIn: startIn - (n + 1) * dropIn, dropIn }));
+  return [{ bladeHeightIn: startIn }, ...drops];
 }

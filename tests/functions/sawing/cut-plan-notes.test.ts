@@ -5,19 +5,28 @@ import { messageOf, one, under, type Cell } from "../sheet";
 import { log, plan, PRICED, yieldOf, type Settings } from "./planned";
 
 describe("the page of CUTPLAN", () => {
-  const { remarks } = readCatalog().find(({ name }) => name === "CUTPLAN")!;
+  const { params, remarks } = readCatalog().find(({ name }) => name === "CUTPLAN")!;
+  const { settings = [] } = params.find(({ name }) => name === "settings")!;
   const known = /known: ([^)]*)/.exec(messageOf(CUTPLAN(...log({ "no such": 1 }))))![1]!.split(", ");
 
-  it("names every setting, a paragraph a group", () => {
-    expect(known).toHaveLength(26);
-    for (const setting of known)
-      expect(remarks.join(" "), setting).toMatch(new RegExp(`[:;,.] ${setting}|(and|or) ${setting}`));
+  it("names every setting that is known, each with a sentence, and what holds where it is left out", () => {
+    expect(settings.map(({ name }) => name)).toEqual(known);
+    expect(known).toHaveLength(28);
+    for (const { name, text, default: usual, otherwise } of settings) {
+      expect(text, name).toMatch(/^[A-Z].*\.$/);
+      expect(usual ?? otherwise, name).toBeDefined();
+    }
     for (const remark of remarks) expect(remark.length, remark).toBeLessThan(800);
   });
 
-  it("says that a blank taper is none, which the plan takes it for", () => {
-    expect(remarks.join(" ")).toContain("a blank taper is a log without taper");
-    expect(yieldOf({ taper: "" })).toBe(yieldOf({ taper: "0" }));
+  it("gives the usual value of a setting as it is: the plan is the same with it as without", () => {
+    const pattern = { "ring angle": "quarter", "cant offset": "cant" } as Record<string, string>;
+    for (const { name, default: usual } of settings) {
+      if (usual === undefined) continue;
+      const cant = { "cant widths": "6, 8", sweep: name === "crown" ? 2 : null };
+      const sawn = pattern[name] ?? "live";
+      expect(yieldOf({ ...cant, [name]: String(usual) }, sawn, PRICED), name).toBe(yieldOf(cant, sawn, PRICED));
+    }
   });
 });
 

@@ -55,11 +55,13 @@ describe("a cut plan on a sheet", () => {
     expect(under(plan, "note").join("\n")).not.toContain("scale steps");
   });
 
-  it("says how far the opening face may be moved: both ends of the run give the same total, the next step less", () => {
+  it("says how far the first cut may be moved: both ends of the run give the same total, the next step less", () => {
     const table = CUTPLAN(one(12.5), one(10), one("4/4"), one(0.125), one("cant"), [["cant widths", 6]]) as Cell[][];
-    const opening = rowNamed(table, "opening face")!;
-    expect(opening[1]).toBe(12.3125);
-    expect(opening[9]).toMatch(/^any height of the turned cant from 12-9\/32 to 12-11\/32 gives the same total/);
+    const first = rowNamed(table, "first cut")!;
+    expect(first[1]).toBe(12.3125);
+    expect(first[9]).toMatch(
+      /^any scale step of the turned cant from 12-9\/32 to 12-11\/32 gives the same total with the same drops; this is the middle$/,
+    );
   });
 
   it("gives the shim for the small end of a log sawn along its pith, and none for one that lies flat", () => {

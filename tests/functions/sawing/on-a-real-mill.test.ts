@@ -23,7 +23,7 @@ describe("a blade over the bed", () => {
   it("is warned of when it goes lower than dogs stand and nobody has said how low it may go", () => {
     expect(plan().notes).toMatch(/the blade goes down to \S+ in over the bed: set bed clearance/);
     expect(plan({ "bed clearance": 0.25 }).notes).not.toMatch(/over the bed: set/);
-    expect(plan({ "opening face": 20.5, widths: "17" }).notes).not.toMatch(/over the bed: set/);
+    expect(plan({ "first cut": 20.5, widths: "17" }).notes).not.toMatch(/over the bed: set/);
     expect(plan({}, "live", one(24)).notes).not.toMatch(/over the bed: set/);
   });
 });
@@ -165,7 +165,7 @@ describe("functions that should agree with the plan", () => {
   });
 
   it("CUTWIDTH finds every full-length board of a log without taper no wider than its narrower face", () => {
-    for (const { height, width } of plan({ taper: 0 }).boards) {
+    for (const { height, width } of plan({ taper: "none" }).boards) {
       const faces = [height + 0.125, height + 0.125 + 1.125].map((face) => CUTWIDTH(one(20), one(20 - face))[0]![0]);
       expect(width).toBeLessThanOrEqual(Math.min(...(faces as number[])));
     }

@@ -93,8 +93,8 @@ describe("a log planned in the pane", () => {
 
   it("shows a setting of the head as exactly as the head can be set", async () => {
     await show();
-    const opening = CUTPLAN([[20]], [["8-6"]], [["5/4"], ["8/4"]], [["1/8"]]).find(([row]) => row === "opening face")!;
-    await expect.poll(() => plan().textContent()).toContain(`opening face: ${String(opening[1])}: `);
+    const first = CUTPLAN([[20]], [["8-6"]], [["5/4"], ["8/4"]], [["1/8"]]).find(([row]) => row === "first cut")!;
+    await expect.poll(() => plan().textContent()).toContain(`first cut: ${String(first[1])}: `);
   });
 
   it("asks for numbers while there are none", async () => {

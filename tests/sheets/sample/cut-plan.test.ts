@@ -53,13 +53,13 @@ describe("the sheet Cut plan of the sample workbook", () => {
     for (const label of CHANGES.filter((one) => one !== cant)) expect(figure(narrow, label)).toBe(figure(saved, label));
   });
 
-  it("takes over every setting when the opening face is moved, those of a later row too", async () => {
+  it("takes over every setting when the first cut is moved, those of a later row too", async () => {
     const file = await readWorkbook(readFileSync(SAMPLE));
     const moved = file.names.find(({ name }) => name === "Moved_settings")!.refersTo;
     const [first, last] = [...moved.matchAll(/\$A\$(\d+)|\$B\$(\d+)/g)].map(([, a, b]) => Number(a ?? b));
     expect(last! - first!).toBe(8);
     const names = Array.from({ length: 9 }, (_, i) => saved.value(SHEET, `A${first! + i}`));
-    expect(names).toEqual(["trim", "minimum width", "bed clearance", "cant widths", "", "", "", "", "opening face"]);
+    expect(names).toEqual(["trim", "minimum width", "bed clearance", "cant widths", "", "", "", "", "first cut"]);
   });
 
   it("has its passes printed as the head's scale reads, one beside each blade height", () => {

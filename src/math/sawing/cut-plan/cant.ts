@@ -3,7 +3,6 @@ import { bestPlace, type CantPlace } from "./cant-place";
 import { edgedFlitches, type Board, type Flitches } from "./flitch";
 import { quarterTurned, sectionsOf, straightWidth } from "./flitch-width";
 import { mustGoBetweenGuides } from "./guides";
-import { inchesText } from "../inches-text";
 import { jacket, jacketBoards, jacketWorth, type Jacket } from "./jacket";
 import { passesDown, placed, sawDown, stackWorth, sumOf, viewOfLog } from "./live";
 import type { Pass, Sawn, View } from "./plan";
@@ -94,10 +93,10 @@ function placeOf(job: CutJob, width: BoardWidth, lowIn: number, up: [Jacket, num
 function plannedCant(job: CutJob, place: Place, cant: Omit<Sawn, "views">): Sawn {
   const above = place.above().reverse();
   const below = place.below().reverse();
-  const sized = `${inchesText(place.width.nominalIn)} in cant`;
+  const cantIn = place.width.nominalIn;
   const first = passesDown(job, above[0]?.highIn ?? place.highIn, above);
-  first[first.length - 1]!.note ||= `down to the ${sized}`;
-  if (above.length === 0) first[0]!.note = `top slab, down to the ${sized}`;
+  if (above.length === 0) first[0]!.task = { kind: "slab", side: "top", cantIn };
+  else first[first.length - 1]!.task = { kind: "cant face", cantIn };
 
   // Turned over, the upper face of the cant is on the bed, and heights are measured from it.
   const over = below.map((board) => ({
@@ -109,10 +108,9 @@ function plannedCant(job: CutJob, place: Place, cant: Omit<Sawn, "views">): Sawn
     ...pass,
     board: below[i - 1],
   }));
-  second[0]!.note = `turn the log over on its flat: ${below.length === 0 ? `bottom slab, down to the ${sized}` : "opening face"}`;
-  const third = cant.passes.map((pass, i) =>
-    i === 0 ? { ...pass, note: "turn the cant a quarter onto its round side: opening face" } : pass,
-  );
+  second[0]!.turn = "log over";
+  if (below.length === 0) second[0]!.task = { kind: "slab", side: "bottom", cantIn };
+  const third = cant.passes.map((pass, i): Pass => (i === 0 ? { ...pass, turn: "cant a quarter" } : pass));
   const passes = [...first, ...second, ...third].map((pass, i): Pass => ({ ...pass, number: i + 1 }));
 
   const sides = passes.slice(0, first.length + second.length);
@@ -121,7 +119,7 @@ function plannedCant(job: CutJob, place: Place, cant: Omit<Sawn, "views">): Sawn
   return {
     total: sumOf(boards, ({ value }) => value) + cant.total,
     boardFeet: sumOf(boards, ({ boardFeet }) => boardFeet) + cant.boardFeet,
-    opening: cant.opening,
+    firstCut: cant.firstCut,
     passes,
     views: [
       { ...asItLies, boards: placed(sides), cant: { lowIn: place.lowIn, highIn: place.highIn } },
@@ -139,7 +137,7 @@ function turnedView(job: CutJob, asItLies: View, place: Place, boards: View["boa
     pithIn,
   });
   return {
-    title: "cant turned a quarter",
+    lies: "turned cant",
     butt: turn(asItLies.butt),
     smallEnd: turn(asItLies.smallEnd),
     boards,

@@ -9,7 +9,7 @@ export interface PriceStep {
 
 /** A thickness to be sawn. The tally is what board feet are reckoned with; the green size is what the saw is set to. */
 export interface Product {
-  name: string;
+  nominalIn: number;
   tallyIn: number;
   greenSteps: number;
   greenIn: number;
@@ -50,8 +50,8 @@ export interface CutJob {
   kerfIn: number;
   ripKerfSteps: number;
   bedSteps: number;
-  /** Where the log is to be opened; the best place where nothing is said. */
-  openingSteps?: number;
+  /** Where the first cut is to be; the best place where nothing is said. */
+  firstCutSteps?: number;
   guideOpeningIn?: number;
 
   products: readonly Product[];
@@ -71,9 +71,6 @@ export interface CutJob {
   cantOffset: "centred" | "free";
   ringAngleDegrees: number;
   heartIn: number;
-
-  /** What the sawyer should know about how the inputs were taken. */
-  warnings: readonly string[];
 }
 
 /** Half the log's width at a distance from its small end. */

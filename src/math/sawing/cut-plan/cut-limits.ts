@@ -1,8 +1,7 @@
-import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween, NoAnswer } from "../../errors";
+import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween, NoAnswer, short } from "../../errors";
 import { LONGEST_FT, THICKEST_IN } from "../../logs/log";
 import { IN_PER_FT } from "../../units";
 import type { CutJob, Sweep } from "./cut-job";
-import type { CutSettings } from "./cut-settings";
 import { inchesText } from "../inches-text";
 import { NEAR_IN, nearestSteps } from "./scale-steps";
 import { STATION_IN } from "./swept-width";
@@ -12,19 +11,33 @@ const MOST_TAPER_IN = 12;
 const MOST_TIMES_AS_WIDE = 3;
 
 /** Refuses sizes that no log has. */
-export function mustBeLog(diameterIn: number, lengthFt: number, settings: Partial<CutSettings>): void {
+export function mustBeLog(diameterIn: number, lengthFt: number, acrossIn: number): void {
   mustBeAbove(0, diameterIn, "diameter (in)");
   mustBeBetween(0, THICKEST_IN, diameterIn, "diameter (in)");
-  const acrossIn = settings["small end across"] ?? diameterIn;
   mustBeBetween(
     diameterIn / MOST_TIMES_AS_WIDE,
     diameterIn * MOST_TIMES_AS_WIDE,
     acrossIn,
     "small end across (in), for this diameter",
   );
-  mustBeBetween(0, MOST_TAPER_IN, settings.taper ?? 0, "taper (in of diameter in 4 ft)");
   mustBeAbove(0, lengthFt, "length (ft)");
   mustBeBetween(0, LONGEST_FT, lengthFt, "length (ft)");
+}
+
+export function mustBeTaper(inchesIn4Ft: number): void {
+  mustBeBetween(0, MOST_TAPER_IN, inchesIn4Ft, "taper (in of diameter in 4 ft)");
+}
+
+/** A tape laid across the butt is read to an eighth; a large end and a taper that agree better than that are the same. */
+const AGREE_IN = 1 / 8;
+
+/** Refuses a large end under the small end, and one that is not what the taper makes of the log, where that is given. */
+export function mustBeLargeEnd(largeIn: number, smallIn: number, byTaperIn?: number): void {
+  mustBeAtLeast(smallIn, largeIn, "large end (in)");
+  if (byTaperIn === undefined || Math.abs(byTaperIn - largeIn) <= AGREE_IN) return;
+  throw new NoAnswer(
+    `large end (in): wanted about ${short(byTaperIn)}, as the taper makes it, got ${short(largeIn)}; give one of the two`,
+  );
 }
 
 /** Refuses a kerf that the scale would round to none: every board of such a plan would come out thin. */

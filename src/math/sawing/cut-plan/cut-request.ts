@@ -2,9 +2,9 @@ import { mustBeAbove, mustBeAtLeast, NoAnswer } from "../../errors";
 import { IN_PER_FT } from "../../units";
 import { mustBeKerf } from "../kerf";
 import { widestIn, type BoardWidth, type CutJob, type Log, type Pattern } from "./cut-job";
-import { mustBeLog, mustBeOnScale, mustSuit } from "./cut-limits";
-import type { CutSettings } from "./cut-settings";
-import { warningsAbout } from "./cut-warnings";
+import { mustBeLargeEnd, mustBeLog, mustBeOnScale, mustBeTaper, mustSuit } from "./cut-limits";
+import { withUsual, type CutSettings, type FullSettings } from "./cut-settings";
+import { warningsAbout, type PlanWarning } from "./plan-warning";
 import { productsOf, type ProductRow } from "./products";
 import { NEAR_IN, nearestSteps, stepsClearing } from "./scale-steps";
 import { mustBeBounded } from "./work";
@@ -19,107 +19,111 @@ export interface CutRequest {
   settings?: Partial<CutSettings>;
 }
 
-/** The taper of the International log rule: half an inch of diameter to 4 ft. */
-const USUAL_TAPER_IN = 0.5;
+/** The length that a taper is said for. */
 const TAPER_SPAN_IN = 48;
-const USUAL_STEP_IN = 1 / 32;
-const USUAL_MIN_WIDTH_IN = 3;
-const USUAL_MIN_LENGTH_FT = 4;
-/** Quartersawn is 45 to 90 degrees between the rings and the face, as the US Department of Agriculture uses the word. */
-const QUARTERSAWN_DEGREES = 45;
 
-/** Reads a request into a job: defaults put in, sizes of the mill in whole steps of its scale, limits checked. */
+/** A job as it is read, with what the sawyer should know of how the inputs were taken. */
+export function readRequest(request: CutRequest): { job: CutJob; warnings: PlanWarning[] } {
+  const { kerfIn, products, settings: given = {} } = request;
+  const job = cutJob(request);
+  const ripKerfIn = given["rip kerf"] ?? kerfIn;
+  return { job, warnings: warningsAbout(job, { kerfIn, ripKerfIn, products, settings: given }) };
+}
+
+/** Reads a request into a job: usual settings put in, sizes of the mill in whole steps of its scale, limits checked. */
 export function cutJob({
   diameterIn,
   lengthFt,
   products,
   kerfIn,
   pattern = "live",
-  settings = {},
+  settings: given = {},
 }: CutRequest): CutJob {
-  const stepIn = settings["scale step"] ?? USUAL_STEP_IN;
-  const log: Log = {
-    smallUpIn: diameterIn,
-    smallAcrossIn: settings["small end across"] ?? diameterIn,
-    taperInPerIn: (settings.taper ?? USUAL_TAPER_IN) / TAPER_SPAN_IN,
-    lengthIn: lengthFt * IN_PER_FT,
-  };
-  mustBeLog(diameterIn, lengthFt, settings);
+  const settings = withUsual(given);
+  const stepIn = settings["scale step"];
+  const log = logOf(diameterIn, lengthFt, given);
   mustBeKerf(kerfIn);
   mustBeAbove(0, stepIn, "scale step (in)");
-  const byValue = settings.objective === "value";
-  const trimIn = settings.trim ?? 0;
-  const kerfSteps = nearestSteps(kerfIn, stepIn);
   const ripKerfIn = settings["rip kerf"] ?? kerfIn;
   mustBeKerf(ripKerfIn, "rip kerf");
   mustBeOnScale(kerfIn, stepIn, "kerf");
   if (settings.rip) mustBeOnScale(ripKerfIn, stepIn, "rip kerf");
-  const allowanceIn = settings["width allowance"] ?? 0;
+  const byValue = settings.objective === "value";
+  const kerfSteps = nearestSteps(kerfIn, stepIn);
   const greenWidth = (nominalIn: number): BoardWidth => ({
     nominalIn,
-    greenSteps: nearestSteps(nominalIn + allowanceIn, stepIn),
+    greenSteps: nearestSteps(nominalIn + settings["width allowance"], stepIn),
   });
 
   const job: CutJob = {
     pattern,
     log,
-    lies: settings["log lies"] ?? "split",
-    sweep: settings.sweep && pattern !== "slab" ? { riseIn: settings.sweep, way: settings.crown ?? "up" } : undefined,
+    lies: settings["log lies"],
+    sweep: settings.sweep && pattern !== "slab" ? { riseIn: settings.sweep, way: settings.crown } : undefined,
     stepIn,
     kerfSteps,
     kerfIn: kerfSteps * stepIn,
     ripKerfSteps: nearestSteps(ripKerfIn, stepIn),
-    bedSteps: stepsClearing(settings["bed clearance"] ?? 0, stepIn),
-    openingSteps: openingSteps(settings["opening face"], pattern, stepIn),
+    bedSteps: stepsClearing(settings["bed clearance"], stepIn),
+    firstCutSteps: firstCutSteps(settings["first cut"], pattern, stepIn),
     guideOpeningIn: settings["guide opening"],
     products: productsOf(products, stepIn, byValue),
     byValue,
-    passCost: settings["pass cost"] ?? 0,
+    passCost: settings["pass cost"],
     widths: widthsWanted(settings, widestIn(log) + 1)
       .map(greenWidth)
       .filter(({ greenSteps }) => greenSteps > 0),
-    minWidthIn: settings["minimum width"] ?? USUAL_MIN_WIDTH_IN,
-    widthStepIn: settings["width step"] ?? 1,
-    lengthsFt: lengthsWanted(settings, log.lengthIn, trimIn),
-    trimIn,
-    wane: settings.wane ?? 0,
-    rip: settings.rip ?? false,
+    minWidthIn: settings["minimum width"],
+    widthStepIn: settings["width step"],
+    lengthsFt: lengthsWanted(settings, log.lengthIn),
+    trimIn: settings.trim,
+    wane: settings.wane,
+    rip: settings.rip,
     cantWidths: (settings["cant widths"] ?? []).map(greenWidth),
-    cantOffset: settings["cant offset"] ?? "centred",
-    ringAngleDegrees: settings["ring angle"] ?? QUARTERSAWN_DEGREES,
-    heartIn: settings.heart ?? 0,
-    warnings: [],
+    cantOffset: settings["cant offset"],
+    ringAngleDegrees: settings["ring angle"],
+    heartIn: settings.heart,
   };
   mustSuit(job);
   mustBeBounded(job);
-  return { ...job, warnings: warningsAbout(job, { kerfIn, ripKerfIn, products, settings }) };
+  return job;
 }
 
-/** A cant is opened by its own place, and a quarter through the pith. */
-function openingSteps(openingIn: number | undefined, pattern: Pattern, stepIn: number): number | undefined {
-  return openingIn === undefined || pattern === "cant" || pattern === "quarter"
-    ? undefined
-    : nearestSteps(openingIn, stepIn);
+/** The log, its taper as said or as its two ends show it. */
+function logOf(diameterIn: number, lengthFt: number, given: Partial<CutSettings>): Log {
+  const lengthIn = lengthFt * IN_PER_FT;
+  const acrossIn = given["small end across"] ?? diameterIn;
+  const largeIn = given["large end"];
+  const saidPerIn = withUsual(given).taper / TAPER_SPAN_IN;
+  mustBeLog(diameterIn, lengthFt, acrossIn);
+  if (largeIn !== undefined)
+    mustBeLargeEnd(largeIn, diameterIn, given.taper === undefined ? undefined : diameterIn + saidPerIn * lengthIn);
+  const taperInPerIn = largeIn === undefined ? saidPerIn : (largeIn - diameterIn) / lengthIn;
+  mustBeTaper(taperInPerIn * TAPER_SPAN_IN);
+  return { smallUpIn: diameterIn, smallAcrossIn: acrossIn, taperInPerIn, lengthIn };
+}
+
+/** The first cut of a cant follows from its place in the log, and that of quarters goes through the pith. */
+function firstCutSteps(firstCutIn: number | undefined, pattern: Pattern, stepIn: number): number | undefined {
+  if (firstCutIn === undefined || pattern === "cant" || pattern === "quarter") return undefined;
+  return nearestSteps(firstCutIn, stepIn);
 }
 
 /** Random widths by the step, or the widths listed; none wider than the log. */
-function widthsWanted(settings: Partial<CutSettings>, widestIn: number): number[] {
+function widthsWanted(settings: FullSettings, widestIn: number): number[] {
   const listed = settings.widths;
   if (listed) return listed.filter((width) => width <= widestIn);
-  const step = settings["width step"] ?? 1;
-  mustBeAbove(0, step, "width step (in)");
+  mustBeAbove(0, settings["width step"], "width step (in)");
   const most = Math.min(settings["maximum width"] ?? Infinity, widestIn);
-  return multiples(step, settings["minimum width"] ?? USUAL_MIN_WIDTH_IN, most, "widths");
+  return multiples(settings["width step"], settings["minimum width"], most, "widths");
 }
 
 /** Lengths by the step that leave the trim, longest first. */
-function lengthsWanted(settings: Partial<CutSettings>, lengthIn: number, trimIn: number): number[] {
-  const step = settings["length step"] ?? 1;
-  mustBeAbove(0, step, "length step (ft)");
-  mustBeAtLeast(0, trimIn, "trim (in)");
-  const least = settings["minimum length"] ?? USUAL_MIN_LENGTH_FT;
-  const most = (lengthIn - trimIn + NEAR_IN) / IN_PER_FT;
-  return multiples(step, least, most, "lengths").reverse();
+function lengthsWanted(settings: FullSettings, lengthIn: number): number[] {
+  mustBeAbove(0, settings["length step"], "length step (ft)");
+  mustBeAtLeast(0, settings.trim, "trim (in)");
+  const most = (lengthIn - settings.trim + NEAR_IN) / IN_PER_FT;
+  return multiples(settings["length step"], settings["minimum length"], most, "lengths").reverse();
 }
 
 /** More choices than any mill sorts by are a slip of the keyboard. */

@@ -8,8 +8,8 @@ import { NEAR_IN } from "./scale-steps";
  * where flats have to be taken off both sides first. A log too wide for that cannot be sawn whole.
  */
 export function flatsIn(job: CutJob): number {
-  const opening = job.guideOpeningIn;
-  if (opening === undefined || widestIn(job.log) <= opening + NEAR_IN) return Infinity;
+  if (!guidesAreNarrow(job)) return Infinity;
+  const opening = job.guideOpeningIn!;
   if (widestIn(job.log) > opening * Math.SQRT2 + NEAR_IN)
     throw new NoAnswer(
       `${tooWide(job, opening)}: halve or quarter it first, as flats on both sides would not be enough`,
@@ -19,9 +19,10 @@ export function flatsIn(job: CutJob): number {
 
 /** A cant is sawn with nothing taken off its sides first. */
 export function mustGoBetweenGuides(job: CutJob): void {
-  const opening = job.guideOpeningIn;
-  if (opening !== undefined && widestIn(job.log) > opening + NEAR_IN)
-    throw new NoAnswer(`${tooWide(job, opening)}: a cant cannot be sawn; try live sawing after flats, or halve it`);
+  if (guidesAreNarrow(job))
+    throw new NoAnswer(
+      `${tooWide(job, job.guideOpeningIn!)}: a cant cannot be sawn; try live sawing after flats, or halve it`,
+    );
 }
 
 /** The cuts of a quarter, and of a half on its edge, are as wide as half the butt. */
@@ -31,15 +32,9 @@ export function mustQuarterBetweenGuides(job: CutJob): void {
     throw new NoAnswer(`${tooWide(job, opening)}: its quarters would be too wide too, so this mill cannot quarter it`);
 }
 
-/** What has to be done with another saw, or in another place, before a log goes between the guides. */
-export function guidesWarning(job: CutJob): string[] {
-  const opening = job.guideOpeningIn;
-  if (opening === undefined || widestIn(job.log) <= opening + NEAR_IN) return [];
-  const first =
-    job.pattern === "quarter"
-      ? "halve the log through the pith with another saw first, such as a chain saw"
-      : "take flats off both sides first, until the log goes between them";
-  return [`the butt is ${inchesText(widestIn(job.log))} in and the guides open ${inchesText(opening)} in: ${first}`];
+/** Whether the butt is wider than the blade guides open. */
+export function guidesAreNarrow({ log, guideOpeningIn }: CutJob): boolean {
+  return guideOpeningIn !== undefined && widestIn(log) > guideOpeningIn + NEAR_IN;
 }
 
 function tooWide(job: CutJob, opening: number): string {

@@ -2,7 +2,7 @@ import { halfAcrossAt, halfUpAt, type CutJob, type Log } from "./cut-job";
 import { edgedFlitches, type Board, type Flitches } from "./flitch";
 import { sectionsOf, straightWidth } from "./flitch-width";
 import { flatsIn } from "./guides";
-import { openingFace, type Opening } from "./opening-face";
+import { firstCut, type FirstCut } from "./first-cut";
 import type { Outline, Pass, Sawn, View } from "./plan";
 import { stepsWithin } from "./scale-steps";
 import { bestStack, worthOf, type Stack, type WorthAt } from "./stack";
@@ -12,7 +12,7 @@ import { widthMenus } from "./width-menu";
 /**
  * Live sawing, through and through: every pass drops the blade by one board and one kerf.
  *
- * @formula f(j) = max(0, max over products of V(j - t) + f(j - t - k)), opening face = the j of the greatest f(j)
+ * @formula f(j) = max(0, max over products of V(j - t) + f(j - t - k)), first cut = the j of the greatest f(j)
  * @source plain geometry: chords of ellipses; the stack by dynamic programming over the steps of the saw-head scale
  */
 export function sawLive(job: CutJob): Sawn {
@@ -29,22 +29,22 @@ export function stackWorth(job: CutJob, topIn: number, flitches: Flitches): numb
   return worthOf(stackDown(job, topIn, flitches).stack);
 }
 
-/** A stack sawn from the top down, from the best opening face. */
+/** A stack sawn from the top down, from the best first cut. */
 export function sawDown(job: CutJob, topIn: number, flitches: Flitches): Omit<Sawn, "views"> {
   const { stepIn } = job;
   const { stack, worthAt } = stackDown(job, topIn, flitches);
-  const opening = openingFace(job, stack, job.bedSteps, worthAt);
-  if (!opening) return { total: 0, boardFeet: 0, passes: [] };
-  const boards = boardsOf(job, opening, flitches);
+  const first = firstCut(job, stack, job.bedSteps, worthAt);
+  if (!first) return { total: 0, boardFeet: 0, passes: [] };
+  const boards = boardsOf(job, first, flitches);
   return {
     total: sumOf(boards, ({ value }) => value),
     boardFeet: sumOf(boards, ({ boardFeet }) => boardFeet),
-    opening: {
-      chosenIn: opening.face * stepIn,
-      lowestIn: opening.lowest * stepIn,
-      highestIn: opening.highest * stepIn,
+    firstCut: {
+      chosenIn: first.face * stepIn,
+      lowestIn: first.lowest * stepIn,
+      highestIn: first.highest * stepIn,
     },
-    passes: passesDown(job, opening.face * stepIn, boards),
+    passes: passesDown(job, first.face * stepIn, boards),
   };
 }
 
@@ -55,9 +55,9 @@ function stackDown(job: CutJob, topIn: number, flitches: Flitches): { stack: Sta
   return { stack: bestStack(job, stepsWithin(topIn, stepIn), job.bedSteps, worthAt), worthAt };
 }
 
-function boardsOf(job: CutJob, opening: Opening, flitches: Flitches): Board[] {
-  let face = opening.face;
-  return opening.drops.map((product) => {
+function boardsOf(job: CutJob, first: FirstCut, flitches: Flitches): Board[] {
+  let face = first.face;
+  return first.drops.map((product) => {
     const board = flitches.board(product, (face - job.products[product]!.greenSteps) * job.stepIn);
     face -= job.products[product]!.greenSteps + job.kerfSteps;
     return board;
@@ -65,13 +65,13 @@ function boardsOf(job: CutJob, opening: Opening, flitches: Flitches): Board[] {
 }
 
 /** The first pass takes the top slab; each later one frees the board above it. Boards run from the top down. */
-export function passesDown(job: CutJob, openingIn: number, boards: readonly Board[]): Pass[] {
-  const opening: Pass = { number: 1, bladeHeightIn: openingIn, copies: 1, note: "opening face" };
+export function passesDown(job: CutJob, firstCutIn: number, boards: readonly Board[]): Pass[] {
+  const first: Pass = { number: 1, bladeHeightIn: firstCutIn, copies: 1, task: { kind: "first cut" } };
   const rest = boards.map((board, i): Pass => {
     const dropIn = board.product.greenIn + job.kerfIn;
-    return { number: i + 2, bladeHeightIn: board.lowIn - job.kerfIn, dropIn, board, copies: 1, note: "" };
+    return { number: i + 2, bladeHeightIn: board.lowIn - job.kerfIn, dropIn, board, copies: 1 };
   });
-  return [opening, ...rest];
+  return [first, ...rest];
 }
 
 /** The boards that passes free, to be drawn. */
@@ -87,7 +87,7 @@ export function viewOfLog(job: CutJob, endPithIn?: number): View {
     return { halfAcrossIn: halfAcrossAt(job.log, z), halfUpIn, pithIn: job.lies === "flat" ? halfUpIn : levelIn };
   };
   const ends = { butt: outline(job.log.lengthIn), smallEnd: outline(0) };
-  return { title: "log as it lies", ...ends, guidesIn: job.guideOpeningIn, boards: [] };
+  return { lies: "log", ...ends, guidesIn: job.guideOpeningIn, boards: [] };
 }
 
 function bowedMiddle(swept: ReturnType<typeof sweptLog>, log: Log): View["middle"] {

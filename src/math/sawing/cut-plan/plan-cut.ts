@@ -1,10 +1,9 @@
-import { sawCant } from "./cant";
+import { cantFits, sawCant } from "./cant";
 import type { CutJob, Pattern } from "./cut-job";
-import { cutJob, type CutRequest } from "./cut-request";
-import { guidesWarning } from "./guides";
-import { inchesText } from "../inches-text";
+import { cutJob, readRequest, type CutRequest } from "./cut-request";
 import { sawLive } from "./live";
-import type { Pass, Plan, Sawn } from "./plan";
+import type { Plan, Sawn, WhyNone } from "./plan";
+import { guidesWarning, lowBladeWarning } from "./plan-warning";
 import { sawQuarters } from "./quarter";
 import { sawSlabs } from "./slab";
 import { yieldBounds } from "./yield-bounds";
@@ -16,15 +15,24 @@ const PATTERNS: Readonly<Record<Pattern, (job: CutJob) => Sawn>> = {
   quarter: sawQuarters,
 };
 
-/** The sawing plan of a log with the greatest board feet, or money. */
+/**
+ * The sawing plan of a log with the greatest board feet, or money.
+ *
+ * @formula the plan of the greatest total: f(j) = max over products of V + f(j - t - k), blade height = lower face of the board - kerf
+ * @source plain geometry: straight taper, elliptical ends, boards square-edged; exact by dynamic programming on the steps of the saw-head scale
+ * @range a log up to 300 in and 300 ft whose butt goes between the blade guides, or does after flats; up to about 4 million cuts to weigh
+ * @checked 8 of 8 plans worked separately, to 1e-6 board feet; 610 of 610 small logs against a search of everything; all boards inside 570 random logs and a kerf apart; live sawing 0 to 21 % over 85 printed cells of the International 1/4 rule from 10 in up
+ */
 export function planCut(request: CutRequest): Plan {
-  const job = cutJob(request);
+  const { job, warnings } = readRequest(request);
   const sawn = PATTERNS[job.pattern](job);
   return {
     job,
     ...sawn,
     ...yieldBounds(job),
-    warnings: [...job.warnings, ...guidesWarning(job), ...lowBladeWarning(job, sawn.passes)],
+    shimIn: shimUnderSmallEndIn(job),
+    whyNone: sawn.passes.length === 0 ? whyNone(job) : undefined,
+    warnings: [...warnings, ...guidesWarning(job), ...lowBladeWarning(job, sawn.passes)],
   };
 }
 
@@ -41,15 +49,16 @@ export function cutYield(request: CutRequest): number {
   return PATTERNS[job.pattern](job).total;
 }
 
-/** Dogs and log rests stand up from the bed by about so much (common practice, no source). */
-const USUAL_DOGS_IN = 1;
+/** Cants and quarters are planned with the pith level however the log was said to lie. */
+function shimUnderSmallEndIn({ log, lies, pattern, sweep }: CutJob): number {
+  const level = lies === "split" || pattern === "cant" || pattern === "quarter";
+  return level && !sweep ? (log.taperInPerIn * log.lengthIn) / 2 : 0;
+}
 
-/** A blade that nobody kept off the bed. */
-function lowBladeWarning({ bedSteps }: CutJob, passes: readonly Pass[]): string[] {
-  const lowestIn = Math.min(...passes.map(({ bladeHeightIn }) => bladeHeightIn));
-  if (bedSteps > 0 || !(lowestIn < USUAL_DOGS_IN)) return [];
-  return [
-    `the blade goes down to ${inchesText(lowestIn)} in over the bed: ` +
-      "set bed clearance to the lowest height that clears dogs and log rests",
-  ];
+/** Why a log holds no board: a setting that alone forbids them all, or else the products. */
+function whyNone(job: CutJob): WhyNone {
+  if (job.lengthsFt.length === 0) return "lengths";
+  if (job.pattern !== "slab" && job.widths.length === 0) return "widths";
+  if (job.pattern === "cant" && !job.cantWidths.some((width) => cantFits(job, width))) return "cant widths";
+  return "products";
 }

@@ -1,5 +1,19 @@
 import type { CutJob } from "./cut-job";
 import type { Board } from "./flitch";
+import type { PlanWarning } from "./plan-warning";
+
+/** What a pass does in place of freeing a board, or beside it. */
+export type Task =
+  /** It takes the slab above the first board. */
+  | { kind: "first cut" }
+  /** It takes all that lies outside a cant that has no boards on that side. */
+  | { kind: "slab"; side: "top" | "bottom"; cantIn: number }
+  /** It frees the last board above a cant. */
+  | { kind: "cant face"; cantIn: number }
+  /** It halves the log, or quarters its halves, through the pith or beside a heart. */
+  | { kind: "halve" | "quarter"; heart?: { sizeIn: number; side: "over" | "under" } }
+  /** It frees a board from each of the four quarters, off one of their faces. */
+  | { kind: "quarter board"; face: "A" | "B" };
 
 /** One pass of the saw. The blade height is that of its lower side: the sawn face left on the log. */
 export interface Pass {
@@ -11,7 +25,9 @@ export interface Pass {
   board?: Board;
   /** How many such boards the whole log gives. */
   copies: number;
-  note: string;
+  task?: Task;
+  /** What is turned before the pass: the log over onto its flat, or the cant a quarter onto its round side. */
+  turn?: "log over" | "cant a quarter";
 }
 
 /** The outline of one end, heights above the bed. */
@@ -29,7 +45,7 @@ export interface Placed {
 
 /** The log as one looks at its end in one position on the mill. */
 export interface View {
-  title: string;
+  lies: "log" | "turned cant";
   butt: Outline;
   smallEnd: Outline;
   /** The middle of a bowed log, where it stands out past both ends. */
@@ -50,8 +66,8 @@ export interface QuarterBoard extends Placed {
   face: "A" | "B";
 }
 
-/** How far the opening face may be moved for the same total, the same drops following. */
-export interface OpeningRun {
+/** How far the first cut may be moved for the same total, the same drops following. */
+export interface FirstCutRun {
   chosenIn: number;
   lowestIn: number;
   highestIn: number;
@@ -61,15 +77,22 @@ export interface OpeningRun {
 export interface Sawn {
   total: number;
   boardFeet: number;
-  opening?: OpeningRun;
+  firstCut?: FirstCutRun;
   passes: Pass[];
   views: View[];
 }
 
+/** What alone keeps every board out of a log. */
+export type WhyNone = "lengths" | "widths" | "cant widths" | "products";
+
 /** The sawing plan of a log. The total is in board feet, or in money less the cost of the passes. */
 export interface Plan extends Sawn {
   job: CutJob;
-  warnings: string[];
+  warnings: PlanWarning[];
+  /** How far the small end is raised off the bed, so that the pith is level; nothing for a log that lies flat or bowed. */
+  shimIn: number;
+  /** Where no board comes out of the log, why. */
+  whyNone?: WhyNone;
   logBoardFeet: number;
   mostBoardFeet: number;
   mostWithoutKerf: number;

@@ -45,13 +45,12 @@ function productOf(rows: readonly ProductRow[], stepIn: number, byValue: boolean
   mustBeGreenSize(row);
   const greenSteps = nearestSteps(greenSizeIn(row), stepIn);
   mustBeAtLeast(1, greenSteps, `green size of ${inchesText(row.thickness)} in, in scale steps`);
-  const name = quartersText(row.thickness);
   return {
-    name,
+    nominalIn: row.thickness,
     tallyIn: Math.max(LEAST_TALLY_IN, row.thickness),
     greenSteps,
     greenIn: greenSteps * stepIn,
-    prices: byValue ? pricesOf(rows, name) : [{ fromWidthIn: 0, perBoardFoot: 1 }],
+    prices: byValue ? pricesOf(rows) : [{ fromWidthIn: 0, perBoardFoot: 1 }],
   };
 }
 
@@ -70,9 +69,10 @@ export function greenSizeIn(row: ProductRow): number {
   return row["green size"] ?? row.thickness + USUAL_OVERSIZE_IN;
 }
 
-function pricesOf(rows: readonly ProductRow[], name: string): PriceStep[] {
+function pricesOf(rows: readonly ProductRow[]): PriceStep[] {
   const prices = rows.map((row) => {
-    if (row.price === undefined) throw new NoAnswer(`products: a plan for value needs a price for ${name}, got none`);
+    if (row.price === undefined)
+      throw new NoAnswer(`products: a plan for value needs a price for ${quartersText(row.thickness)}, got none`);
     return { fromWidthIn: row["from width"] ?? 0, perBoardFoot: row.price };
   });
   return prices.sort((a, b) => a.fromWidthIn - b.fromWidthIn);

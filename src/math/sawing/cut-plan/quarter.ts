@@ -2,9 +2,8 @@ import { IN_PER_FT } from "../../units";
 import { halfUpAt, type CutJob, type Product } from "./cut-job";
 import type { Board } from "./flitch";
 import { mustQuarterBetweenGuides } from "./guides";
-import { inchesText } from "../inches-text";
 import { sumOf, viewOfLog } from "./live";
-import type { Pass, QuarterBoard, Sawn } from "./plan";
+import type { Pass, QuarterBoard, Sawn, Task } from "./plan";
 import { bestOrder, type QuarterWorth } from "./quarter-order";
 import { SLACK, stepsWithin } from "./scale-steps";
 import { boardFeetOf, widthMenus, type WidthMenu } from "./width-menu";
@@ -22,15 +21,15 @@ const QUARTERS = 4;
 export function sawQuarters(job: CutJob): Sawn {
   mustQuarterBetweenGuides(job);
   const offsetIn = Math.max(job.kerfIn, job.heartIn) / 2;
-  const opening = pithCuts(job, offsetIn);
+  const halving = pithCuts(job, offsetIn);
   const quarter = quarterOf(job, offsetIn);
   const order = bestOrder(job, quarter);
   const boards = order.map(({ face, product, along, off }, n): QuarterBoard => ({
     board: quarter.board(product, along, off),
     face,
-    pass: n + opening.length + 1,
+    pass: n + halving.length + 1,
   }));
-  const passes = boards.length > 0 ? [...opening, ...boards.map(passOf)] : [];
+  const passes = boards.length > 0 ? [...halving, ...boards.map(passOf)] : [];
   return {
     total: QUARTERS * sumOf(boards, ({ board }) => board.value),
     boardFeet: QUARTERS * sumOf(boards, ({ board }) => board.boardFeet),
@@ -48,27 +47,27 @@ function pithCuts({ log, kerfIn, heartIn }: CutJob, offsetIn: number): Pass[] {
   const pithIn = halfUpAt(log, log.lengthIn);
   if (heartIn <= kerfIn)
     return cutsAt([
-      [pithIn - offsetIn, "halve the log through the pith"],
-      [pithIn - offsetIn, "stand the halves on edge and quarter them"],
+      [pithIn - offsetIn, { kind: "halve" }],
+      [pithIn - offsetIn, { kind: "quarter" }],
     ]);
   const onEdgeIn = Math.sqrt(Math.max(0, pithIn ** 2 - offsetIn ** 2));
-  const heart = `${inchesText(heartIn)} in heart`;
+  const beside = (side: "over" | "under") => ({ sizeIn: heartIn, side });
   return cutsAt([
-    [pithIn + offsetIn - kerfIn, `halve the log: over the ${heart}`],
-    [pithIn - offsetIn, `under the ${heart}`],
-    [onEdgeIn + offsetIn - kerfIn, `stand the halves on edge and quarter them: over the ${heart}`],
-    [onEdgeIn - offsetIn, `under the ${heart}`],
+    [pithIn + offsetIn - kerfIn, { kind: "halve", heart: beside("over") }],
+    [pithIn - offsetIn, { kind: "halve", heart: beside("under") }],
+    [onEdgeIn + offsetIn - kerfIn, { kind: "quarter", heart: beside("over") }],
+    [onEdgeIn - offsetIn, { kind: "quarter", heart: beside("under") }],
   ]);
 }
 
-function cutsAt(cuts: [bladeHeightIn: number, note: string][]): Pass[] {
-  return cuts.map(([bladeHeightIn, note], at) => ({ number: at + 1, bladeHeightIn, copies: 1, note }));
+function cutsAt(cuts: [bladeHeightIn: number, task: Task][]): Pass[] {
+  return cuts.map(([bladeHeightIn, task], at) => ({ number: at + 1, bladeHeightIn, copies: 1, task }));
 }
 
 /** A quarter lies on the face the board comes off, so that the blade stands at the board's thickness. */
 function passOf({ board, face, pass }: QuarterBoard): Pass {
-  const note = `off face ${face}, that face on the bed; one from each quarter`;
-  return { number: pass, bladeHeightIn: board.product.greenIn, board, copies: QUARTERS, note };
+  const task: Task = { kind: "quarter board", face };
+  return { number: pass, bladeHeightIn: board.product.greenIn, board, copies: QUARTERS, task };
 }
 
 /** A quarter that can also be asked for the board itself. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { CutJob } from "../../../../src/math/sawing/cut-plan/cut-job";
-import { openingFace } from "../../../../src/math/sawing/cut-plan/opening-face";
+import { firstCut } from "../../../../src/math/sawing/cut-plan/first-cut";
 import { bestStack, boardsUnder, worthOf, type WorthAt } from "../../../../src/math/sawing/cut-plan/stack";
 
 /** A saw of a kerf of one step, and boards of these green sizes in steps. */
@@ -51,7 +51,7 @@ describe("the best stack of boards under a face", () => {
 
 describe("the face to open a log at", () => {
   const job = jobOf(3);
-  const opened = (worthAt: WorthAt, top = 12) => openingFace(job, bestStack(job, top, 0, worthAt), 0, worthAt);
+  const opened = (worthAt: WorthAt, top = 12) => firstCut(job, bestStack(job, top, 0, worthAt), 0, worthAt);
   const within =
     (...faces: number[]): WorthAt =>
     (_, face) =>
@@ -72,10 +72,10 @@ describe("the face to open a log at", () => {
 
   it("is the one asked for, and none where no board lies under it", () => {
     const worthAt = within(5, 6, 7);
-    const at = (openingSteps: number) =>
-      openingFace({ ...job, openingSteps }, bestStack(job, 12, 0, worthAt), 0, worthAt);
+    const at = (firstCutSteps: number) =>
+      firstCut({ ...job, firstCutSteps }, bestStack(job, 12, 0, worthAt), 0, worthAt);
     expect(at(5)).toEqual({ face: 5, lowest: 5, highest: 5, drops: [0] });
     expect(at(9)).toBeUndefined();
-    expect(() => at(13)).toThrow("opening face (in above the bed): wanted 0 to 12, got 13");
+    expect(() => at(13)).toThrow("first cut (in above the bed): wanted 0 to 12, got 13");
   });
 });

@@ -76,11 +76,11 @@ export function drawCutPlan(draft: Draft): void {
       name: "Key_cut_plan_feet",
     },
     {
-      label: "Opening face: first blade height",
+      label: "First cut: height of the blade",
       formula: `=INDEX(${PLAN.slice(1)}, 2, 2)`,
       unit: "in",
       format: THIRTY_SECONDS,
-      name: "Opening_face",
+      name: "First_cut",
       array: true,
     },
     {

@@ -11,7 +11,7 @@ const HEADER_ROW = 12;
 export function drawHeadHeights(draft: Draft): void {
   const page = startPage(draft, "Head heights", {
     title: "Head heights: even drops",
-    lead: "The settings of the saw head for boards of one thickness, down from an opening cut, in thirty-seconds of an inch.",
+    lead: "The settings of the saw head for boards of one thickness, down from a first cut, in thirty-seconds of an inch.",
     widths: [24, 18, 18, 22],
     landscape: false,
   });
@@ -21,8 +21,8 @@ export function drawHeadHeights(draft: Draft): void {
     "lock out the power before you touch the blade. Check that the dogs stand below the last setting.",
     2,
   );
-  put(page, "A5", "Opening cut, in", TEXT);
-  figure(page, "B5", "=Opening_face", { format: THIRTY_SECONDS, name: "Drop_start" });
+  put(page, "A5", "First cut, in", TEXT);
+  figure(page, "B5", "=First_cut", { format: THIRTY_SECONDS, name: "Drop_start" });
   put(page, "C5", "from the sheet Cut plan", SMALL);
   const settings: [string, number, string][] = [
     ["Boards as sawn, in", 1.125, "Drop_thickness"],

@@ -3,10 +3,10 @@ import { drawLines, type Line } from "../../drawing/figures";
 import { heading, type Page, put } from "../../drawing/page";
 import { FORMAT, PROSE } from "../../drawing/style";
 
-/** How many rows of the table Settings go over to the list with another opening face; blank ones say nothing. */
+/** How many rows of the table Settings go over to the list with another first cut; blank ones say nothing. */
 const SETTINGS_KEPT = 8;
 
-/** What a thinner blade, another pattern or another opening face would give against the plan. Returns the next free row. */
+/** What a thinner blade, another pattern or another first cut would give against the plan. Returns the next free row. */
 export function drawWhatChanges(page: Page, row: number): number {
   const lines: Line[] = [
     against("A thinner blade", "Thin_kerf", "Cut_pattern"),
@@ -19,7 +19,7 @@ export function drawWhatChanges(page: Page, row: number): number {
     against("A cant of the widths in the settings", "Cut_kerf", '"cant"'),
     against("Quartersawn", "Cut_kerf", '"quarter"'),
     {
-      label: "Opening face moved by",
+      label: "First cut moved by",
       value: -0.5,
       unit: "in",
       format: FORMAT.three,
@@ -41,16 +41,16 @@ function against(label: string, kerf: string, pattern: string, settings = "Setti
   };
 }
 
-/** The settings of the sheet, with the opening face set: a list of its own for the last line above. */
+/** The settings of the sheet, with the first cut set: a list of its own for the last line above. */
 function drawMovedSettings(page: Page, row: number): number {
-  heading(page, row, "The settings below, with the opening face moved", "B");
+  heading(page, row, "The settings below, with the first cut moved", "B");
   for (let i = 1; i <= SETTINGS_KEPT; i++) {
     figure(page, `A${row + i}`, `=IFERROR(INDEX(Settings[Setting], ${i})&"", "")`);
     figure(page, `B${row + i}`, `=IFERROR(INDEX(Settings[Value], ${i})&"", "")`);
   }
   const last = row + SETTINGS_KEPT + 1;
-  put(page, `A${last}`, "opening face", PROSE);
-  figure(page, `B${last}`, "=Opening_face + Face_moved", { format: FORMAT.four });
+  put(page, `A${last}`, "first cut", PROSE);
+  figure(page, `B${last}`, "=First_cut + Face_moved", { format: FORMAT.four });
   page.draft.book.definedNames.add(`'${page.sheet.name}'!$A$${row + 1}:$B$${last}`, "Moved_settings");
   return last + 2;
 }

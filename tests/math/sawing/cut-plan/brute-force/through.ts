@@ -1,18 +1,18 @@
 import type { SmallLog } from "../small-logs";
 import { halfAt, priceOf, sawyerOf, type Sawyer, type WorthAt } from "./sawyer";
 
-/** A straight log sawn live, from its best opening face. */
+/** A straight log sawn live, from its best first cut. */
 export function liveWorth(log: SmallLog, sawyer: Sawyer): number {
   mustPassTheGuides(sawyer);
   return sawyer.fromAnyFace(2 * sawyer.halfUp(log.L), liveFlitch(log, sawyer));
 }
 
-/** What one stack of a straight log sawn live is worth: its opening face in steps, and which product each drop makes. */
-export function stackWorth(log: SmallLog, opening: number, drops: readonly number[]): number {
+/** What one stack of a straight log sawn live is worth: its first cut in steps, and which product each drop makes. */
+export function stackWorth(log: SmallLog, first: number, drops: readonly number[]): number {
   const sawyer = sawyerOf(log);
   mustPassTheGuides(sawyer);
   const worth = liveFlitch(log, sawyer);
-  let face = opening;
+  let face = first;
   let total = 0;
   for (const drop of drops) {
     const product = sawyer.products[drop]!;

@@ -1,7 +1,11 @@
-/**
- * The drawing kit of the reference pages: plain lines in the ink of the page, so that a picture follows it into the dark.
- * All pictures are as wide; heights differ. Coordinates run right and down.
+import { escaped } from "../../xlsx/escaped";
+
+/*
+ * The drawing kit, as SVG text: plain lines in the ink of what stands around them, so that a picture follows a page into
+ * the dark. Coordinates run right and down. The same picture is always the same bytes.
  */
+
+/** A picture of a reference page. All are as wide; heights differ. */
 export interface Picture {
   title: string;
   /** What a reader who cannot see the picture should know of it. */
@@ -12,6 +16,7 @@ export interface Picture {
 
 export type Part = string | readonly Part[];
 export type Point = readonly [x: number, y: number];
+export type Anchor = "start" | "middle" | "end";
 
 export const WIDTH = 340;
 
@@ -19,6 +24,10 @@ export const WIDTH = 340;
 const HEAD = 7;
 /** Under this a dimension's arrows stand outside and point at the gap. */
 const NARROW = 20;
+/** How large words are where nothing else is said. */
+export const FONT = 13;
+/** Letters are filled, not drawn round. */
+const LETTERS = `<text fill="currentColor" stroke="none"`;
 
 /** How dark a shaded shape is; wood is lighter than what matters in it. */
 export const WOOD = 0.1;
@@ -29,12 +38,19 @@ export function line(from: Point, ...to: readonly Point[]): string {
 }
 
 export function dashed(from: Point, ...to: readonly Point[]): string {
-  return `<path stroke-dasharray="4 3" stroke-width="1" d="${path(from, ...to)}"/>`;
+  return stroked(line(from, ...to), { dashes: "4 3", thick: 1 });
 }
 
 /** A line that only leads from a thing to its dimension. */
 export function hair(from: Point, to: Point): string {
-  return `<path stroke-width=".7" d="${path(from, to)}"/>`;
+  return stroked(line(from, to), { thick: 0.7 });
+}
+
+/** A mark with a line of its own: in dashes, or of another thickness than the picture's. */
+export function stroked(mark: string, { dashes, thick }: { dashes?: string; thick?: number }): string {
+  const dash = dashes ? ` stroke-dasharray="${dashes}"` : "";
+  const width = thick === undefined ? "" : ` stroke-width="${thick}"`;
+  return mark.replace(/^<\w+/, `$&${dash}${width}`);
 }
 
 export function shape(points: readonly Point[], shade = 0): string {
@@ -62,14 +78,25 @@ export function curve(d: string, shade = 0): string {
   return `<path${filled(shade)} d="${d}"/>`;
 }
 
-/** A word beside a thing. */
-export function label([x, y]: Point, text: string, anchor: "start" | "middle" | "end" = "middle"): string {
-  return `<text x="${n(x)}" y="${n(y)}" text-anchor="${anchor}">${text}</text>`;
+/** A word beside a thing; the point is at the foot of its letters. */
+export function label([x, y]: Point, text: string, anchor: Anchor = "middle"): string {
+  return `${LETTERS} font-size="${FONT}" x="${n(x)}" y="${n(y)}" text-anchor="${anchor}">${escaped(text)}</text>`;
 }
 
 /** The name of an argument, or of the answer: what the page's list calls so. */
-export function name([x, y]: Point, text: string, anchor: "start" | "middle" | "end" = "middle"): string {
-  return `<text font-weight="600" x="${n(x)}" y="${n(y)}" text-anchor="${anchor}">${text}</text>`;
+export function name([x, y]: Point, text: string, anchor: Anchor = "middle"): string {
+  return label([x, y], text, anchor).replace(" x=", ` font-weight="600" x=`);
+}
+
+/** Words of any size; the point is at half the height of the letters. */
+export function words([x, y]: Point, text: string, size = FONT, anchor: Anchor = "start"): string {
+  const at = `x="${n(x)}" y="${n(y)}" dy="0.35em"`;
+  return `${LETTERS} font-size="${n(size)}" ${at} text-anchor="${anchor}">${escaped(text)}</text>`;
+}
+
+/** About how wide words of a plain face are. */
+export function widthOf(text: string, size: number): number {
+  return text.length * size * 0.56;
 }
 
 export function arrow(from: Point, to: Point): string[] {
@@ -104,8 +131,7 @@ export function degrees(of: number): number {
 
 /** A number as short as a drawing needs, the same on every machine. */
 export function n(value: number): string {
-  const short = value.toFixed(1).replace(/\.0$/, "");
-  return short === "-0" ? "0" : short;
+  return String(Math.round(value * 100) / 100 + 0);
 }
 
 /** A picture as SVG, complete in itself. */
@@ -114,16 +140,26 @@ export function svg(id: string, { title, desc, height, parts }: Picture): string
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-labelledby="${id}-title ${id}-desc">`,
     `<title id="${id}-title">${title}</title>`,
     `<desc id="${id}-desc">${desc}</desc>`,
-    `<g fill="none" stroke="currentColor" stroke-width="1.5" stroke-linejoin="round" stroke-linecap="round">`,
-    ...flat(parts).filter(Boolean).map(inkless),
+    PEN,
+    ...flat(parts).filter(Boolean),
     `</g>`,
     `</svg>`,
   ].join("\n");
 }
 
+/** Marks on a paper of their own, for a place that lends them no ink: black on white, and wood a gray. */
+export function onPaper(marks: readonly string[], width: number, height: number): string[] {
+  const inked = [PEN, ...marks, "</g>"].map((mark) =>
+    mark.replaceAll(`fill="currentColor" fill-opacity="${WOOD}"`, `fill="#e4e4e4"`).replaceAll("currentColor", "#000"),
+  );
+  return [`<rect width="${n(width)}" height="${n(height)}" fill="#fff"/>`, ...inked];
+}
+
 function flat(part: Part): string[] {
   return typeof part === "string" ? [part] : part.flatMap(flat);
 }
+
+const PEN = `<g fill="none" stroke="currentColor" stroke-width="1.5" stroke-linejoin="round" stroke-linecap="round">`;
 
 const ANCHORS = { above: "middle", below: "middle", left: "end", right: "start" } as const;
 
@@ -152,9 +188,4 @@ function filled(shade: number): string {
 
 function path(...points: readonly Point[]): string {
   return points.map(([x, y], i) => `${i === 0 ? "M" : "L"}${n(x)} ${n(y)}`).join("");
-}
-
-/** Letters are filled, not drawn round. */
-function inkless(part: string): string {
-  return part.replace(/^<text/, `<text fill="currentColor" stroke="none" font-size="13"`);
 }

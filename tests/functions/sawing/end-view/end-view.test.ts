@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { validateXML } from "xmllint-wasm";
-import type { CutRequest } from "../../../src/math/sawing/cut-plan/cut-request";
-import { endViewSvg } from "../../../src/math/sawing/end-view/end-view";
-import { planCut } from "../../../src/math/sawing/cut-plan/plan-cut";
-import { WORKED_PLANS } from "./cut-plan/worked-plans";
+import type { CutRequest } from "../../../../src/math/sawing/cut-plan/cut-request";
+import { endViewSvg } from "../../../../src/functions/sawing/end-view/end-view";
+import { planCut } from "../../../../src/math/sawing/cut-plan/plan-cut";
+import { quartersText } from "../../../../src/math/sawing/inches-text";
+import { WORKED_PLANS } from "../../../math/sawing/cut-plan/worked-plans";
 
 const drawing = (request: CutRequest) => endViewSvg(planCut(request));
 const svgs = WORKED_PLANS.map(({ request }) => drawing(request));
@@ -50,12 +51,15 @@ describe("the end view", () => {
         if (!board) continue;
         expect(shown).toContain(String(number));
         expect(
-          shown.some((text) => text.startsWith(`${number}: ${board.product.name} × ${board.widthsIn[0]! | 0}`)),
+          shown.some((text) =>
+            text.startsWith(`${number}: ${quartersText(board.product.nominalIn)} × ${board.widthsIn[0]! | 0}`),
+          ),
         ).toBe(true);
       }
     });
     expect(texts(svgs[0]!)).toContain("2: 4/4 × 6 × 7 ft at 14-3/4");
-    expect(texts(svgs[0]!)).toContain("1: opening face at 16");
+    expect(texts(svgs[0]!)).toContain("1: first cut at 16");
+    expect(texts(endViewSvg(planCut(WORKED_PLANS[0]!.request), "mm"))).toContain("1: first cut at 406.4 mm");
   });
 
   it("is to scale: round ends round, boards as wide and high as sawn, the ruler's inches theirs", () => {
@@ -63,9 +67,9 @@ describe("the end view", () => {
     expect(small!["rx"]).toBe(small!["ry"]);
     const perIn = Number(small!["rx"]) / 8;
     expect(Number(butt!["rx"]) / perIn).toBeCloseTo((16 + (0.5 * 100) / 48) / 2, 3);
-    const ticks = marks(svgs[0]!, "line").filter(({ x1, x2 }) => x1 === "52" && x2 === "64");
+    const ticks = [...svgs[0]!.matchAll(/ d="M52 ([\d.]+)L64 \1"/g)].map(([, y]) => Number(y));
     expect(ticks).toHaveLength(18);
-    expect(Number(ticks[0]!["y1"]) - Number(ticks[1]!["y1"])).toBeCloseTo(perIn, 1);
+    expect(ticks[0]! - ticks[1]!).toBeCloseTo(perIn, 1);
     expect(pieces(svgs[0]!).map(({ width }) => Math.round(Number(width) / perIn))).toEqual([
       6, 10, 12, 14, 15, 15, 15, 15, 14, 12, 10, 6,
     ]);

@@ -2,8 +2,8 @@ import { mustBeBetween } from "../../errors";
 import type { CutJob } from "./cut-job";
 import { boardsUnder, SAME_WORTH, worthOf, type Stack, type WorthAt } from "./stack";
 
-/** Where to open a log: the face, and how far it may be moved when the same drops follow. In scale steps. */
-export interface Opening {
+/** Where to make the first cut: the face it leaves, and how far it may be moved when the same drops follow. In scale steps. */
+export interface FirstCut {
   face: number;
   lowest: number;
   highest: number;
@@ -14,11 +14,11 @@ export interface Opening {
 const SAME_TOTAL = 1e-7;
 
 /**
- * The middle of the longest run of opening faces with the greatest worth in the fewest passes; nothing when the log
+ * The middle of the longest run of first cuts with the greatest worth in the fewest passes; nothing when the log
  * holds no board.
  */
-export function openingFace(job: CutJob, stack: Stack, lowest: number, worthAt: WorthAt): Opening | undefined {
-  if (job.openingSteps !== undefined) return openedAt(job, stack, job.openingSteps);
+export function firstCut(job: CutJob, stack: Stack, lowest: number, worthAt: WorthAt): FirstCut | undefined {
+  if (job.firstCutSteps !== undefined) return firstCutAt(job, stack, job.firstCutSteps);
   const most = worthOf(stack);
   if (most <= 0) return undefined;
   const isBest = (face: number) => stack.most[face]! >= most - SAME_WORTH;
@@ -36,15 +36,15 @@ export function openingFace(job: CutJob, stack: Stack, lowest: number, worthAt: 
   return { face: Math.floor((low + high) / 2), lowest: low, highest: high, drops };
 }
 
-/** The face that the sawyer wants to open at; nothing when no board lies under it. */
-function openedAt(job: CutJob, stack: Stack, face: number): Opening | undefined {
+/** The first cut where the sawyer wants it; nothing when no board lies under it. */
+function firstCutAt(job: CutJob, stack: Stack, face: number): FirstCut | undefined {
   const topIn = (stack.most.length - 1) * job.stepIn;
-  mustBeBetween(0, topIn, face * job.stepIn, "opening face (in above the bed)");
+  mustBeBetween(0, topIn, face * job.stepIn, "first cut (in above the bed)");
   const drops = boardsUnder(job, stack, face).map(({ product }) => product);
   return drops.length === 0 ? undefined : { face, lowest: face, highest: face, drops };
 }
 
-/** What the same drops are worth from another opening face; nothing when one of them frees no board. */
+/** What the same drops are worth from another first cut; nothing when one of them frees no board. */
 function totalOf(job: CutJob, drops: readonly number[], from: number, lowest: number, worthAt: WorthAt): number {
   let face = from;
   let total = 0;

@@ -1,7 +1,7 @@
-import type { Board } from "../cut-plan/flitch";
-import { widthOf } from "./shapes";
-import { inchesText } from "../inches-text";
-import type { View } from "../cut-plan/plan";
+import type { Board } from "../../../math/sawing/cut-plan/flitch";
+import type { View } from "../../../math/sawing/cut-plan/plan";
+import { inchesText, quartersText } from "../../../math/sawing/inches-text";
+import { FONT, widthOf } from "../../drawing/marks";
 
 /** Where inches across the log and above the bed come to lie on the drawing, in one scale both ways. */
 export interface Canvas {
@@ -17,7 +17,6 @@ export interface Canvas {
   fontInside(board: Board): number;
 }
 
-const FONT = 13;
 const RULER_WIDTH = 64;
 const GAP = 24;
 const MIN_LABEL_WIDTH = 60;
@@ -78,5 +77,5 @@ export function figureAt(board: Board, ripKerfIn: number): number {
 
 /** A board's size as it is called out: thickness, widths, length. */
 export function sizeText({ product, widthsIn, lengthFt }: Board): string {
-  return `${product.name} × ${widthsIn.map(inchesText).join(" + ")} × ${inchesText(lengthFt)} ft`;
+  return `${quartersText(product.nominalIn)} × ${widthsIn.map(inchesText).join(" + ")} × ${inchesText(lengthFt)} ft`;
 }

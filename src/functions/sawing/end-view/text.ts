@@ -1,6 +1,6 @@
-import { halfAcrossAt, halfUpAt } from "../cut-plan/cut-job";
-import { inchesText } from "../inches-text";
-import type { Plan, View } from "../cut-plan/plan";
+import { halfAcrossAt, halfUpAt } from "../../../math/sawing/cut-plan/cut-job";
+import type { Plan, View } from "../../../math/sawing/cut-plan/plan";
+import { inchesText } from "../../../math/sawing/inches-text";
 
 const SAWN = { live: "sawn live", slab: "sawn into live-edge slabs", cant: "sawn to a cant", quarter: "quarter-sawn" };
 
@@ -35,7 +35,8 @@ export function description(plan: Plan): string {
 }
 
 /** A view's title, with how high the small end is to be shimmed where the pith lies level. */
-export function titleOf({ job }: Plan, { title, butt, smallEnd, sides }: View): string {
+export function titleOf({ job }: Plan, { lies, butt, smallEnd, sides }: View): string {
+  const title = lies === "log" ? "log as it lies" : "cant turned a quarter";
   if (job.sweep || smallEnd.pithIn !== butt.pithIn) return title;
   const raisedIn = smallEnd.pithIn - smallEnd.halfUpIn;
   const to16thIn = Math.round(raisedIn * 16) / 16;

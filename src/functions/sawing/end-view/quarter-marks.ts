@@ -1,6 +1,7 @@
 import { boxesOf, sizeText, type Canvas } from "./canvas";
-import { line, piece, words } from "./shapes";
-import type { QuarterBoard, View } from "../cut-plan/plan";
+import type { QuarterBoard, View } from "../../../math/sawing/cut-plan/plan";
+import { words } from "../../drawing/marks";
+import { piece, thin } from "./strokes";
 
 /** Four quarters sawn alike about the pith; the upper right one carries the pass numbers. */
 export function quarterMarks(view: View, canvas: Canvas, ripKerfIn: number): string[] {
@@ -8,18 +9,18 @@ export function quarterMarks(view: View, canvas: Canvas, ripKerfIn: number): str
   const pith = view.butt.pithIn;
   const reach = Math.max(view.butt.halfAcrossIn, view.butt.halfUpIn);
   const cuts = [-offsetIn, offsetIn].flatMap((off) => [
-    line(canvas.x(-reach), canvas.y(pith + off), canvas.x(reach), canvas.y(pith + off)),
-    line(canvas.x(off), canvas.y(pith - reach), canvas.x(off), canvas.y(pith + reach)),
+    thin([canvas.x(-reach), canvas.y(pith + off)], [canvas.x(reach), canvas.y(pith + off)]),
+    thin([canvas.x(off), canvas.y(pith - reach)], [canvas.x(off), canvas.y(pith + reach)]),
   ]);
   const pieces = [1, -1].flatMap((across) =>
     [1, -1].flatMap((up) => boards.flatMap((board) => marksOf(board, { across, up, pith }, canvas, ripKerfIn))),
   );
   const list = quarterLabels(view).map((label, i) =>
-    words(canvas.labelX, canvas.y(canvas.topIn) + (i + 1) * canvas.font * 1.5, label, canvas.font),
+    words([canvas.labelX, canvas.y(canvas.topIn) + (i + 1) * canvas.font * 1.5], label, canvas.font),
   );
   const faces = [
-    words(canvas.x(reach) + 4, canvas.y(pith), "face A", canvas.font),
-    words(canvas.x(0), canvas.y(pith + reach) - canvas.font, "face B", canvas.font, "middle"),
+    words([canvas.x(reach) + 4, canvas.y(pith)], "face A", canvas.font),
+    words([canvas.x(0), canvas.y(pith + reach) - canvas.font], "face B", canvas.font, "middle"),
   ];
   return [...cuts, ...pieces, ...faces, ...list];
 }
@@ -50,6 +51,6 @@ function marksOf(
     const [y1, y2] = [canvas.y(pith + Math.max(low!, high!)), canvas.y(pith + Math.min(low!, high!))];
     const mark = piece(x1, y1, x2 - x1, y2 - y1);
     if (across < 0 || up < 0) return [mark];
-    return [mark, words((x1 + x2) / 2, (y1 + y2) / 2, String(pass), canvas.fontInside(board), "middle")];
+    return [mark, words([(x1 + x2) / 2, (y1 + y2) / 2], String(pass), canvas.fontInside(board), "middle")];
   });
 }
