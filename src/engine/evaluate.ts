@@ -3,7 +3,7 @@ import { answerOf, type Answer } from "./answers";
 import { explain, SOMETHING_MISSING, spellingFault } from "./explain";
 import type { Messages } from "./messages";
 import type { Spreadsheet } from "./node";
-import { scan } from "../formula/scan";
+import { sheetNameIn, tokensOf } from "../formula/tokens";
 
 /** The sheet on which formulas without a sheet of their own are calculated. */
 export const SCRATCH = { unit: "scratch", sheet: "s" };
@@ -59,13 +59,8 @@ async function evaluateOne(
   }
 }
 
-/** A sheet that a formula names, quoted or not; the sign at the end of #REF! names none. */
+/** A sheet that a formula names. */
 function sheetIn(formula: string): string | undefined {
-  const pieces = scan(formula);
-  for (const [at, { kind, text }] of pieces.entries()) {
-    if (kind === "sheet" && pieces[at + 1]?.text.startsWith("!")) return text.slice(1, -1).replaceAll("''", "'");
-    const named = kind === "plain" && /(?<![#\w/.])([A-Z_\u0080-\uFFFF][\w.\u0080-\uFFFF]*)!/i.exec(text)?.[1];
-    if (named) return named;
-  }
-  return undefined;
+  const token = tokensOf(formula).find(({ kind }) => kind === "sheet");
+  return token && sheetNameIn(token.text);
 }

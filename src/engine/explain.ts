@@ -1,5 +1,6 @@
 import { editDistance } from "../cells/edit-distance";
-import { outsideQuotes, scan } from "../formula/scan";
+import { tokensOf, type Token } from "../formula/tokens";
+import { isOneCell } from "../formula/typed";
 
 /** What an error of the spreadsheet itself means, in words; Excel's own help is not at hand in the try-out. */
 const MEANINGS: Record<string, string> = {
@@ -36,15 +37,25 @@ export const SOMETHING_MISSING = "a value, a comma or an operator is missing or 
 
 /** References to tables and to spilled answers. */
 function onlyInExcel(formula: string): boolean {
-  return scan(formula).some(({ kind, text }) => kind === "bracket" || (kind === "plain" && /[A-Z]\$?\d+#/i.test(text)));
+  return tokensOf(formula).some(
+    ({ kind, text }, at, all) =>
+      kind === "bracket" || (kind === "sheet" && text.includes("[")) || (text === "#" && isOneCell(all[at - 1])),
+  );
 }
 
 function unknownName(formula: string, known: Set<string>): string {
-  const called = outsideQuotes(formula).matchAll(/([A-Z_][A-Z0-9_.]*)\s*\(/gi);
-  const unknown = [...called].map((call) => (call[1] ?? "").toUpperCase()).find((name) => !known.has(name));
+  const unknown = calledIn(tokensOf(formula)).find((name) => !known.has(name));
   if (!unknown) return "Not a formula, or one with a name that is not known here. Text belongs in quotes.";
   const near = nearest(unknown, known);
   return `There is no function ${unknown}.${near ? ` Did you mean ${near}?` : ""}`;
+}
+
+/** What is called in a formula, spaces before the bracket allowed. */
+function calledIn(tokens: readonly Token[]): string[] {
+  return tokens.flatMap(({ kind, text }, at) => {
+    const spaced = kind === "name" && tokens[at + 1]?.kind === "space" && tokens[at + 2]?.text === "(";
+    return kind === "function" || spaced ? [text.toUpperCase()] : [];
+  });
 }
 
 function nearest(name: string, known: Set<string>): string | undefined {
@@ -54,20 +65,22 @@ function nearest(name: string, known: Set<string>): string | undefined {
   return best && best.apart <= Math.max(2, name.length / 4) ? best.other : undefined;
 }
 
-const OPENED = { text: 'quote (")', sheet: "quoted name (')", bracket: "bracket ([)", plain: "" };
+const OPENED: Partial<Record<Token["kind"], string>> = {
+  text: 'quote (")',
+  sheet: "quoted name (')",
+  bracket: "bracket ([)",
+};
 
 /** Says what is wrong with a formula's spelling, or nothing if it can be read. */
 export function spellingFault(formula: string): string | undefined {
   const open: string[] = [];
-  for (const piece of scan(formula)) {
-    if (piece.unclosed) return `A ${OPENED[piece.kind]} is opened but not closed`;
-    if (piece.kind !== "plain") continue;
-    for (const sign of piece.text) {
-      if (sign === "(" || sign === "{") open.push(sign);
-      if (sign === ")" && open.pop() !== "(") return "A ) closes nothing";
-      if (sign === "}" && open.pop() !== "{") return "A } closes nothing";
-      if (sign === ";" && open.at(-1) !== "{") return "A comma goes between two arguments, not a semicolon";
-    }
+  for (const { kind, text, unclosed } of tokensOf(formula)) {
+    if (unclosed) return `A ${OPENED[kind]} is opened but not closed`;
+    if (kind !== "sign") continue;
+    if (text === "(" || text === "{") open.push(text);
+    if (text === ")" && open.pop() !== "(") return "A ) closes nothing";
+    if (text === "}" && open.pop() !== "{") return "A } closes nothing";
+    if (text === ";" && open.at(-1) !== "{") return "A comma goes between two arguments, not a semicolon";
   }
   const left = open.pop();
   if (left) return `A ${left} is opened but not closed`;

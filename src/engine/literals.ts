@@ -2,7 +2,8 @@ import type * as EngineFormula from "@univerjs/engine-formula";
 import { arrayPieces } from "../formula/literals";
 import { findNamesBesideSpaces } from "./names-with-spaces";
 import { keepNumbersAsTyped } from "./numbers-as-typed";
-import { rewritePlain, scan } from "../formula/scan";
+import { rewritten, type Token } from "../formula/tokens";
+import { isOneCell } from "../formula/typed";
 import { isMended } from "./mended";
 
 /**
@@ -57,30 +58,45 @@ function readArrayConstantsAsExcelDoes({ ArrayValueObject, Lexer, ValueObjectFac
   };
   const built = Lexer.prototype.treeBuilder;
   Lexer.prototype.treeBuilder = function (formula, transformSuffix) {
-    return built.call(this, rewritePlain(keepDoubledQuotes(formula), asTheEngineSpells), transformSuffix);
+    return built.call(this, asTheEngineSpells(formula), transformSuffix);
   };
 }
 
-/** A number that stands alone: neither part of a name, an address, a range of rows nor a sheet's name. */
-const NUMBER = /(?<![\p{L}\d_.$!:])(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?(?![\p{L}\d_.(!:])/giu;
-
-/** Excel shows an @ before a function or a cell that answers for one row only; the engine stumbles over it. */
-const ONE_ROW = /@(?=[A-Z_][\w.]*\(|\$?[A-Z]{1,3}\$?\d+(?![\d:#!]))/gi;
-
-/** Where text stays text, the engine takes 1.50 or 2e1 for text too, unless they are spelt as it spells them: 1.5, 20. */
-function asTheEngineSpells(plain: string): string {
-  return plain
-    .replace(ONE_ROW, "")
-    .replace(NUMBER, (typed) => (Number.isFinite(Number(typed)) ? String(Number(typed)) : typed));
+/** A formula in the spelling that the engine understands, with the same meaning. */
+function asTheEngineSpells(formula: string): string {
+  let braces = 0;
+  return rewritten(formula, (token, at, all) => {
+    const { kind, text } = token;
+    if (kind === "number") return standsAlone(at, all) ? plainNumber(text) : text;
+    if (kind === "text") return braces > 0 && !token.unclosed ? withoutDoubledQuotes(text) : text;
+    if (kind !== "sign") return text;
+    braces += text === "{" ? 1 : text === "}" ? -1 : 0;
+    return text === "@" && answersOneRow(at, all) ? "" : text;
+  });
 }
 
-/** `{"8'6"""}` with the doubled quote inside an array constant's text made one sign. */
-function keepDoubledQuotes(formula: string): string {
-  if (!formula.includes("{")) return formula;
-  let depth = 0;
-  const parts = scan(formula).map(({ kind, text, unclosed }) => {
-    if (kind === "plain") for (const sign of text) depth += sign === "{" ? 1 : sign === "}" ? -1 : 0;
-    return kind === "text" && depth > 0 && !unclosed ? `"${text.slice(1, -1).replaceAll('""', QUOTE)}"` : text;
-  });
-  return parts.join("");
+/** Where text stays text, the engine takes 1.50 or 2e1 for text too, unless they are spelt as it spells them: 1.5, 20. */
+function plainNumber(typed: string): string {
+  return Number.isFinite(Number(typed)) ? String(Number(typed)) : typed;
+}
+
+/** A number that is no part of a word, nor of a range of rows. */
+function standsAlone(at: number, all: readonly Token[]): boolean {
+  const [before, behind] = [all[at - 1], all[at + 1]];
+  return isApart(before, ":!$.") && isApart(behind, ":!(.");
+}
+
+function isApart(beside: Token | undefined, joining: string): boolean {
+  return !beside || beside.kind === "space" || (beside.kind === "sign" && !joining.includes(beside.text));
+}
+
+/** Excel shows an @ before a function or a cell that answers for one row only; the engine stumbles over it. */
+function answersOneRow(at: number, all: readonly Token[]): boolean {
+  const next = all[at + 1];
+  return next?.kind === "function" || (isOneCell(next) && all[at + 2]?.text !== "#" && all[at + 2]?.text !== ":");
+}
+
+/** `"8'6"""` with its doubled quote made one sign. */
+function withoutDoubledQuotes(text: string): string {
+  return `"${text.slice(1, -1).replaceAll('""', QUOTE)}"`;
 }

@@ -1,5 +1,6 @@
-import { addressOf, blockOf, type Block } from "../formula/addresses";
-import { scan } from "../formula/scan";
+import { addressOf } from "../formula/addresses";
+import { referencesIn, type Reference } from "../formula/references";
+import { tokensOf } from "../formula/tokens";
 
 /** A cell of a workbook. */
 export interface CellPlace {
@@ -37,7 +38,7 @@ export function originOf(start: CellPlace, error: string, cells: Cells): CellPla
 }
 
 function sameError(place: CellPlace, error: string, cells: Cells): CellPlace | undefined {
-  for (const { sheet, block } of blocksIn(cells.formulaAt(place) ?? "", place.sheet, cells)) {
+  for (const { sheet, block } of pointedAt(cells.formulaAt(place) ?? "", place.sheet, cells)) {
     let seen = 0;
     for (let row = block.top; row <= block.bottom; row++)
       for (let column = block.left; column <= block.right && seen++ < MOST_CELLS; column++)
@@ -51,27 +52,14 @@ function isAt(one: CellPlace, other: CellPlace): boolean {
   return one.sheet === other.sheet && one.row === other.row && one.column === other.column;
 }
 
-const REFERENCE =
-  /(?:([A-Z_][\w.]*)?(!))?(\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)(?![\w(.!])|([A-Z_][\w.]*)(?![\w(.!])/gi;
-
-/** The blocks of cells that a formula points at, by address or by name. */
-function blocksIn(formula: string, home: string, cells: Cells): { sheet: string; block: Block }[] {
-  const found: { sheet: string; block: Block }[] = [];
-  let quotedSheet: string | undefined;
-  for (const { kind, text } of scan(formula)) {
-    if (kind === "sheet") quotedSheet = text.slice(1, -1).replace(/''/g, "'");
-    if (kind !== "plain") continue;
-    for (const [, sheet, mark, address, name] of text.matchAll(REFERENCE)) {
-      if (address) found.push({ sheet: sheet ?? (mark ? quotedSheet : undefined) ?? home, block: blockOf(address) });
-      else if (name) found.push(...blocksIn(cells.named(name) ?? "", home, NO_NAMES));
-    }
-    quotedSheet = undefined;
-  }
-  return found;
+/** What a formula points at, by address or by name. A name that stands for a name is not followed further. */
+function pointedAt(formula: string, home: string, cells: Cells): Reference[] {
+  const tokens = tokensOf(formula);
+  const byName = tokens.flatMap(({ kind, text }) =>
+    kind === "name" ? referencesIn(tokensOf(cells.named(text) ?? ""), home) : [],
+  );
+  return [...referencesIn(tokens, home), ...byName];
 }
-
-/** A name that stands for a name is not followed further. */
-const NO_NAMES: Cells = { errorAt: () => undefined, formulaAt: () => undefined, named: () => undefined };
 
 /** `B4`, or `Log book, B4` when that is another sheet. */
 export function spoken({ sheet, row, column }: CellPlace, home: string): string {

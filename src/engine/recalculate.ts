@@ -1,5 +1,5 @@
 import type { ICellData, IWorkbookData, Nullable } from "@univerjs/core";
-import { addressOf, placeOf, type Block } from "../formula/addresses";
+import { addressOf, cellAt, type Block } from "../formula/addresses";
 import type { DefinedName } from "../formula/defined-name";
 import type { Held } from "../xlsx/held";
 import type { FileWorkbook } from "./workbook/read";
@@ -131,7 +131,7 @@ function opened(
   const sheets = file.sheets.map((sheet) => sheet.name);
   const value = (sheet: string, address: string): CellAnswer => {
     if (!sheets.includes(sheet)) throw new Error(`The workbook has no sheet ${sheet}; it has ${sheets.join(", ")}`);
-    const { row, column } = placeOf(address);
+    const { row, column } = cellAt(address);
     return shown.get(keyOf(sheet, addressOf(row, column))) ?? "";
   };
   const formulaCells = (): FormulaCell[] =>
@@ -145,7 +145,7 @@ function opened(
       }),
     );
   const text = (sheet: string, address: string): string => {
-    const { row, column } = placeOf(address);
+    const { row, column } = cellAt(address);
     const looks = file.sheets.find(({ name }) => name === sheet)?.looks?.cells;
     const look = looks?.find((cell) => cell.row === row && cell.column === column)?.look;
     return formatted(value(sheet, address), look?.numberFormat, format);

@@ -1,10 +1,16 @@
-import { cellAddress } from "./cell-address";
+/** Rows and columns of cells count from 0, here and everywhere. */
 
-/** The last row and column of a sheet, counted from 0. */
+/** The last row and column of a sheet. */
 export const LAST_ROW = 1_048_575;
 export const LAST_COLUMN = 16_383;
 
-/** A block of cells, counted from 0, both corners included. */
+/** A cell of a sheet. */
+export interface Cell {
+  row: number;
+  column: number;
+}
+
+/** A block of cells, both corners included. */
 export interface Block {
   top: number;
   left: number;
@@ -12,29 +18,59 @@ export interface Block {
   right: number;
 }
 
+const LETTERS_IN_ALPHABET = 26;
+const CORNER = /^\$?([A-Z]{0,3})\$?(\d*)$/i;
+
+/** Column 2 to `C`, column 27 to `AB`. */
+export function columnLetters(column: number): string {
+  const letter = String.fromCharCode(65 + (column % LETTERS_IN_ALPHABET));
+  return column < LETTERS_IN_ALPHABET ? letter : columnLetters(Math.floor(column / LETTERS_IN_ALPHABET) - 1) + letter;
+}
+
 /** Row 4, column 1 to `B5`. */
 export function addressOf(row: number, column: number): string {
-  return cellAddress({ row: row + 1, column: column + 1 });
+  return `${columnLetters(column)}${row + 1}`;
+}
+
+/** Row 4, column 1 to `$B$5`, which stays put when the formula is copied. */
+export function fixedAddressOf(row: number, column: number): string {
+  return `$${columnLetters(column)}$${row + 1}`;
+}
+
+/** `B5` or `$B$5` to row 4, column 1; of a whole column `B` or row `5` only what it says. */
+export function cornerOf(corner: string): Partial<Cell> {
+  const [, letters = "", digits = ""] = CORNER.exec(corner.trim()) ?? [];
+  let column = 0;
+  for (const letter of letters.toUpperCase()) column = column * LETTERS_IN_ALPHABET + letter.charCodeAt(0) - 64;
+  return { ...(digits ? { row: Number(digits) - 1 } : {}), ...(letters ? { column: column - 1 } : {}) };
 }
 
 /** `B5` or `$B$5` to row 4, column 1. */
-export function placeOf(address: string): { row: number; column: number } {
-  const [, letters = "", digits = ""] = /^\$?([A-Z]{1,3})\$?(\d+)$/i.exec(address.trim()) ?? [];
-  if (!letters) throw new Error(`${address} is not the address of a cell`);
-  const column = [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  return { row: Number(digits) - 1, column };
+export function cellAt(address: string): Cell {
+  const { row, column } = cornerOf(address);
+  if (row === undefined || column === undefined) throw new Error(`${address} is not the address of a cell`);
+  return { row, column };
 }
 
-/** `A3:B6`, from whichever corner it is written, or one cell, to a block. */
+/** `A3:B6`, from whichever corner it is written, one cell, `B:C` or `4:9` to a block. */
 export function blockOf(range: string): Block {
   const [from = "", to = from] = range.split(":");
-  const [start, end] = [placeOf(from), placeOf(to)];
-  return {
-    top: Math.min(start.row, end.row),
-    left: Math.min(start.column, end.column),
-    bottom: Math.max(start.row, end.row),
-    right: Math.max(start.column, end.column),
-  };
+  const [start, end] = [cornerOf(from), cornerOf(to)];
+  if (start.row === undefined && start.column === undefined) throw new Error(`${range} is not the address of cells`);
+  const [rows, columns] = [
+    [start.row ?? 0, end.row ?? LAST_ROW],
+    [start.column ?? 0, end.column ?? LAST_COLUMN],
+  ];
+  return { top: Math.min(...rows), left: Math.min(...columns), bottom: Math.max(...rows), right: Math.max(...columns) };
+}
+
+/** A cell as a block. */
+export function blockAt({ row, column }: Cell): Block {
+  return { top: row, left: column, bottom: row, right: column };
+}
+
+export function cellsIn({ top, left, bottom, right }: Block): number {
+  return (bottom - top + 1) * (right - left + 1);
 }
 
 export function rangeOf({ top, left, bottom, right }: Block): string {
@@ -43,8 +79,9 @@ export function rangeOf({ top, left, bottom, right }: Block): string {
 }
 
 /** The same with dollar signs, which stays put when the formula is copied. */
-export function fixedRangeOf(block: Block): string {
-  return rangeOf(block).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+export function fixedRangeOf({ top, left, bottom, right }: Block): string {
+  const [from, to] = [fixedAddressOf(top, left), fixedAddressOf(bottom, right)];
+  return from === to ? from : `${from}:${to}`;
 }
 
 /** A sheet's name as a formula needs it in front of a cell. */

@@ -1,5 +1,5 @@
-import { scan } from "./scan";
-import { blockOf, LAST_COLUMN, LAST_ROW, type Block } from "./addresses";
+import { blockOf, type Block } from "./addresses";
+import { sheetNameIn, tokensOf, type Token } from "./tokens";
 
 /** Cells that a formula points at. */
 export interface Reference {
@@ -7,45 +7,38 @@ export interface Reference {
   block: Block;
 }
 
-const POINTER =
-  /(?<![\w.$\\])(?:([A-Z_\u0080-\uFFFF][\w.\u0080-\uFFFF]*)?(!))?(\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?|\$?[A-Z]{1,3}:\$?[A-Z]{1,3}|\$?\d{1,7}:\$?\d{1,7})(?![\w(.\\])/gi;
-
 /** What a formula, free of names and table references, points at. */
 export function referencesOf(formula: string, home: string): Reference[] {
-  const found: Reference[] = [];
-  let quotedSheet: string | undefined;
-  for (const { kind, text } of scan(formula)) {
-    if (kind === "plain")
-      for (const [, sheet, bang, range = ""] of text.matchAll(POINTER)) {
-        const on = bang ? (sheet ?? quotedSheet ?? home) : home;
-        found.push({ sheet: on, block: wholeBlock(range.replace(/\$/g, "")) });
-      }
-    quotedSheet = kind === "sheet" ? text.slice(1, -1).replace(/''/g, "'") : undefined;
-  }
-  return found;
+  return referencesIn(tokensOf(formula), home);
 }
 
-/** `B:C` and `4:9` reach from one end of the sheet to the other. */
-function wholeBlock(range: string): Block {
-  const [from = "", to = from] = range.split(":");
-  if (/^\d+$/.test(from)) return { ...blockOf(`A${from}:A${to}`), right: LAST_COLUMN };
-  if (/^[A-Z]+$/i.test(from)) return { ...blockOf(`${from}1:${to}1`), bottom: LAST_ROW };
-  return blockOf(range);
+export function referencesIn(tokens: readonly Token[], home: string): Reference[] {
+  return tokens.flatMap(({ kind, text }, at) =>
+    kind === "cells" ? [{ sheet: sheetBefore(tokens, at) ?? home, block: blockOf(text) }] : [],
+  );
+}
+
+/** The sheet that is named in front of a token, if one is. */
+export function sheetBefore(tokens: readonly Token[], at: number): string | undefined {
+  const before = tokens[at - 1];
+  return before?.kind === "sheet" ? sheetNameIn(before.text) : undefined;
 }
 
 /** A formula that points at another workbook, or at the same cells of several sheets. */
 export function pointsOutside(formula: string): "another workbook" | "several sheets at once" | undefined {
-  const pieces = scan(formula);
-  for (const [at, { kind, text }] of pieces.entries()) {
-    const before = pieces[at - 1];
-    const inTable = before?.kind === "plain" && /[\w.\u0080-\uFFFF]$/.test(before.text);
-    const next = pieces[at + 1];
-    const namesSheet = next?.kind === "plain" && /^[\w.\u0080-\uFFFF]*!/.test(next.text);
-    if (kind === "bracket" && !inTable && namesSheet) return "another workbook";
-    if (kind === "sheet" && text.includes("[")) return "another workbook";
-    if (kind === "sheet" && text.includes(":")) return "several sheets at once";
-    if (kind === "plain" && /[A-Z_\u0080-\uFFFF][\w.]*:[A-Z_\u0080-\uFFFF][\w.]*!/i.test(text))
-      return "several sheets at once";
-  }
-  return undefined;
+  const sheets = tokensOf(formula).filter(({ kind }) => kind === "sheet");
+  if (sheets.some(({ text }) => text.includes("["))) return "another workbook";
+  return sheets.some(({ text }) => text.includes(":")) ? "several sheets at once" : undefined;
+}
+
+/**
+ * A formula that finds its cells only while it calculates, so that nobody can say beforehand what it leans on: by their
+ * address in words, by steps from another cell, or with a function at the end of a range.
+ */
+export function searchesCells(formula: string): boolean {
+  const tokens = tokensOf(formula);
+  return tokens.some(
+    ({ kind, text }) =>
+      (kind === "function" && /^(?:INDIRECT|OFFSET)$/i.test(text)) || (kind === "sign" && text === ":"),
+  );
 }

@@ -1,4 +1,5 @@
-import { cellAddress, fixedAddress, type Cell } from "./cell-address";
+import { addressOf, fixedAddressOf, type Cell } from "./addresses";
+import { rewritten } from "./tokens";
 
 /** Where the parts of a sheet came to stand. */
 export interface Places {
@@ -15,27 +16,32 @@ export interface Places {
 export type ReferenceStyle = "table" | "cells";
 
 const LABEL = /\{(name of )?([^{}"]+)\}/g;
-const SAME_ROW = /\[@(?:\[([^\]]+)\]|([^\]]+))\]/g;
-const WHOLE_COLUMN = /\bTable\[([^[\]]+)\]/g;
-const WHOLE_COLUMNS = /\bTable\[\[([^\]]+)\]:\[([^\]]+)\]\]/g;
+/** What a definition calls its own table. */
+const TABLE = "Table";
 
-/** A formula of a definition as it goes into a cell in a row. */
+/** A formula of a definition as it goes into a cell in a row. Rows and columns of places count from 1, as on the sheet. */
 export function formulaInCell(formula: string, places: Places, style: ReferenceStyle, row: number): string {
   const valuesNamed = formula.replace(LABEL, (_, nameOf: string | undefined, label: string) => {
     const { row, column } = found(places.values, label);
-    return fixedAddress({ row, column: nameOf ? column - 1 : column });
+    return fixedAddressOf(row - 1, column - (nameOf ? 2 : 1));
   });
-  if (style === "table") return valuesNamed.replace(/\bTable\[/g, `${places.table}[`);
-  const block = (from: string, to: string) => {
-    const top = fixedAddress({ row: places.firstRow, column: found(places.columns, from) });
-    return `${top}:${fixedAddress({ row: places.lastRow, column: found(places.columns, to) })}`;
-  };
-  return valuesNamed
-    .replace(WHOLE_COLUMNS, (_, from: string, to: string) => block(from, to))
-    .replace(WHOLE_COLUMN, (_, heading: string) => block(heading, heading))
-    .replace(SAME_ROW, (_, spaced: string | undefined, plain: string | undefined) =>
-      cellAddress({ row, column: found(places.columns, spaced ?? plain ?? "") }),
-    );
+  return rewritten(valuesNamed, ({ kind, text }, at, all) => {
+    const isTable = kind === "name" && text === TABLE && all[at + 1]?.kind === "bracket";
+    if (style === "table") return isTable ? places.table : text;
+    if (isTable) return "";
+    return kind === "bracket" ? cellsOf(text, places, row) : text;
+  });
+}
+
+/** `[@Dia]` is the column's cell in this row; `[Dia]` and `[[A]:[B]]` are whole columns. */
+function cellsOf(brackets: string, { columns, firstRow, lastRow }: Places, row: number): string {
+  const headings = brackets
+    .replace(/^\[@?|\]$/g, "")
+    .split("]:[")
+    .map((heading) => heading.replace(/[[\]]/g, ""));
+  const [from, to] = [headings[0]!, headings.at(-1)!].map((heading) => found(columns, heading) - 1);
+  if (brackets.startsWith("[@")) return addressOf(row - 1, from!);
+  return `${fixedAddressOf(firstRow - 1, from!)}:${fixedAddressOf(lastRow - 1, to!)}`;
 }
 
 function found<Place>(places: ReadonlyMap<string, Place>, name: string): Place {

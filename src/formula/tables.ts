@@ -1,5 +1,5 @@
-import { scan } from "./scan";
-import { fixedRangeOf, sheetPrefix, type Block } from "./addresses";
+import { columnLetters, fixedRangeOf, sheetPrefix, type Block } from "./addresses";
+import { rewritten } from "./tokens";
 
 /** A table of the workbook: its columns in order and the block it covers, headings and totals included. */
 export interface Table {
@@ -20,32 +20,18 @@ export interface Standing {
 
 /** The engine knows no tables: `Logs[BF]`, `Logs[[#This Row],[Dia]]` and `[@Dia]` become ranges. */
 export function expandTables(formula: string, tables: readonly Table[], standing: Standing): string {
-  const pieces = scan(formula);
-  return pieces
-    .map((piece, at) => {
-      if (piece.kind === "plain")
-        return withoutTableName(piece.text, pieces[at + 1]?.kind === "bracket", tables, standing);
-      if (piece.kind !== "bracket") return piece.text;
-      const before = pieces[at - 1];
-      const name = before?.kind === "plain" ? trailingName(before.text) : "";
-      const table = name ? tableNamed(name, tables) : tableRound(standing, tables);
-      return table ? reference(table, piece.text, standing) : piece.text;
-    })
-    .join("");
-}
-
-/** Takes the table's name off in front of its brackets; a table's name alone is its rows. */
-function withoutTableName(plain: string, beforeBracket: boolean, tables: readonly Table[], standing: Standing): string {
-  const name = beforeBracket ? trailingName(plain) : "";
-  const kept = name && tableNamed(name, tables) ? plain.slice(0, -name.length) : plain;
-  return kept.replace(/(?<![\w.!$])[A-Z_\\][\w.]*(?![\w.(!:])/gi, (word) => {
-    const table = tableNamed(word, tables);
-    return table ? at(table, rowsOf(table), standing) : word;
+  if (tables.length === 0) return formula;
+  return rewritten(formula, ({ kind, text }, at, all) => {
+    const before = all[at - 1];
+    if (kind === "bracket") {
+      const table = before?.kind === "name" ? tableNamed(before.text, tables) : tableRound(standing, tables);
+      return table ? reference(table, text, standing) : text;
+    }
+    const table = kind === "name" && before?.kind !== "sheet" ? tableNamed(text, tables) : undefined;
+    if (!table) return text;
+    // In front of brackets the name goes with them; alone it is the table's rows.
+    return all[at + 1]?.kind === "bracket" ? "" : rangeIn(table, rowsOf(table), standing);
   });
-}
-
-function trailingName(plain: string): string {
-  return /[A-Z_\\][\w.]*$/i.exec(plain)?.[0] ?? "";
 }
 
 function tableNamed(name: string, tables: readonly Table[]): Table | undefined {
@@ -70,18 +56,12 @@ function reference(table: Table, brackets: string, standing: Standing): string {
   const block = areaOf(table, thisRow ? ["#this row"] : areas, standing);
   const left = table.block.left + (columns.length ? Math.min(...columns) : 0);
   const right = columns.length ? table.block.left + Math.max(...columns) : table.block.right;
-  const range = at(table, { ...block, left, right }, standing);
-  return block.top === standing.row && block.bottom === standing.row ? freeRows(range) : range;
-}
-
-/** A reference to this row moves with the formula when it is copied down: `$A$4` to `$A4`. */
-function freeRows(range: string): string {
-  return range.replace(/(\$[A-Z]+)\$(\d+)(?=:|$)/g, "$1$2");
+  return rangeIn(table, { ...block, left, right }, standing);
 }
 
 /** The parts within the brackets, each without its own brackets; a plain `[Dia]` is one part. */
 function splitParts(inner: string): string[] {
-  const nested = [...inner.matchAll(/\[((?:'.|[^\]])*)\]/g)].map((found) => found[1] ?? "");
+  const nested = [...inner.matchAll(/\[((?:'.|[^\]'])*)\]/g)].map((found) => found[1] ?? "");
   const parts = inner.startsWith("[") ? nested : [inner];
   return parts.map((part) => part.trim().replace(/'(.)/g, "$1"));
 }
@@ -107,6 +87,14 @@ function areaOf(table: Table, areas: string[], standing: Standing): Block {
   return { ...block, top, bottom };
 }
 
-function at(table: Table, block: Block, standing: Standing): string {
-  return `${table.sheet === standing.sheet ? "" : sheetPrefix(table.sheet)}${fixedRangeOf(block)}`;
+function rangeIn(table: Table, block: Block, standing: Standing): string {
+  const prefix = table.sheet === standing.sheet ? "" : sheetPrefix(table.sheet);
+  const thisRow = block.top === standing.row && block.bottom === standing.row;
+  return prefix + (thisRow ? withinRow(block) : fixedRangeOf(block));
+}
+
+/** A reference to this row moves with the formula when it is copied down: `$A4:$C4`. */
+function withinRow({ top, left, right }: Block): string {
+  const [from, to] = [left, right].map((column) => `$${columnLetters(column)}${top + 1}`);
+  return from === to ? from! : `${from}:${to}`;
 }

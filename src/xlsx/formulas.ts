@@ -1,5 +1,5 @@
 import { blockOf, type Block } from "../formula/addresses";
-import { movedFormula } from "../formula/shared-formula";
+import { movedFormula } from "../formula/moved";
 import type { SheetCell, SheetXml } from "./sheet-cells";
 import { attribute } from "./xml";
 

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { placeOf } from "../formula/addresses";
+import { cellAt } from "../formula/addresses";
 import { hearXml, type XmlEvent } from "./events";
 import { openPackage, type Package } from "./package";
 import { Refused } from "./refused";
@@ -87,7 +87,7 @@ function startOfRow(attributes: Readonly<Record<string, string>>, before: number
 }
 
 function placeOfCell(attributes: Readonly<Record<string, string>>, { row, column }: { row: number; column: number }) {
-  return attributes.r ? placeOf(attributes.r) : { row, column: column + 1 };
+  return attributes.r ? cellAt(attributes.r) : { row, column: column + 1 };
 }
 
 /** What may go from a part beside the sheets when formulas become values: what mentions the order of calculation, and a column's formula. */

@@ -1,4 +1,4 @@
-import { LAST_COLUMN, LAST_ROW, placeOf } from "../formula/addresses";
+import { LAST_COLUMN, LAST_ROW, cellAt } from "../formula/addresses";
 import { serialOf } from "./serial";
 import type { Held } from "./held";
 import { Refused } from "./refused";
@@ -84,7 +84,7 @@ function rowFrom(tag: Tag, before: SheetRow | undefined): SheetRow {
 
 function openCell({ start, end, attributes }: Tag, row: SheetRow): OpenCell {
   const address = attribute(attributes, "r");
-  const place = address ? placeOf(address) : { row: row.row, column: (row.cells.at(-1)?.column ?? -1) + 1 };
+  const place = address ? cellAt(address) : { row: row.row, column: (row.cells.at(-1)?.column ?? -1) + 1 };
   if (place.row !== row.row || place.column > LAST_COLUMN)
     throw new Refused(`it is damaged: its row ${row.row + 1} holds a cell ${address}`);
   return { ...place, start, end, attributes, others: [], childStart: end };

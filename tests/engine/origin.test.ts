@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { explain } from "../../src/engine/explain";
 import { originOf, spoken, type Cells } from "../../src/engine/origin";
-import { addressOf, placeOf } from "../../src/formula/addresses";
+import { addressOf, cellAt } from "../../src/formula/addresses";
 
 /** A workbook of a few cells: a formula each, and the error that it shows. */
 function workbook(cells: Record<string, [formula: string, error?: string]>, names: Record<string, string> = {}): Cells {
@@ -11,7 +11,7 @@ function workbook(cells: Record<string, [formula: string, error?: string]>, name
 }
 
 const origin = (address: string, cells: Cells, error = "#N/A") => {
-  const found = originOf({ sheet: "Log book", ...placeOf(address) }, error, cells);
+  const found = originOf({ sheet: "Log book", ...cellAt(address) }, error, cells);
   return found && spoken(found, "Log book");
 };
 

@@ -11,11 +11,11 @@ describe("formulas as a person types them", () => {
     ["_xlfn.SINGLE(A1:A3)", "=(A1:A3)"],
   ])("%s", (stored, typed) => expect(asTyped(stored)).toBe(typed));
 
-  const spillOf = (sheet: string | undefined, cell: string) => `[${sheet ?? "here"}:${cell}]`;
+  const spillOf = (sheet: string | undefined, row: number, column: number) => `[${sheet ?? "here"}:${row},${column}]`;
   it.each([
-    ["=SUM(D1#)", "=SUM([here:D1])"],
-    ["=SUM($D$1#,Plan!D1#)", "=SUM([here:D1],Plan![Plan:D1])"],
-    ["=SUM('Cut plan'!D1#)", "=SUM('Cut plan'![Cut plan:D1])"],
+    ["=SUM(D1#)", "=SUM([here:0,3])"],
+    ["=SUM($D$1#,Plan!D1#)", "=SUM([here:0,3],Plan![Plan:0,3])"],
+    ["=SUM('Cut plan'!D1#)", "=SUM('Cut plan'![Cut plan:0,3])"],
     ['="D1#"', '="D1#"'],
   ])("%s", (typed, expanded) => expect(expandSpills(typed, spillOf)).toBe(expanded));
 });

@@ -1,6 +1,7 @@
-import { blockOf, fixedRangeOf, placeOf, type Block } from "../../formula/addresses";
+import { blockAt, blockOf, fixedRangeOf, type Block } from "../../formula/addresses";
 import type { DefinedName } from "../../formula/defined-name";
 import { expandTables, type Table } from "../../formula/tables";
+import { sheetNameIn, tokensOf } from "../../formula/tokens";
 import { asTyped, expandSpills } from "../../formula/typed";
 import { readOpenNames } from "../../xlsx/defined-names";
 import { formulasIn } from "../../xlsx/formulas";
@@ -118,17 +119,14 @@ function linksIn({ xml: { xml, data } }: SheetPart): Map<string, string> {
 
 /** `'Log book'!A1` leads to Log book. */
 function sheetNamedIn(location: string): string | undefined {
-  const found = /^#?(?:'((?:[^']|'')+)'|([\w.]+))!/.exec(location);
-  return (found?.[1] ?? found?.[2])?.replace(/''/g, "'");
+  const [first] = tokensOf(location.replace(/^#/, ""));
+  return first?.kind === "sheet" ? sheetNameIn(first.text) : undefined;
 }
 
 function expand(cell: FileCell, sheet: string, tables: Table[], spills: Map<string, Block>): void {
   if (cell.stored === undefined) return;
-  const spillOf = (named: string | undefined, address: string) => {
-    const { row, column } = placeOf(address);
-    const spill = spills.get(`${named ?? sheet}|${row}|${column}`);
-    return fixedRangeOf(spill ?? { top: row, left: column, bottom: row, right: column });
-  };
+  const spillOf = (named: string | undefined, row: number, column: number) =>
+    fixedRangeOf(spills.get(`${named ?? sheet}|${row}|${column}`) ?? blockAt({ row, column }));
   const standing = { sheet, row: cell.row, column: cell.column };
   cell.formula = expandSpills(expandTables(asTyped(cell.stored), tables, standing), spillOf);
 }

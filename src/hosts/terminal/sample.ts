@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { ROOT } from "../tryout/build";
 import type { Engine, OpenedWorkbook } from "../../engine/engine";
-import { addressOf, placeOf } from "../../formula/addresses";
+import { addressOf, cellAt } from "../../formula/addresses";
 
 export const SAMPLE = join(ROOT, "assets/bole-sample.xlsx");
 
@@ -47,7 +47,7 @@ export function keyResults(workbook: OpenedWorkbook): KeyResult[] {
 }
 
 function beside(address: string, columns: number): string {
-  const { row, column } = placeOf(address);
+  const { row, column } = cellAt(address);
   return addressOf(row, column + columns);
 }
 

@@ -1,4 +1,4 @@
-import { cellAddress, type Cell } from "../../formula/cell-address";
+import { addressOf, type Cell } from "../../formula/addresses";
 import type { Look } from "./looks";
 import type { Column, ListName, ReadySheet } from "./ready-sheet";
 import { formulaInCell, type Places, type ReferenceStyle } from "../../formula/sheet-references";
@@ -159,10 +159,10 @@ function linesAcross({ lead, cautions, columns }: ReadySheet): LaidOut["across"]
 
 function choicesIn({ settings, columns }: ReadySheet, { values, firstRow, lastRow }: Places): LaidOut["choices"] {
   const single = settings.flatMap(({ label, list }) =>
-    list ? [{ address: cellAddress(values.get(label)!), list }] : [],
+    list ? [{ address: sheetAddress(values.get(label)!), list }] : [],
   );
   const whole = columns.flatMap(({ list }, i) => {
-    const [from, to] = [firstRow, lastRow].map((row) => cellAddress({ row, column: i + 1 }));
+    const [from, to] = [firstRow, lastRow].map((row) => sheetAddress({ row, column: i + 1 }));
     return list ? [{ address: `${from}:${to}`, list }] : [];
   });
   return [...single, ...whole];
@@ -170,4 +170,9 @@ function choicesIn({ settings, columns }: ReadySheet, { values, firstRow, lastRo
 
 function formatOf(kind: Column["kind"]): string | undefined {
   return kind === "text" ? "@" : undefined;
+}
+
+/** Rows and columns of a ready sheet bear the numbers that stand beside a sheet, from 1. */
+function sheetAddress({ row, column }: Cell): string {
+  return addressOf(row - 1, column - 1);
 }

@@ -6,7 +6,7 @@ import { startEngine, type OpenedWorkbook } from "../../../src/engine/engine";
 import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
 import { openWorkbook, SAMPLE } from "../../../src/hosts/terminal/sample";
 import { servePage } from "../../../src/hosts/tryout/server";
-import { addressOf, placeOf } from "../../../src/formula/addresses";
+import { addressOf, cellAt } from "../../../src/formula/addresses";
 
 export type TryOut = Awaited<ReturnType<typeof openTryOut>>;
 
@@ -47,7 +47,7 @@ export async function openTryOut(browser: Browser, prepare: (workbook: IWorkbook
     await page.keyboard.type(text);
     await suggestionsAreGone(page);
     await page.keyboard.press("Enter");
-    const { row, column } = placeOf(address);
+    const { row, column } = cellAt(address);
     await says(`, ${addressOf(row + 1, column)}`);
   };
   const answerIn = async (address: string): Promise<string> => {

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { READY_SHEETS } from "../../../src/sheets/ready";
-import { cellAddress } from "../../../src/formula/cell-address";
+import { addressOf } from "../../../src/formula/addresses";
 import { laidOut, type LaidOut } from "../../../src/sheets/ready/laid-out";
 import { LOGWEIGHT } from "../../../src/functions";
 import { startEngine, type CellAnswer, type Engine } from "../../../src/engine/engine";
@@ -38,7 +38,7 @@ async function calculated(sheet: LaidOut, cleared = false) {
     },
     cell: (heading: string, rowOfTable: number): CellAnswer => {
       const column = sheet.table.columns.findIndex((one) => one.heading === heading) + 1;
-      return book.value(sheet.name, cellAddress({ row: sheet.table.headerRow + rowOfTable, column }));
+      return book.value(sheet.name, addressOf(sheet.table.headerRow + rowOfTable - 1, column - 1));
     },
   };
 }
@@ -56,7 +56,7 @@ describe.each(READY_SHEETS)("$title", (sheet) => {
       const row = Number(address.replace(/\D/g, ""));
       return (
         row > cellsStyle.table.headerRow + sheet.examples.length &&
-        columns.some((column) => address === cellAddress({ row, column }))
+        columns.some((column) => address === addressOf(row - 1, column - 1))
       );
     });
     expect(unfilled.length).toBe(sheet.blankRows * columns.length);

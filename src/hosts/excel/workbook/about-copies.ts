@@ -1,4 +1,4 @@
-import { cellAddress } from "../../../formula/cell-address";
+import { addressOf } from "../../../formula/addresses";
 import type { FormulaNote } from "./notes";
 
 /** The sheet that goes with the copies. */
@@ -19,7 +19,7 @@ export interface CopiedSheet {
 /** What the sheet says, line by line. */
 export function aboutLines(copied: readonly CopiedSheet[], at: Date): (string | number)[][] {
   const unnoted = copied.flatMap(({ name, unnoted }) =>
-    unnoted.map((note) => [`${name}!${cellAddress(note)}`, `'${note.formula}`]),
+    unnoted.map((note) => [`${name}!${addressOf(note.row, note.column)}`, `'${note.formula}`]),
   );
   return [
     ["Copies for someone without Bole"],

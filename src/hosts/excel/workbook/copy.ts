@@ -1,4 +1,4 @@
-import { cellAddress } from "../../../formula/cell-address";
+import { addressOf } from "../../../formula/addresses";
 import { freeSheetName } from "../../../sheets/ready/free-name";
 import { Refusal } from "../../pane/sheet-host";
 import { ABOUT_SHEET, aboutLines, type CopiedSheet } from "./about-copies";
@@ -94,7 +94,7 @@ function mustBeReady(originals: readonly Original[]): void {
   for (const { name, frozen, top, left } of originals) {
     const [cell] = unready(frozen);
     if (!cell) continue;
-    const address = cellAddress({ row: top + cell.row + 1, column: left + cell.column + 1 });
+    const address = addressOf(top + cell.row, left + cell.column);
     throw new Refusal(
       `${name}!${address} shows ${String(cell.value)}, so it has no value to keep yet. Wait, then try again`,
     );
@@ -121,8 +121,8 @@ async function freeze(context: Excel.RequestContext, original: Original, copy: E
   await context.sync();
   write(emptied(values, range.values));
   const notes = frozen.map(({ row, column, formula }) => ({
-    row: top + row + 1,
-    column: left + column + 1,
+    row: top + row,
+    column: left + column,
     formula,
   }));
   const unnoted = await addNotes(context, copy, notes);

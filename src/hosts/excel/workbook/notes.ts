@@ -1,4 +1,4 @@
-import { cellAddress } from "../../../formula/cell-address";
+import { addressOf } from "../../../formula/addresses";
 import { supports } from "./in-workbook";
 
 /** A formula that hangs on a cell of the copy. */
@@ -18,14 +18,14 @@ export async function addNotes(
   notes: readonly FormulaNote[],
 ): Promise<FormulaNote[]> {
   const taken = await annotatedCells(context, sheet);
-  const free = notes.filter((note) => !taken.has(placeOf(note)));
+  const free = notes.filter((note) => !taken.has(addressOf(note.row, note.column)));
   for (const note of free) {
-    const [cell, text] = [sheet.getRange(placeOf(note)), `Formula: ${note.formula}`];
+    const [cell, text] = [sheet.getRange(addressOf(note.row, note.column)), `Formula: ${note.formula}`];
     if (supports("1.18")) sheet.notes.add(cell, text);
     else sheet.comments.add(cell, text);
   }
   await context.sync();
-  return notes.filter((note) => taken.has(placeOf(note)));
+  return notes.filter((note) => taken.has(addressOf(note.row, note.column)));
 }
 
 async function annotatedCells(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Set<string>> {
@@ -37,8 +37,4 @@ async function annotatedCells(context: Excel.RequestContext, sheet: Excel.Worksh
   for (const place of places) place.load("address");
   await context.sync();
   return new Set(places.map(({ address }) => address.slice(address.lastIndexOf("!") + 1)));
-}
-
-function placeOf({ row, column }: FormulaNote): string {
-  return cellAddress({ row, column });
 }

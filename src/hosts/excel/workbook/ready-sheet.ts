@@ -1,5 +1,5 @@
 import { blocksOf, type Block } from "../../../sheets/ready/blocks";
-import { columnLetters } from "../../../formula/cell-address";
+import { columnLetters } from "../../../formula/addresses";
 import { freeSheetName, freeTableName } from "../../../sheets/ready/free-name";
 import { laidOut, type LaidOut } from "../../../sheets/ready/laid-out";
 import { LOOKS, type Appearance } from "../../../sheets/ready/looks";
@@ -82,7 +82,7 @@ function dress({ format }: Excel.Range, { bold, size, ink, fill, wrap, indent, e
 }
 
 function addTable({ table }: LaidOut, sheet: Excel.Worksheet): void {
-  const last = columnLetters(table.columns.length);
+  const last = columnLetters(table.columns.length - 1);
   const added = sheet.tables.add(`A${table.headerRow}:${last}${table.lastRow}`, true);
   added.name = table.name;
   added.style = "TableStyleLight1";
@@ -92,11 +92,11 @@ function addTable({ table }: LaidOut, sheet: Excel.Worksheet): void {
 
 function layOut({ across, table, widths, frozenRows }: LaidOut, sheet: Excel.Worksheet): void {
   widths.forEach((characters, i) => {
-    const letters = columnLetters(i + 1);
+    const letters = columnLetters(i);
     sheet.getRange(`${letters}:${letters}`).format.columnWidth = (characters + 1) * CHARACTER_WIDTH;
   });
   for (const { row, columns, lines } of across) {
-    const range = sheet.getRange(`A${row}:${columnLetters(columns)}${row}`);
+    const range = sheet.getRange(`A${row}:${columnLetters(columns - 1)}${row}`);
     range.merge();
     range.format.rowHeight = lines * LINE_HEIGHT;
   }

@@ -1,5 +1,8 @@
 import type { CellAnswer, Engine } from "../../../engine/engine";
-import { outsideQuotes } from "../../../formula/scan";
+import { ADD_IN } from "../../../catalog/about/add-in";
+import { asksOtherAddIn, functionsIn, withCalls } from "../../../formula/functions";
+import { searchesCells } from "../../../formula/references";
+import { isOneCell } from "../../../formula/typed";
 import type { Held } from "../../../xlsx/held";
 import { calculate, heldOf, type Reasons, type Result } from "./calculate";
 import { dependentsOf } from "./dependents";
@@ -49,9 +52,9 @@ export async function calculateBole(workbook: Workbook, engine: Engine, keepDoub
     results: results.filter(({ formula }) => ours.has(formula)),
     unable: new Map([...unable].filter(([formula]) => ours.has(formula))),
     doubtful,
-    foreign: all.filter(({ stored }) => ofOtherAddIn(stored)),
+    foreign: all.filter(({ stored }) => asksOtherAddIn(ADD_IN, stored)),
     linksOutside: all.filter(({ outside }) => outside === "another workbook"),
-    searching: all.filter((formula) => !ours.has(formula) && searches(formula)),
+    searching: all.filter((formula) => !ours.has(formula) && searchesCells(formula.forEngine)),
   };
 }
 
@@ -88,19 +91,22 @@ function reasonNotToAsk(formula: Formula, unknown: ReadonlySet<string>): [Formul
   const { outside, forEngine, stored } = formula;
   const stranger = functionsIn(forEngine).find((name) => unknown.has(name));
   if (outside) return [[formula, `it points at ${outside}`]];
-  if (ofOtherAddIn(stored)) return [[formula, "it uses another add-in"]];
+  if (asksOtherAddIn(ADD_IN, stored)) return [[formula, "it uses another add-in"]];
   if (takesOneOfMany(stored)) return [[formula, "it takes one cell of several with @"]];
   return stranger ? [[formula, `it uses ${stranger}, which the engine does not know`]] : [];
 }
 
-/** Excel marks a function of any add-in in the file; ours are marked with our own name. */
-function ofOtherAddIn(stored: string): boolean {
-  return /_xldudf_(?!BOLE_)[A-Z0-9]|_xll\./i.test(outsideQuotes(stored));
-}
-
 /** In the file `@A1:A9`, the cell in this row, is SINGLE(A1:A9), of which the engine would take all nine. */
 function takesOneOfMany(stored: string): boolean {
-  return /\bSINGLE\((?!(?:[\w. ]*!)?\$?[A-Z]{1,3}\$?\d+\)|[A-Z_][\w.]*\()/i.test(outsideQuotes(stored));
+  if (!/SINGLE\(/i.test(stored)) return false;
+  let takes = false;
+  withCalls(stored, (name, inside) => {
+    const one = inside[0]?.kind === "sheet" ? inside.slice(1) : inside;
+    const isOne = (one.length === 1 && isOneCell(one[0])) || one[0]?.kind === "function";
+    takes ||= /^(?:_xlfn\.)?SINGLE$/i.test(name) && !isOne;
+    return undefined;
+  });
+  return takes;
 }
 
 /** The functions that these formulas use and the engine does not have. */
@@ -113,13 +119,4 @@ async function functionsUnknownTo(engine: Engine, formulas: readonly Formula[]):
 function saysUnknown(answer: unknown): boolean {
   const { error, message = "" } = (answer ?? {}) as { error?: string; message?: string };
   return error === "#NAME?" && message.startsWith("There is no function");
-}
-
-function searches({ forEngine }: Formula): boolean {
-  return functionsIn(forEngine).some((name) => name === "INDIRECT" || name === "OFFSET");
-}
-
-function functionsIn(formula: string): string[] {
-  const called = outsideQuotes(formula).matchAll(/(?<![\w.])([A-Z_][A-Z0-9_.]*)\(/gi);
-  return [...called].map(([, name = ""]) => name.toUpperCase());
 }

@@ -3,7 +3,6 @@ import { rangeOf, type Block } from "../../../formula/addresses";
 import { addAboutSheet, type Line } from "./about-sheet";
 import { cellOf, same, type Result } from "./calculate";
 import { Changes } from "./changes";
-import { asksBole, asRead, withoutNames } from "../../../formula/names";
 import { withNotes, type Note } from "../../../xlsx/notes";
 import { openPackage } from "../../../xlsx/package";
 import { agrees, calculateBole, type Calculated } from "./plan";
@@ -12,10 +11,14 @@ import type { Made } from "./recalc";
 import { mustKeepTheRest } from "../../../xlsx/read-back";
 import { relationsOf, removePart } from "../../../xlsx/relations";
 import { withCells } from "../../../xlsx/sheet-edit";
-import { withFixedSpills, withFixedSpillsIn } from "./spill-pointers";
+import { elements, unescaped } from "../../../xlsx/xml";
+import { withFixedSpillsIn, withFixedSpillsOf } from "./spill-pointers";
 import { withoutBoleColumns } from "./table-formulas";
 import { counted, dayAndHour, few, places, whatElse } from "./words";
-import { keyOf, readCalculating, type Formula, type Sheet, type Workbook } from "./workbook";
+import { asksBole, asShown, keyOf, readCalculating, type Formula, type Sheet, type Workbook } from "./workbook";
+
+/** Elements in which the formulas of rules for colours and entries stand. */
+const RULES = ["formula", "formula1", "formula2"];
 
 /** What was done to the copy beside turning cells into values, and to which sheets. */
 interface Done {
@@ -63,7 +66,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
     const list = changes.list();
     changed.set(sheet.part, new Set(list.map(({ row, column }) => `${row} ${column}`)));
     const before = list.length > 0 ? withCells(sheet.xml, list) : sheet.xml.xml;
-    const pointed = withFixedSpillsIn(before, ["formula", "formula1", "formula2"], sheet.name, spilled);
+    const pointed = withFixedSpillsIn(before, RULES, sheet.name, spilled);
     renamedSpills += pointed.count;
     const noted = withNotes(
       file,
@@ -104,7 +107,7 @@ function noteOn(formula: Formula, result: Result | undefined): Note {
   const { row, column, stored, block } = formula;
   const filled = result?.block ?? block;
   const spill = same(filled, cellOf(formula)) ? "" : `\nIts answer fills ${rangeOf(filled)}.`;
-  return { row, column, text: `Formula: ${asRead(stored)}${spill}${reasonFor(result?.values[0]?.[0])}` };
+  return { row, column, text: `Formula: ${asShown(stored)}${spill}${reasonFor(result?.values[0]?.[0])}` };
 }
 
 function reasonFor(answer: CellAnswer | undefined): string {
@@ -115,7 +118,7 @@ function fixSpills(sheet: Sheet, spilled: ReadonlyMap<string, Block>, changes: C
   if (spilled.size === 0) return 0;
   const pointing = sheet.formulas.filter(({ bole, stored }) => !bole && /ANCHORARRAY/i.test(stored));
   const changed = pointing.flatMap(({ row, column, stored }) => {
-    const formula = withFixedSpills(stored, sheet.name, spilled);
+    const formula = withFixedSpillsOf(stored, sheet.name, spilled);
     return formula === stored ? [] : [{ row, column, formula }];
   });
   for (const change of changed) changes.add(change);
@@ -156,12 +159,9 @@ function changedSentences({ bole, results, doubtful }: Calculated): string[] {
 }
 
 /** Our functions where a copy cannot do without them: named formulas, rules for colours and for what may be typed. */
-function leftSentences({ sheets, names }: Workbook): string[] {
-  const asking = names.filter((name) => asksBole(withoutNames(name.refersTo, names, [], name.sheet ?? -1)));
-  const ruled = sheets.filter(({ xml }) => {
-    const rules = xml.xml.slice(0, xml.data.start) + xml.xml.slice(xml.data.end);
-    return /_xldudf_BOLE_|[>(,=+*/;-]BOLE\.[A-Z]/i.test(rules);
-  });
+function leftSentences({ sheets, names, meant }: Workbook): string[] {
+  const asking = names.filter((name) => asksBole(meant(name.refersTo, name.sheet ?? -1)));
+  const ruled = sheets.filter(({ xml }) => rulesBehind(xml).some(asksBole));
   const sentences: string[] = [];
   if (asking.length > 0)
     sentences.push(
@@ -175,7 +175,7 @@ function leftSentences({ sheets, names }: Workbook): string[] {
 }
 
 function formulaLine(formula: Formula): string {
-  return `${places([formula])} ${asRead(formula.stored)}`;
+  return `${places([formula])} ${asShown(formula.stored)}`;
 }
 
 function aboutLines({ cells, sentences }: Done, at: Date): Line[] {
@@ -200,4 +200,10 @@ function aboutLines({ cells, sentences }: Done, at: Date): Line[] {
 
 function key({ sheet, row, column }: Formula): string {
   return keyOf(sheet, row, column);
+}
+
+/** The formulas of a sheet's rules for colours and entries; the list of extensions writes them as `f`. */
+function rulesBehind({ xml, data }: Sheet["xml"]): string[] {
+  const rules = `<rules>${xml.slice(data.end).replace(/<\/(?:[\w.-]+:)?worksheet>\s*$/, "")}</rules>`;
+  return [...RULES, "f"].flatMap((name) => elements(rules, name)).map(({ inside }) => unescaped(inside));
 }

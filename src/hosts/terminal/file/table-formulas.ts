@@ -1,18 +1,15 @@
-import { asksBole, withoutNames } from "../../../formula/names";
-import type { Sheet, Workbook } from "./workbook";
+import { asksBole, type Sheet, type Workbook } from "./workbook";
 import { attribute, elements, patched, unescaped, withoutAttribute, type Patch } from "../../../xlsx/xml";
 
 /**
  * Takes our functions out of what a table fills into new rows and into its totals, and answers the columns concerned,
  * as Table[Column].
  */
-export function withoutBoleColumns({ file, names, sheets }: Workbook, sheet: Sheet, part: string): string[] {
+export function withoutBoleColumns({ file, sheetNames, meant }: Workbook, sheet: Sheet, part: string): string[] {
   const xml = file.text(part);
   const table = elements(xml, "table")[0]?.attributes ?? "";
   const tableName = attribute(table, "displayName") ?? attribute(table, "name") ?? "";
-  const sheetNames = sheets.map(({ name }) => name);
-  const asks = (formula: string) =>
-    asksBole(withoutNames(unescaped(formula), names, sheetNames, sheetNames.indexOf(sheet.name)));
+  const asks = (formula: string) => asksBole(meant(unescaped(formula), sheetNames.indexOf(sheet.name)));
   const columns: string[] = [];
   const patches = elements(xml, "tableColumn").flatMap((column): Patch[] => {
     const [rows, totals] = ["calculatedColumnFormula", "totalsRowFormula"].map((name) =>

@@ -1,7 +1,8 @@
-import { fixedRangeOf, placeOf, rangeOf, type Block } from "../../../formula/addresses";
-import { asksBole, withoutNames } from "../../../formula/names";
+import { ADD_IN } from "../../../catalog/about/add-in";
+import { blockAt, cellsIn, fixedRangeOf, rangeOf, type Block } from "../../../formula/addresses";
+import { functionsIn, functionsOf, inCapitals, withCalls } from "../../../formula/functions";
+import { withoutNames, type WithoutNames } from "../../../formula/names";
 import { pointsOutside, referencesOf, type Reference } from "../../../formula/references";
-import { outsideQuotes, rewritePlain } from "../../../formula/scan";
 import { expandTables } from "../../../formula/tables";
 import { asTyped, expandSpills } from "../../../formula/typed";
 import { formulasIn } from "../../../xlsx/formulas";
@@ -42,6 +43,8 @@ export interface Workbook extends WorkbookParts {
   /** When the values are taken: the hours of the clock on the wall, written as UTC. */
   at: Date;
   sheets: Sheet[];
+  /** A formula with what its names stand for. */
+  meant: WithoutNames;
 }
 
 /** More than any list of logs that one formula answers. */
@@ -50,16 +53,19 @@ const MOST_CELLS_FILLED = 1_000_000;
 /** Reads what the file calculates: every sheet's cells, tables and names. */
 export function readCalculating(file: Package, at: Date): Workbook {
   const parts = readParts(file);
-  return { ...parts, at, sheets: parts.sheets.map((sheet) => ({ ...sheet, formulas: formulasOf(sheet, parts) })) };
+  const meant = withoutNames(parts.names, parts.sheetNames);
+  const sheets = parts.sheets.map((sheet) => ({ ...sheet, formulas: formulasOf(sheet, parts, meant) }));
+  return { ...parts, at, sheets, meant };
 }
 
-function formulasOf(sheet: SheetPart, { tables, names, sheetNames }: WorkbookParts): Formula[] {
+function formulasOf(sheet: SheetPart, { tables, sheetNames }: WorkbookParts, meant: WithoutNames): Formula[] {
+  const number = sheetNames.indexOf(sheet.name);
   return formulasIn(sheet.xml).map(({ cell, stored, fills, dynamic }) => {
     const { row, column } = cell;
-    const block = fills ?? { top: row, left: column, bottom: row, right: column };
-    if ((block.bottom - block.top + 1) * (block.right - block.left + 1) > MOST_CELLS_FILLED)
+    const block = fills ?? blockAt({ row, column });
+    if (cellsIn(block) > MOST_CELLS_FILLED)
       throw new Refused(`a formula on its sheet ${sheet.name} fills ${rangeOf(block)}, more than is calculated here`);
-    const plain = asTyped(withoutNames(stored, names, sheetNames, sheetNames.indexOf(sheet.name)));
+    const plain = asTyped(meant(stored, number));
     const forEngine = expandTables(plain, tables, { sheet: sheet.name, row, column });
     return {
       ...{ sheet: sheet.name, row, column, cell, cached: cell.value, stored, forEngine },
@@ -76,11 +82,11 @@ const DAYS_FROM_1900_TO_1904 = 1462;
 
 /** Functions that take or give a day by its number, which the engine counts from 1900. */
 const READS_DAYS =
-  /(?<![\w.])(?:DATE|DATEVALUE|DATEDIF|DAY|DAYS360|EDATE|EOMONTH|ISOWEEKNUM|MONTH|NETWORKDAYS|TEXT|WEEKDAY|WEEKNUM|WORKDAY|YEAR|YEARFRAC)(?:\.INTL)?\(/i;
+  /^(?:DATE|DATEVALUE|DATEDIF|DAY|DAYS360|EDATE|EOMONTH|ISOWEEKNUM|MONTH|NETWORKDAYS|TEXT|WEEKDAY|WEEKNUM|WORKDAY|YEAR|YEARFRAC)(?:\.INTL)?$/;
 
 /** Whether a formula reckons with days in a way that the engine does not know for this workbook. */
 export function misreadsDays({ forEngine }: Formula, { since1904 }: Pick<Workbook, "since1904">): boolean {
-  return since1904 && READS_DAYS.test(outsideQuotes(forEngine));
+  return since1904 && functionsIn(forEngine).some((name) => READS_DAYS.test(name));
 }
 
 /** The formula at one time of day: TODAY() and NOW() are that day and hour, and `D1#` is the block that D1 fills. */
@@ -90,15 +96,30 @@ export function formulaNow(
   { at, since1904 }: Pick<Workbook, "at" | "since1904">,
 ): string {
   const day = serialOf(at) - (since1904 ? DAYS_FROM_1900_TO_1904 : 0);
-  const timed = rewritePlain(formula.forEngine, (plain) =>
-    plain.replace(/(?<![\w.])TODAY\(\s*\)/gi, String(Math.floor(day))).replace(/(?<![\w.])NOW\(\s*\)/gi, String(day)),
-  );
+  const timed = atTime(formula.forEngine, day);
   if (!timed.includes("#")) return timed;
-  return expandSpills(timed, (named, address) => {
-    const { row, column } = placeOf(address);
-    const block = blocks.get(keyOf(named ?? formula.sheet, row, column));
-    return fixedRangeOf(block ?? { top: row, left: column, bottom: row, right: column });
+  return expandSpills(timed, (named, row, column) =>
+    fixedRangeOf(blocks.get(keyOf(named ?? formula.sheet, row, column)) ?? blockAt({ row, column })),
+  );
+}
+
+/** TODAY() and NOW() as the numbers that they answer at that time. */
+function atTime(formula: string, day: number): string {
+  if (!/TODAY|NOW/i.test(formula)) return formula;
+  return withCalls(formula, (name, inside) => {
+    if (!/^(?:TODAY|NOW)$/i.test(name) || inside.some(({ kind }) => kind !== "space")) return undefined;
+    return String(/^NOW$/i.test(name) ? day : Math.floor(day));
   });
+}
+
+/** A formula that asks one of our functions, typed or stored. */
+export function asksBole(formula: string): boolean {
+  return functionsOf(ADD_IN, formula).length > 0;
+}
+
+/** A formula from the file as our pages write it. */
+export function asShown(stored: string): string {
+  return inCapitals(ADD_IN, asTyped(stored));
 }
 
 export function keyOf(sheet: string, row: number, column: number): string {

@@ -1,5 +1,6 @@
 import type { CellValue, DataValidation, Row } from "exceljs";
 import { type Answer, placeOf } from "../draft";
+import { ADD_IN } from "../../../catalog/about/add-in";
 import { storedFormula } from "../../../formula/stored";
 import { type Page, put } from "./page";
 import { type CellStyle, COMPUTED, ENTRY, KEY } from "./style";
@@ -30,7 +31,7 @@ export function figure(
   typed: string,
   options: CellOptions & { table?: string } = {},
 ): void {
-  const formula = storedFormula(typed, options.table);
+  const formula = storedFormula(ADD_IN, typed, options.table);
   const answer = page.draft.answers.get(placeOf(page.sheet.name, address))?.[0]?.[0];
   const value = formulaValue(formula, answer);
   put(page, address, options.array ? arrayOver(value, address) : value, {
@@ -75,7 +76,7 @@ export function spill(
       }
       if (row > 0 || column > 0) cell.value = answer === undefined || answer === "" ? null : (answer as CellValue);
     }
-  corner.value = arrayOver(formulaValue(storedFormula(typed), grid[0]?.[0]), `${address}:${end}`);
+  corner.value = arrayOver(formulaValue(storedFormula(ADD_IN, typed), grid[0]?.[0]), `${address}:${end}`);
   draft.spills.push({ sheet: sheet.name, address });
 }
 

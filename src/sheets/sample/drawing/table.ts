@@ -1,5 +1,7 @@
 import type { CellValue } from "exceljs";
-import { functionsIn, storedFormula } from "../../../formula/stored";
+import { ADD_IN } from "../../../catalog/about/add-in";
+import { functionsOf } from "../../../formula/functions";
+import { storedFormula } from "../../../formula/stored";
 import { chooseFrom, entry, figure } from "./cells";
 import { freeze, type Page, put, repeatRows } from "./page";
 import { HEADER, SMALL } from "./style";
@@ -64,8 +66,12 @@ export function drawMainTable(
 }
 
 function describeColumn(page: Page, table: string, above: string, column: Column & { formula: string }): void {
-  put(page, above, functionsIn(column.formula).join(" "), SMALL);
-  page.draft.columnFormulas.push({ table, column: column.header, formula: storedFormula(column.formula, table) });
+  put(page, above, [...new Set(functionsOf(ADD_IN, column.formula))].join(" "), SMALL);
+  page.draft.columnFormulas.push({
+    table,
+    column: column.header,
+    formula: storedFormula(ADD_IN, column.formula, table),
+  });
 }
 
 function fillCell(page: Page, table: string, address: string, column: Column, row: Row): void {

@@ -1,0 +1,86 @@
+import { rewritten, tokensOf, type Token } from "./tokens";
+
+/**
+ * Functions of an add-in are typed `BOLE.EMC(` and stored `_xldudf_BOLE_EMC(`: only so does Excel find the add-in again
+ * when the file is opened.
+ */
+const STORED_FUNCTION = /^_xldudf_([A-Z0-9]+)_([A-Z0-9]+)$/i;
+const OF_ANY_ADD_IN = /^(?:_xldudf_|_xll\.)/i;
+
+/** The functions that a formula calls, in capitals, as often as it calls them. */
+export function functionsIn(formula: string): string[] {
+  return tokensOf(formula).flatMap(({ kind, text }) => (kind === "function" ? [text.toUpperCase()] : []));
+}
+
+/** The functions of an add-in in a formula, typed or stored, called or handed on to MAP; in capitals, without its name. */
+export function functionsOf(addIn: string, formula: string): string[] {
+  return tokensOf(formula).flatMap((token) => functionOf(addIn, token) ?? []);
+}
+
+/** Whether a formula asks functions of add-ins other than this one, as the file stores them. */
+export function asksOtherAddIn(addIn: string, stored: string): boolean {
+  return tokensOf(stored).some(
+    (token) => isName(token) && OF_ANY_ADD_IN.test(token.text) && functionOf(addIn, token) === undefined,
+  );
+}
+
+/** The formula with the functions of an add-in in capitals; some programs write every function small. */
+export function inCapitals(addIn: string, formula: string): string {
+  return rewritten(formula, (token) => (functionOf(addIn, token) ? token.text.toUpperCase() : token.text));
+}
+
+/** `BOLE.EMC` of an add-in as the file stores it, whatever else stands in the formula. */
+export function withStoredFunctions(addIn: string, formula: string): string {
+  return rewritten(formula, (token) => {
+    const name = token.text.includes(".") ? functionOf(addIn, token) : undefined;
+    return name ? `_xldudf_${addIn}_${name}` : token.text;
+  });
+}
+
+/** `_xldudf_BOLE_EMC` as a person types it. */
+export function typedFunction(name: string): string {
+  return name.replace(STORED_FUNCTION, "$1.$2");
+}
+
+/**
+ * The formula with some calls put otherwise, each given the function's name and what stands in its brackets. Where
+ * nothing is put the call stays, and the calls within it are looked at.
+ */
+export function withCalls(
+  formula: string,
+  put: (name: string, inside: readonly Token[]) => string | undefined,
+): string {
+  const tokens = tokensOf(formula);
+  const parts: string[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const { kind, text } = tokens[at]!;
+    const end = kind === "function" ? endOfCall(tokens, at) : -1;
+    const instead = end < 0 ? undefined : put(text, tokens.slice(at + 2, end));
+    parts.push(instead ?? text);
+    if (instead !== undefined) at = end;
+  }
+  return parts.join("");
+}
+
+/** Where the bracket closes that a function opens; -1 where it never does. */
+function endOfCall(tokens: readonly Token[], at: number): number {
+  let depth = 0;
+  for (let end = at + 1; end < tokens.length; end++) {
+    if (tokens[end]!.kind !== "sign") continue;
+    if (tokens[end]!.text === "(") depth += 1;
+    if (tokens[end]!.text === ")" && --depth === 0) return end;
+  }
+  return -1;
+}
+
+function functionOf(addIn: string, token: Token): string | undefined {
+  if (!isName(token)) return undefined;
+  const typed = typedFunction(token.text).toUpperCase();
+  return /^[A-Z0-9]+$/.test(typed.slice(addIn.length + 1)) && typed.startsWith(`${addIn}.`)
+    ? typed.slice(addIn.length + 1)
+    : undefined;
+}
+
+function isName({ kind }: Token): boolean {
+  return kind === "function" || kind === "name";
+}
