@@ -59,8 +59,8 @@ async function evaluateOne(
   }
 }
 
-/** A sheet that a formula names. */
+/** A sheet that a formula names, in whatever workbook. */
 function sheetIn(formula: string): string | undefined {
   const token = tokensOf(formula).find(({ kind }) => kind === "sheet");
-  return token && sheetNameIn(token.text);
+  return token && sheetNameIn(token.text).replace(/^\[[^\]]*\]/, "");
 }

@@ -1,4 +1,6 @@
+import { cornerOf } from "../../formula/addresses";
 import { arrayPieces, literal } from "../../formula/literals";
+import { tokensOf } from "../../formula/tokens";
 
 /**
  * What a person typed for an argument, as a piece of a formula. Cells are known when they are plain values; a
@@ -10,25 +12,29 @@ export type Typed =
   | { kind: "reference"; piece: string }
   | { kind: "expression"; piece: string };
 
-const CELL = /\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6}/;
-const SHEET = /(?:'(?:[^']|'')+'!|[A-Za-z_][\w.]*!)?/;
-const REFERENCE = new RegExp(`^${SHEET.source}${CELL.source}(?::${CELL.source})?$`);
-const SPILL = new RegExp(`^${SHEET.source}${CELL.source}#$`);
-const COLUMNS = new RegExp(`^${SHEET.source}\\$?[A-Za-z]{1,3}:\\$?[A-Za-z]{1,3}$`);
-const TABLE = /^[A-Za-z_][\w.]*\[.*\]$/;
-const ARRAY = /^\{.*\}$/;
-
 export function typed(text: string): Typed {
   const piece = text.trim();
   if (piece === "") return { kind: "nothing", piece: "" };
   if (piece.startsWith("=")) return { kind: "expression", piece: piece.slice(1) };
-  if (ARRAY.test(piece)) return { kind: "value", piece, cells: arrayConstant(piece) };
-  if (REFERENCE.test(piece)) return { kind: "reference", piece };
-  if (SPILL.test(piece) || COLUMNS.test(piece) || TABLE.test(piece)) return { kind: "expression", piece };
+  if (piece.startsWith("{") && piece.endsWith("}")) return { kind: "value", piece, cells: arrayConstant(piece) };
+  const pointing = kindOfPointer(piece);
+  if (pointing) return { kind: pointing, piece };
   const value = literal(piece);
   return value === undefined
     ? { kind: "value", piece: `"${piece.replaceAll('"', '""')}"`, cells: [[piece]] }
     : { kind: "value", piece, cells: [[value]] };
+}
+
+/** Cells by their address are looked up; whole columns, a spilled answer or a table's column are for Excel to work out. */
+function kindOfPointer(piece: string): "reference" | "expression" | undefined {
+  const tokens = tokensOf(piece);
+  const [first, second, third] = tokens[0]?.kind === "sheet" ? tokens.slice(1) : tokens;
+  if (third) return undefined;
+  if (first?.kind === "name" && second?.kind === "bracket") return "expression";
+  if (first?.kind !== "cells") return undefined;
+  if (second) return second.text === "#" ? "expression" : undefined;
+  const { row, column } = cornerOf(first.text.split(":")[0]!);
+  return row === undefined || column === undefined ? "expression" : "reference";
 }
 
 /** `=BOLE.NAME(…)`; arguments left out at the end are dropped, one left out before another stays empty. */
