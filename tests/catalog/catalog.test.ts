@@ -2,6 +2,9 @@ import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { printed } from "../../src/catalog/printing/printed";
+import { isCellError } from "../../src/cells/error";
+import { registry } from "../../src/functions/registry";
+import { literalCall } from "../functions/literal-call";
 import { readCatalog, ROOT } from "../../src/catalog/read-catalog";
 import { SOURCES } from "../../src/math/sources";
 
@@ -38,6 +41,25 @@ describe("what is made from the functions' comments", () => {
       expect(parameters.map((one) => one.name)).toEqual(
         catalog.find((entry) => entry.name === id)!.params.map((p) => p.name),
       );
+    }
+  });
+});
+
+describe("the example of each argument", () => {
+  it.each(catalog)("of $name is one that answers", ({ name, params, examples }) => {
+    const answered = examples.filter(({ result }) => !result.startsWith("#"));
+    for (const [at, { example }] of params.entries()) {
+      expect(example, `${name} has no example`).toBeTruthy();
+      const answers = answered.map(({ formula }) => {
+        const { given } = literalCall(formula);
+        const cells = params.map((_, i) => given[i] ?? null);
+        if (given[at] === undefined || given[at].flat().every((cell) => cell === null)) cells[at] = [[example]];
+        return registry[name]!(...cells)[0]![0];
+      });
+      expect(
+        answers.some((answer) => !isCellError(answer)),
+        `${name}(${example!})`,
+      ).toBe(true);
     }
   });
 });

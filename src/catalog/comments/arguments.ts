@@ -12,8 +12,8 @@ export function paramsOf(takes: WorksheetFunction["takes"], path: string, name: 
   return takes.map(({ name: argument, path: place, facts }, at) => {
     const text = sentences.get(place);
     if (!text) throw new Error(`${name}: a comment is missing before ${place}`);
-    const { many, rows } = facts;
-    const example = exampleOf(examples, at);
+    const { many, rows, reads } = facts;
+    const example = exampleOf(examples, at) || String(facts.default ?? firstOf(reads));
     return {
       name: argument,
       optional: facts.optional,
@@ -31,6 +31,11 @@ function exampleOf(examples: Example[], at: number): string {
   const answered = examples.filter(({ result }) => !result.startsWith("#"));
   const piece = answered.map(({ formula }) => argumentPieces(formula)[at] ?? "").find((given) => given !== "") ?? "";
   return String(literal(piece) ?? piece);
+}
+
+/** The first of the examples that a message offers: `12 or 12%` is 12. */
+function firstOf(reads = ""): string {
+  return reads.split(/, | or /)[0]!;
 }
 
 /** The sentence before each declaration of a function's arguments, by the keys that lead to it: `boards.widthIn`. */

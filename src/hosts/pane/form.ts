@@ -1,5 +1,5 @@
 import type { Entry } from "../../catalog/entry";
-import { argumentPieces, literal } from "../../formula/literals";
+import { argumentText } from "../../catalog/printing/argument-text";
 import { LEFT_OUT, registry } from "../../functions/registry";
 import { shownAnswer } from "./answer-shown";
 import { button } from "./button";
@@ -42,15 +42,9 @@ export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
   return form;
 }
 
-/** What an example gives for an argument, as a person would type it: `black walnut`, not `"black walnut"`. */
-function exampleOf(entry: Entry, argument: number): string {
-  const pieces = entry.examples.map(({ formula }) => argumentPieces(formula)[argument] ?? "");
-  const piece = pieces.find((given) => given !== "") ?? "";
-  return String(literal(piece) ?? piece);
-}
-
 function argumentField(entry: Entry, argument: number, host: SheetHost) {
-  const { name, text, optional } = entry.params[argument]!;
+  const param = entry.params[argument]!;
+  const { name, optional, example = "" } = param;
   const label = optional ? `${name} (may be left out)` : name;
   const take = button(
     "Chosen cells",
@@ -60,7 +54,7 @@ function argumentField(entry: Entry, argument: number, host: SheetHost) {
     },
     { "aria-label": `Use the chosen cells for ${name}` },
   );
-  const made = field({ id: `${entry.name}-${name}`, label, example: exampleOf(entry, argument), note: text }, take);
+  const made = field({ id: `${entry.name}-${name}`, label, example, note: argumentText(param) }, take);
   return made;
 }
 

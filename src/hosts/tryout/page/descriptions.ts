@@ -1,5 +1,6 @@
 import type { IFunctionInfo } from "@univerjs/engine-formula";
 import type { Entry } from "../../../catalog/entry";
+import { argumentText } from "../../../catalog/printing/argument-text";
 import { signature } from "./signature";
 
 /** Our functions have no place in the engine's own groups of functions. */
@@ -15,11 +16,11 @@ export function suggestion(entry: Described): IFunctionInfo {
     functionType: OF_THE_USER,
     description: [entry.summary, ...entry.cautions].join(" "),
     abstract: entry.summary,
-    functionParameter: entry.params.map(({ name, optional, text }) => ({
-      name,
-      detail: text,
+    functionParameter: entry.params.map((param) => ({
+      name: param.name,
+      detail: argumentText(param),
       example: "",
-      require: optional ? 0 : 1,
+      require: param.optional ? 0 : 1,
       repeat: 0,
     })),
   };

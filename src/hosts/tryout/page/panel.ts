@@ -1,3 +1,4 @@
+import { argumentText } from "../../../catalog/printing/argument-text";
 import type { Entry } from "../../../catalog/entry";
 import { shownDrawing } from "../../pane/drawing";
 import { element } from "../../pane/element";
@@ -46,9 +47,9 @@ function functionsIn(formula: string, catalog: readonly Entry[]): Entry[] {
 
 /** A function in short: what it answers, what it takes, what to beware of. */
 function described(entry: Entry): HTMLElement[] {
-  const params = entry.params.flatMap(({ name, optional, text }) => [
-    element("dt", {}, name, optional ? element("span", { class: "quiet" }, " may be left out") : ""),
-    element("dd", {}, text),
+  const params = entry.params.flatMap((param) => [
+    element("dt", {}, param.name, param.optional ? element("span", { class: "quiet" }, " may be left out") : ""),
+    element("dd", {}, argumentText(param)),
   ]);
   const example = entry.examples[0];
   return [
