@@ -1,19 +1,14 @@
 /** The only way in: the readers that turn a cell into a number in base units, a name or a list, or say why not. */
 export {
   described,
-  mayBeBlank,
-  mayBeZero,
   named,
-  optional,
   sameForAll,
-  zeroAsText,
-  zeroCounts,
-  zeroIsNone,
   type Declaration,
   type Declarations,
   type Facts,
   type SettingFacts,
 } from "./reading/argument";
+export { mayBeBlank, mayBeZero, optional, zeroAsText, zeroCounts, zeroIsNone } from "./reading/zero";
 export { boardLength, feet, inches, isDateSerial, logLength, spanLength } from "./reading/lengths";
 export {
   anyNumber,

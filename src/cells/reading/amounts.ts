@@ -2,7 +2,8 @@ import { hairOver } from "../../math/rounding";
 import { bySpelling, fahrenheitFromCelsius, FORCES, POWERS, SPEEDS, STRESSES, WEIGHTS } from "../../math/units";
 import { shown } from "../cell";
 import { Unreadable } from "../error";
-import { changed, declared, mayBeZero, numberOrText, zeroAsText, type Declaration, type Facts } from "./argument";
+import { changed, declared, numberOrText, type Declaration, type Facts } from "./argument";
+import { mayBeZero, zeroAsText } from "./zero";
 import { commaRefusal, NUMBER, tidied, valueOf } from "./digits";
 
 /** Digits that a sheet keeps and shows; what stands behind them is the accident of binary. */
