@@ -1,4 +1,5 @@
-import type { Cell, Worksheet } from "exceljs";
+import { addressOf } from "../../formula/addresses";
+import { isFormula, type Cell, type Sheet } from "../../xlsx/write/book";
 import { type Answer, type Answers, type Draft, placeOf } from "./draft";
 
 /** What a recalculated workbook shows in a cell; "" in a blank one. */
@@ -8,26 +9,24 @@ export type Shows = (sheet: string, address: string) => Answer;
 export function readAnswers(draft: Draft, shows: Shows): Answers {
   const answers = new Map<string, Answer[][]>();
   const spills = new Set(draft.spills.map(({ sheet, address }) => placeOf(sheet, address)));
-  for (const sheet of draft.book.worksheets)
-    sheet.eachRow((row) =>
-      row.eachCell((cell) => {
-        if (!cell.formula) return;
-        const place = placeOf(sheet.name, cell.address);
-        answers.set(place, spills.has(place) ? spilledFrom(cell, sheet, shows) : [[shows(sheet.name, cell.address)]]);
-      }),
-    );
+  for (const sheet of draft.book.sheets)
+    for (const cell of sheet.cells.values()) {
+      if (!isFormula(cell.content)) continue;
+      const address = addressOf(cell.row, cell.column);
+      const place = placeOf(sheet.name, address);
+      answers.set(place, spills.has(place) ? spilledFrom(cell, sheet, shows) : [[shows(sheet.name, address)]]);
+    }
   return answers;
 }
 
 /**
- * A spilled answer has no empty cell in its first row and no row that is all empty,
- * and it ends where something else was drawn.
+ * A spilled answer has no empty cell in its first row and no row that is all empty, and it ends where something else was
+ * drawn.
  */
-function spilledFrom(corner: Cell, sheet: Worksheet, shows: Shows): Answer[][] {
-  const [top, left] = [Number(corner.row), Number(corner.col)];
-  const at = (row: number, column: number) => sheet.getCell(row, column);
-  const shown = (row: number, column: number) => shows(sheet.name, at(row, column).address);
-  const ours = (row: number, column: number) => at(row, column).value === null && shown(row, column) !== "";
+function spilledFrom({ row: top, column: left }: Cell, sheet: Sheet, shows: Shows): Answer[][] {
+  const shown = (row: number, column: number) => shows(sheet.name, addressOf(row, column));
+  const ours = (row: number, column: number) =>
+    (sheet.cells.get(`${row} ${column}`)?.content ?? null) === null && shown(row, column) !== "";
   let width = 1;
   while (ours(top, left + width)) width++;
   const columns = Array.from({ length: width }, (_, i) => left + i);

@@ -1,4 +1,4 @@
-import type { Workbook } from "exceljs";
+import type { BarChart, Book, ScatterChart } from "../../xlsx/write/book";
 
 /** What a formula answered: one value, or a table's error such as #N/A. */
 export type Answer = string | number | boolean | { error: string };
@@ -6,54 +6,25 @@ export type Answer = string | number | boolean | { error: string };
 /** The answers of a recalculated workbook: a grid for each formula cell, one by one for a plain one. */
 export type Answers = ReadonlyMap<string, readonly (readonly Answer[])[]>;
 
-/** A formula that answers a table and spills from its cell. */
-export interface Spill {
-  sheet: string;
-  address: string;
-}
-
-/** The formula that a table's column fills into a new row. */
-export interface ColumnFormula {
-  table: string;
-  column: string;
-  formula: string;
-}
-
-interface AnyChart {
-  /** The sheet it stands on, from one cell to another. */
-  sheet: string;
-  from: { column: number; row: number };
-  to: { column: number; row: number };
-  title: string;
-  xTitle: string;
-  yTitle: string;
-  /** The sheet that holds its values; the one it stands on when left out. */
-  data?: string;
-}
-
-/** Points joined by a line or shown as dots: x and y are ranges such as A5:A9. */
-export interface ScatterChart extends AnyChart {
-  kind: "scatter";
-  series: { name: string; x: string; y: string; look: "dots" | "line" }[];
-}
-
-/** Upright bars over names: side by side, or one upon the other. */
-export interface BarChart extends AnyChart {
-  kind: "bars";
-  stacked?: boolean;
-  names: string;
-  series: { name: string; values: string }[];
-}
-
-export type Chart = ScatterChart | BarChart;
-
 /** A workbook being drawn. The first drawing knows no answers; the second is drawn with those of the first. */
 export interface Draft {
-  book: Workbook;
+  book: Book;
   answers: Answers;
-  spills: Spill[];
-  columnFormulas: ColumnFormula[];
-  charts: Chart[];
+  /** The formulas that answer a table and spill from their cells. */
+  spills: { sheet: string; address: string }[];
+}
+
+/** A chart, and the sheet it stands on; its values are on that sheet where no other is named. */
+export type Placed<C> = Omit<C, "data"> & { sheet: string; data?: string };
+
+/** Puts a chart on its sheet. */
+export function addChart(
+  { book }: Draft,
+  { sheet, data = sheet, ...chart }: Placed<ScatterChart> | Placed<BarChart>,
+): void {
+  const standing = book.sheets.find(({ name }) => name === sheet);
+  if (!standing) throw new Error(`A chart wants to stand on ${sheet}, which is not drawn yet`);
+  standing.charts.push({ ...chart, data } as ScatterChart | BarChart);
 }
 
 /** The name under which a cell's answer is kept. */

@@ -1,4 +1,4 @@
-import ExcelJS from "exceljs";
+import type { Book } from "../../xlsx/write/book";
 import type { Answers, Draft } from "./draft";
 import { STEPS } from "./steps";
 import type { Material } from "./material";
@@ -9,18 +9,14 @@ const DRAWN = new Date(Date.UTC(2026, 0, 1));
 
 /** Draws every sheet, with the answers known so far. */
 export function drawSample(material: Material, answers: Answers): Draft {
-  const book = new ExcelJS.Workbook();
-  book.creator = "Bole";
-  book.lastModifiedBy = "Bole";
-  book.title = "Bole sample workbook: all data invented";
-  book.created = DRAWN;
-  book.modified = DRAWN;
-  const draft: Draft = { book, answers, spills: [], columnFormulas: [], charts: [] };
+  const title = "Bole sample workbook: all data invented";
+  const book: Book = { title, author: "Bole", at: DRAWN, sheets: [], names: [] };
+  const draft: Draft = { book, answers, spills: [] };
   drawStartHere(draft, STEPS);
   for (const { sheets, tab } of STEPS)
     for (const { name, draw } of sheets) {
       draw(draft, material);
-      book.getWorksheet(name)!.properties.tabColor = { argb: tab };
+      book.sheets.find((sheet) => sheet.name === name)!.tab = tab;
     }
   return draft;
 }

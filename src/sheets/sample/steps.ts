@@ -48,7 +48,7 @@ const sheet = (name: string, question: string, draw: SheetOfStep["draw"]): Sheet
 export const STEPS: readonly Step[] = [
   {
     title: "The whole yard",
-    tab: "FF22303A",
+    tab: "22303A",
     sheets: [
       sheet("Summary", "The key figures, one month of them, and charts of money, wood and stock.", drawSummary),
       sheet(SUMMARY_TABLES, "The months, species and stock behind the charts.", drawSummaryTables),
@@ -57,7 +57,7 @@ export const STEPS: readonly Step[] = [
   },
   {
     title: "Judge and buy",
-    tab: "FF8C5A2B",
+    tab: "8C5A2B",
     sheets: [
       sheet("Log book", "What is in each log, what does it weigh, does the mill take it?", drawLogBook),
       sheet("Which rule", "How much money does the choice of log rule move?", drawWhichRule),
@@ -66,7 +66,7 @@ export const STEPS: readonly Step[] = [
   },
   {
     title: "Lift and haul",
-    tab: "FF8C2F1B",
+    tab: "8C2F1B",
     sheets: [
       sheet("Loads", "What is left of the trailer's rating, and how is each trip tied down?", drawLoads),
       sheet("Vehicles", "Rating, empty weight and cost of each vehicle.", drawVehicles),
@@ -75,7 +75,7 @@ export const STEPS: readonly Step[] = [
   },
   {
     title: "Saw",
-    tab: "FF3B6E8C",
+    tab: "3B6E8C",
     sheets: [
       sheet("Cut plan", "Log, blade and products; what a plan yields; what a thinner blade gains.", drawCutPlan),
       sheet("Pass list", "The settings of the saw head, pass by pass, to print for the mill.", drawPassList),
@@ -86,7 +86,7 @@ export const STEPS: readonly Step[] = [
   },
   {
     title: "Scale the lumber",
-    tab: "FF4F7A3A",
+    tab: "4F7A3A",
     sheets: [
       sheet("Boards", "Board feet of square-edged boards, green and again after the kiln.", drawBoards),
       sheet("Slabs", "Board feet of live-edge slabs, and how far the customs differ.", drawSlabs),
@@ -96,12 +96,12 @@ export const STEPS: readonly Step[] = [
   },
   {
     title: "Dry",
-    tab: "FFC79A2E",
+    tab: "C79A2E",
     sheets: [sheet("Drying", "The yard's air, readings over the weeks, the day it is ready, the kiln.", drawDrying)],
   },
   {
     title: "Price and sell",
-    tab: "FF6B4C8C",
+    tab: "6B4C8C",
     sheets: [
       sheet("Prices", "The price list by species, thickness and state, and the margin it leaves.", drawPrices),
       sheet("Money", "What to bid, what a foot costs, what an hour must earn.", drawMoney),
@@ -113,7 +113,7 @@ export const STEPS: readonly Step[] = [
   },
   {
     title: "Look up",
-    tab: "FF8A949A",
+    tab: "8A949A",
     sheets: [
       sheet("Functions", "All functions, each with a live example, its grade and its source.", (draft, { catalog }) =>
         drawFunctions(draft, catalog),

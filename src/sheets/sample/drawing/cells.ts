@@ -1,6 +1,8 @@
-import type { CellValue, DataValidation, Row } from "exceljs";
+import { addressOf, blockOf, fixedRangeOf, cellAt as placeIn, type Block } from "../../../formula/addresses";
+import { cellIn, type Choices, type Content, type FormulaContent } from "../../../xlsx/write/book";
 import { type Answer, placeOf } from "../draft";
 import { ADD_IN } from "../../../catalog/about/add-in";
+import { functionsOf } from "../../../formula/functions";
 import { storedFormula } from "../../../formula/stored";
 import { type Page, put } from "./page";
 import { type CellStyle, COMPUTED, ENTRY, KEY } from "./style";
@@ -18,8 +20,8 @@ export interface CellOptions {
 }
 
 /** A cell for the sawyer to type into. */
-export function entry(page: Page, address: string, value: CellValue, options: CellOptions = {}): void {
-  put(page, address, value, { ...ENTRY, ...(options.format && { numFmt: options.format }) });
+export function entry(page: Page, address: string, value: Content, options: CellOptions = {}): void {
+  put(page, address, value, { ...ENTRY, ...(options.format && { numberFormat: options.format }) });
   if (typeof value === "string") setIn(page, address);
   finish(page, address, options);
 }
@@ -34,18 +36,25 @@ export function figure(
   const formula = storedFormula(ADD_IN, typed, options.table);
   const answer = page.draft.answers.get(placeOf(page.sheet.name, address))?.[0]?.[0];
   const value = formulaValue(formula, answer);
-  put(page, address, options.array ? arrayOver(value, address) : value, {
-    ...(options.key ? KEY : COMPUTED),
-    ...(options.format && { numFmt: options.format }),
-  });
+  // As Excel itself writes a call of an add-in's function: as a dynamic array, also where it fills one cell.
+  const fills = options.array || functionsOf(ADD_IN, typed).length > 0 ? { fills: blockOf(address) } : {};
+  put(
+    page,
+    address,
+    { ...value, ...fills },
+    {
+      ...(options.key ? KEY : COMPUTED),
+      ...(options.format && { numberFormat: options.format }),
+    },
+  );
   if (typeof answer === "string") setIn(page, address);
   finish(page, address, options);
 }
 
 /** Keeps text off the number to its left. */
 export function setIn(page: Page, address: string): void {
-  const cell = page.sheet.getCell(address);
-  cell.style = { ...cell.style, alignment: { ...cell.style.alignment, horizontal: "left", indent: 1 } };
+  const cell = cellIn(page.sheet, address);
+  cell.style = { ...cell.style, across: "left", indent: 1 };
 }
 
 /** A formula that answers a table: the file holds the answer in the cells it spills into. */
@@ -58,31 +67,37 @@ export function spill(
 ): void {
   const { draft, sheet } = page;
   const grid = draft.answers.get(placeOf(sheet.name, address)) ?? [];
-  const corner = sheet.getCell(address);
+  const { row: top, column: left } = placeIn(address);
   const height = Math.max(1, grid.length);
   const width = Math.max(1, grid[0]?.length ?? 1);
-  const end = sheet.getCell(Number(corner.row) + height - 1, Number(corner.col) + width - 1).address;
-  for (let row = 0; row < height; row++)
-    for (let column = 0; column < width; column++) {
-      const cell = sheet.getCell(Number(corner.row) + row, Number(corner.col) + column);
-      const answer = grid[row]?.[column];
-      const format = formats[Math.min(column, formats.length - 1)] || usualFormat(answer);
-      cell.style = row === 0 && headerStyle ? { ...headerStyle } : { ...COMPUTED, ...(format && { numFmt: format }) };
-      if (typeof answer === "string" && !(row === 0 && headerStyle)) {
-        setIn(page, cell.address);
-        const lines = Math.ceil(answer.length / sheet.getColumn(Number(cell.col)).width!);
-        cell.style = { ...cell.style, alignment: { ...cell.style.alignment, wrapText: lines > 1 } };
-        if (lines > 1) makeRoom(sheet.getRow(Number(cell.row)), lines);
-      }
-      if (row > 0 || column > 0) cell.value = answer === undefined || answer === "" ? null : (answer as CellValue);
+  for (let down = 0; down < height; down++)
+    for (let right = 0; right < width; right++) {
+      const place = { row: top + down, column: left + right };
+      const answer = grid[down]?.[right];
+      const asHeading = down === 0 ? headerStyle : undefined;
+      const format = formats[Math.min(right, formats.length - 1)] || usualFormat(answer);
+      const cell = cellIn(sheet, place);
+      cell.style = asHeading ? { ...asHeading } : { ...COMPUTED, ...(format && { numberFormat: format }) };
+      if (typeof answer === "string" && !asHeading) setText(page, place, answer);
+      if (down > 0 || right > 0) cell.content = answer === undefined || answer === "" ? null : answer;
     }
-  corner.value = arrayOver(formulaValue(storedFormula(ADD_IN, typed), grid[0]?.[0]), `${address}:${end}`);
+  const fills = { top, left, bottom: top + height - 1, right: left + width - 1 };
+  cellIn(sheet, address).content = { ...formulaValue(storedFormula(ADD_IN, typed), grid[0]?.[0]), fills };
   draft.spills.push({ sheet: sheet.name, address });
 }
 
+/** Text of a spilled answer: set in, and in as many lines as its column is too narrow for. */
+function setText(page: Page, place: { row: number; column: number }, text: string): void {
+  setIn(page, addressOf(place.row, place.column));
+  const lines = Math.ceil(text.length / page.sheet.widths[place.column]!);
+  const cell = cellIn(page.sheet, place);
+  cell.style = { ...cell.style, wrap: lines > 1 };
+  if (lines > 1) makeRoom(page, place.row, lines);
+}
+
 /** A row with room for so many lines, and no less than it has. */
-function makeRoom(row: Row, lines: number): void {
-  row.height = Math.max(row.height ?? 0, 15.5 * lines);
+function makeRoom({ sheet }: Page, row: number, lines: number): void {
+  sheet.heights.set(row, Math.max(sheet.heights.get(row) ?? 0, 15.5 * lines));
 }
 
 /** Up to four decimals where nothing else is asked for. */
@@ -91,33 +106,24 @@ function usualFormat(answer: Answer | undefined): string | undefined {
 }
 
 function finish(page: Page, address: string, { name, list }: CellOptions): void {
-  const cell = page.sheet.getCell(address);
-  if (name) page.draft.book.definedNames.add(`'${page.sheet.name}'!${absolute(address)}`, name);
-  if (list) cell.dataValidation = chooseFrom(list);
+  if (name) nameCells(page, name, blockOf(address));
+  if (list) cellIn(page.sheet, address).choices = chooseFrom(list);
+}
+
+/** Gives cells of the page a name that formulas may use. */
+export function nameCells({ draft, sheet }: Page, name: string, block: Block): void {
+  draft.book.names.push({ name, refersTo: `'${sheet.name}'!${fixedRangeOf(block)}` });
 }
 
 /** Lets other spellings through with a question, for the functions read more spellings than the list shows. */
-export function chooseFrom(list: string): DataValidation {
+export function chooseFrom(list: string): Choices {
   return {
-    type: "list",
-    allowBlank: true,
-    formulae: [list],
-    showErrorMessage: true,
-    errorStyle: "warning",
-    errorTitle: "Not in the list",
-    error: "The list holds the names this workbook knows. Keep what you typed?",
+    list,
+    title: "Not in the list",
+    question: "The list holds the names this workbook knows. Keep what you typed?",
   };
 }
 
-function absolute(address: string): string {
-  return address.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
-}
-
-/** The library's types leave array formulas out; it writes them. */
-function arrayOver(value: CellValue, ref: string): CellValue {
-  return { ...(value as object), shareType: "array", ref } as unknown as CellValue;
-}
-
-function formulaValue(formula: string, answer: Answer | undefined): CellValue {
-  return { formula, result: answer } as CellValue;
+function formulaValue(formula: string, answer: Answer | undefined): FormulaContent {
+  return { formula, ...(answer === undefined ? {} : { result: answer }) };
 }

@@ -1,14 +1,14 @@
-import type { CellValue } from "exceljs";
+import type { Content } from "../../../xlsx/write/book";
 import { shownFormula } from "../../../formula/stored";
 import { type CellOptions, entry, figure } from "./cells";
-import { heading, type Page, put } from "./page";
+import { heading, type Page, put, setHeight } from "./page";
 import { CAUTION, HEADER, PROSE, SMALL_PROSE, UNIT } from "./style";
 
 /** A line of a sheet of figures: what it is, the figure, its unit, how it is worked out, and a caution beside it. */
 export interface Line extends CellOptions {
   label: string;
   /** Typed by the sawyer. */
-  value?: CellValue;
+  value?: Content;
   /** Worked out, as typed in Excel. */
   formula?: string;
   unit?: string;
@@ -40,8 +40,11 @@ function drawLine(page: Page, row: number, line: Line): void {
   put(page, `C${row}`, line.unit ?? "", UNIT);
   put(page, `D${row}`, shownFormula(line.formula ?? line.says ?? ""), SMALL_PROSE);
   if (line.caution) put(page, `E${row}`, line.caution, CAUTION);
-  page.sheet.getRow(row).height =
-    15.5 * Math.max(1, linesOf(line.label, 40), linesOf(line.formula ?? line.says, 72), linesOf(line.caution, 50));
+  setHeight(
+    page,
+    row,
+    15.5 * Math.max(1, linesOf(line.label, 40), linesOf(line.formula ?? line.says, 72), linesOf(line.caution, 50)),
+  );
 }
 
 function linesOf(text: string | undefined, perLine: number): number {

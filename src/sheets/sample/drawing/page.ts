@@ -1,11 +1,12 @@
-import type { CellValue, Worksheet } from "exceljs";
+import { blockOf, columnLetters } from "../../../formula/addresses";
+import { cellIn, newSheet, type Content, type Sheet } from "../../../xlsx/write/book";
 import type { Draft } from "../draft";
 import { CAUTION, type CellStyle, HEADING, LEAD, LINK, OVER, PROSE, TITLE } from "./style";
 
 /** One sheet of the workbook, and the draft it belongs to. */
 export interface Page {
   draft: Draft;
-  sheet: Worksheet;
+  sheet: Sheet;
   /** The last column that headings run to. */
   lastColumn: string;
   /** How far prose runs, so that it is read without scrolling sideways. */
@@ -25,27 +26,16 @@ export interface PageSetup {
 
 /** A new sheet with its title, what it is for, and our print set-up. */
 export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
-  const sheet = draft.book.addWorksheet(name, {
-    views: [{ showGridLines: false }],
-    pageSetup: {
-      paperSize: 1 as never, // US letter, which the library's list of papers leaves out
-      orientation: setup.landscape === false ? "portrait" : "landscape",
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: setup.onePage ? 1 : 0,
-      margins: { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 },
-    },
-    headerFooter: { oddFooter: "&LBole sample workbook, all data invented&C&A&RPage &P of &N" },
+  const sheet = newSheet(name, {
+    landscape: setup.landscape !== false,
+    onePage: setup.onePage ?? false,
+    footer: "&LBole sample workbook, all data invented&C&A&RPage &P of &N",
   });
-  sheet.columns = setup.widths.map((width) => ({ width }));
-  const page = {
-    draft,
-    sheet,
-    lastColumn: sheet.getColumn(setup.widths.length).letter,
-    prose: proseSpan(sheet, setup.widths),
-  };
+  sheet.widths = [...setup.widths];
+  draft.book.sheets.push(sheet);
+  const page = { draft, sheet, lastColumn: columnLetters(setup.widths.length - 1), prose: proseSpan(setup.widths) };
   put(page, "A1", setup.title, TITLE);
-  sheet.getRow(1).height = 28;
+  setHeight(page, 1, 28);
   prose(page, 2, setup.lead, LEAD, setup.leadLines ?? 2);
   return page;
 }
@@ -53,38 +43,37 @@ export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
 /** About as many characters as a small screen shows beside each other. */
 const MOST_CHARACTERS = 132;
 
-function proseSpan(sheet: Worksheet, widths: readonly number[]): Page["prose"] {
+function proseSpan(widths: readonly number[]): Page["prose"] {
   let [columns, characters] = [0, 0];
   while (columns < widths.length && characters + widths[columns]! <= MOST_CHARACTERS) characters += widths[columns++]!;
-  return { lastColumn: sheet.getColumn(columns).letter, characters };
+  return { lastColumn: columnLetters(columns - 1), characters };
 }
 
 /** Keeps rows and columns in sight, and repeats the rows on every printed page. */
 export function freeze(page: Page, rows: number, columns: number): void {
-  page.sheet.views = [{ state: "frozen", xSplit: columns, ySplit: rows, showGridLines: false }];
+  page.sheet.frozen = { rows, columns };
 }
 
 export function repeatRows(page: Page, first: number, last: number): void {
-  page.sheet.pageSetup.printTitlesRow = `${first}:${last}`;
+  page.sheet.print.repeated = { first: first - 1, last: last - 1 };
 }
 
 /** Prints only a block of the sheet: what stands outside is for the screen. */
 export function printOnly(page: Page, block: string): void {
-  // The library fixes the columns but not the rows: A1:B9 would become $A1:$B9.
-  page.sheet.pageSetup.printArea = block.replace(/([A-Z]+)(\d+)/g, "$1$$$2");
+  page.sheet.print.area = blockOf(block);
 }
 
-export function put(page: Page, address: string, value: CellValue, style: CellStyle): void {
-  const cell = page.sheet.getCell(address);
-  cell.value = value === "" ? null : value;
+export function put(page: Page, address: string, value: Content, style: CellStyle): void {
+  const cell = cellIn(page.sheet, address);
+  cell.content = value === "" ? null : value;
   cell.style = { ...style };
 }
 
 /** Wrapped text across the sheet, in as many lines as it needs or more. */
 export function prose(page: Page, row: number, text: string, style: CellStyle = PROSE, lines = 1): void {
-  page.sheet.mergeCells(`A${row}:${page.prose.lastColumn}${row}`);
+  merge(page, `A${row}:${page.prose.lastColumn}${row}`);
   put(page, `A${row}`, text, style);
-  page.sheet.getRow(row).height = 15.5 * Math.max(lines, Math.ceil(text.length / page.prose.characters));
+  setHeight(page, row, 15.5 * Math.max(lines, Math.ceil(text.length / page.prose.characters)));
 }
 
 export function caution(page: Page, row: number, text: string, lines = 1): void {
@@ -93,23 +82,42 @@ export function caution(page: Page, row: number, text: string, lines = 1): void 
 
 /** A heading with a line under it, across the sheet or from one column to another. */
 export function heading(page: Page, row: number, text: string, lastColumn = page.lastColumn, firstColumn = "A"): void {
-  const [first, last] = [firstColumn, lastColumn].map((letter) => page.sheet.getColumn(letter).number) as [
-    number,
-    number,
-  ];
-  for (let column = first; column <= last; column++) page.sheet.getCell(row, column).style = { ...HEADING };
+  const { left, right } = blockOf(`${firstColumn}1:${lastColumn}1`);
+  for (let column = left; column <= right; column++)
+    cellIn(page.sheet, { row: row - 1, column }).style = { ...HEADING };
   put(page, `${firstColumn}${row}`, text, HEADING);
-  page.sheet.getRow(row).height = 20;
+  setHeight(page, row, 20);
 }
 
 /** Colours the cells of a column that say OVER. The rule is Excel's own: a function of ours must not stand in one. */
 export function markOver(page: Page, column: string, first: number, last: number): void {
-  page.sheet.addConditionalFormatting({
-    ref: `${column}${first}:${column}${last}`,
-    rules: [{ type: "expression", formulae: [`ISNUMBER(SEARCH("OVER",${column}${first}))`], style: OVER, priority: 1 }],
+  page.sheet.rules.push({
+    cells: `${column}${first}:${column}${last}`,
+    formula: `ISNUMBER(SEARCH("OVER",${column}${first}))`,
+    style: OVER,
   });
 }
 
 export function link(page: Page, address: string, sheetName: string): void {
-  put(page, address, { text: sheetName, hyperlink: `#'${sheetName}'!A1` }, LINK);
+  put(page, address, { text: sheetName, leadsTo: sheetName }, LINK);
+}
+
+/** Makes one cell of a block. */
+export function merge(page: Page, block: string): void {
+  page.sheet.merges.push(block);
+}
+
+/** The height of a row, in points. */
+export function setHeight(page: Page, row: number, points: number): void {
+  page.sheet.heights.set(row - 1, points);
+}
+
+/** The width of a column, in characters. */
+export function setWidth(page: Page, column: string, characters: number): void {
+  page.sheet.widths[blockOf(`${column}1`).left] = characters;
+}
+
+/** How a cell looks, whatever it holds. */
+export function setLook(page: Page, address: string, style: CellStyle): void {
+  cellIn(page.sheet, address).style = { ...style };
 }

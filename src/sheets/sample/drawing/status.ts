@@ -1,9 +1,9 @@
 import { figure } from "./cells";
-import { type Page } from "./page";
+import { setLook, type Page } from "./page";
 import { SMALL } from "./style";
 
 /** Says in words whether the add-in answers. Excel shows the saved words until the cell is worked out again. */
 export function drawStatus(page: Page, address: string): void {
   figure(page, address, '=IFERROR(BOLE.VERSION()&" answers here", "Bole is missing: see the sheet Start here")');
-  page.sheet.getCell(address).style = SMALL;
+  setLook(page, address, SMALL);
 }

@@ -1,86 +1,88 @@
-import type { Border, Borders, Fill, Font, Style } from "exceljs";
+import type { CellStyle } from "../../../xlsx/write/book";
 
 /* One plain style for every sheet. Entry cells have an outline and a tint, so they stand out in black and white too. */
 
-const INK = "FF22303A";
-const SLATE = "FF3B4F5C";
-const PALE_SLATE = "FFE4EAED";
-const STRAW = "FFFBF5DD";
-const STRAW_EDGE = "FFB9A76A";
-const BRICK = "FF8C2F1B";
-const PALE_BRICK = "FFFBEAE5";
-const GREY = "FF6A747A";
+const INK = "22303A";
+const SLATE = "3B4F5C";
+const PALE_SLATE = "E4EAED";
+const STRAW = "FBF5DD";
+const STRAW_EDGE = "B9A76A";
+const BRICK = "8C2F1B";
+const PALE_BRICK = "FBEAE5";
+const GREY = "6A747A";
 
-const font = (more: Partial<Font> = {}): Partial<Font> => ({
+const font = (more: CellStyle["font"] = {}): NonNullable<CellStyle["font"]> => ({
   name: "Calibri",
   size: 11,
-  color: { argb: INK },
+  color: INK,
   ...more,
 });
-const fill = (argb: string): Fill => ({ type: "pattern", pattern: "solid", fgColor: { argb } });
-const edge = (argb: string): Partial<Border> => ({ style: "thin", color: { argb } });
-const box = (argb: string): Partial<Borders> => ({
-  top: edge(argb),
-  left: edge(argb),
-  bottom: edge(argb),
-  right: edge(argb),
+const edge = (color: string) => ({ style: "thin", color });
+const box = (color: string): CellStyle["edges"] => ({
+  top: edge(color),
+  left: edge(color),
+  bottom: edge(color),
+  right: edge(color),
 });
 
-export type CellStyle = Partial<Style>;
+export type { CellStyle };
 
+/** What a cell looks like that nothing is said of. */
+export const USUAL: CellStyle = { font: font() };
 export const TITLE: CellStyle = { font: font({ size: 18, bold: true }) };
 export const LEAD: CellStyle = {
-  font: font({ color: { argb: GREY } }),
-  alignment: { wrapText: true, vertical: "top" },
+  font: font({ color: GREY }),
+  wrap: true,
+  upright: "top",
 };
-export const HEADING: CellStyle = { font: font({ size: 13, bold: true }), border: { bottom: edge(SLATE) } };
+export const HEADING: CellStyle = { font: font({ size: 13, bold: true }), edges: { bottom: edge(SLATE) } };
 export const HEADER: CellStyle = {
-  font: font({ bold: true, color: { argb: "FFFFFFFF" } }),
-  fill: fill(SLATE),
-  alignment: { wrapText: true, vertical: "middle", horizontal: "center" },
+  font: font({ bold: true, color: "FFFFFF" }),
+  fill: SLATE,
+  wrap: true,
+  upright: "center",
+  across: "center",
 };
-export const TEXT: CellStyle = { font: font(), alignment: { vertical: "top" } };
+export const TEXT: CellStyle = { font: font(), upright: "top" };
 /** Beside a number. */
-export const UNIT: CellStyle = { font: font(), alignment: { vertical: "top", horizontal: "left", indent: 1 } };
-export const PROSE: CellStyle = { font: font(), alignment: { wrapText: true, vertical: "top" } };
+export const UNIT: CellStyle = { font: font(), upright: "top", across: "left", indent: 1 };
+export const PROSE: CellStyle = { font: font(), wrap: true, upright: "top" };
 export const SMALL: CellStyle = {
-  font: font({ size: 9, color: { argb: GREY } }),
-  alignment: { vertical: "top", horizontal: "left", indent: 1 },
+  font: font({ size: 9, color: GREY }),
+  upright: "top",
+  across: "left",
+  indent: 1,
 };
-export const SMALL_PROSE: CellStyle = { ...SMALL, alignment: { ...SMALL.alignment, wrapText: true } };
+export const SMALL_PROSE: CellStyle = { ...SMALL, wrap: true };
 export const ENTRY: CellStyle = {
   font: font(),
-  fill: fill(STRAW),
-  border: box(STRAW_EDGE),
-  alignment: { vertical: "top" },
+  fill: STRAW,
+  edges: box(STRAW_EDGE),
+  upright: "top",
 };
 export const COMPUTED: CellStyle = {
   font: font(),
-  border: { bottom: edge(PALE_SLATE) },
-  alignment: { vertical: "top" },
+  edges: { bottom: edge(PALE_SLATE) },
+  upright: "top",
 };
-export const KEY: CellStyle = { ...COMPUTED, font: font({ bold: true }), fill: fill(PALE_SLATE) };
+export const KEY: CellStyle = { ...COMPUTED, font: font({ bold: true }), fill: PALE_SLATE };
 export const CAUTION: CellStyle = {
-  font: font({ color: { argb: BRICK }, bold: true }),
-  fill: fill(PALE_BRICK),
-  border: { left: { style: "thick", color: { argb: BRICK } } },
-  alignment: { wrapText: true, vertical: "top" },
+  font: font({ color: BRICK, bold: true }),
+  fill: PALE_BRICK,
+  edges: { left: { style: "thick", color: BRICK } },
+  wrap: true,
+  upright: "top",
 };
 /** What a rule of Excel's own paints on a verdict that says OVER. */
-export const OVER: CellStyle = { font: { bold: true, color: { argb: BRICK } }, fill: bgFill(PALE_BRICK) };
+export const OVER: CellStyle = { font: { bold: true, color: BRICK }, fill: PALE_BRICK };
 
 export const LINK: CellStyle = {
-  font: font({ underline: true, color: { argb: "FF1F5A87" } }),
-  alignment: { vertical: "top" },
+  font: font({ underline: true, color: "1F5A87" }),
+  upright: "top",
 };
 
 /** What a ticket is cut along. */
-export const TICKET_EDGE: Partial<Border> = edge(SLATE);
-
-/** A conditional format takes its colour from the background slot. */
-function bgFill(argb: string): Fill {
-  return { type: "pattern", pattern: "solid", bgColor: { argb } };
-}
+export const TICKET_EDGE = edge(SLATE);
 
 export const FORMAT = {
   text: "@",

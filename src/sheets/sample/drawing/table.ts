@@ -1,9 +1,10 @@
-import type { CellValue } from "exceljs";
+import { blockOf, columnLetters } from "../../../formula/addresses";
+import { cellIn, type Content } from "../../../xlsx/write/book";
 import { ADD_IN } from "../../../catalog/about/add-in";
 import { functionsOf } from "../../../formula/functions";
 import { storedFormula } from "../../../formula/stored";
 import { chooseFrom, entry, figure } from "./cells";
-import { freeze, type Page, put, repeatRows } from "./page";
+import { freeze, type Page, put, repeatRows, setHeight } from "./page";
 import { HEADER, SMALL } from "./style";
 
 /** A column of a table: typed in (its values come from the rows under `from`) or computed by a formula. */
@@ -18,7 +19,7 @@ export interface Column {
   list?: string;
 }
 
-export type Row = Readonly<Record<string, CellValue>>;
+export type Row = Readonly<Record<string, Content>>;
 
 /**
  * An Excel table at a cell. The row above it names the function that fills each computed column.
@@ -31,24 +32,22 @@ export function drawTable(
   columns: readonly Column[],
   rows: readonly Row[],
 ): number {
-  const corner = page.sheet.getCell(at);
-  const [top, left] = [Number(corner.row), Number(corner.col)];
-  page.sheet.addTable({
+  const { top, left } = blockOf(at);
+  const headings = top + 1;
+  page.sheet.tables.push({
     name,
-    ref: at,
-    headerRow: true,
-    style: { theme: null as never, showRowStripes: false },
-    columns: columns.map(({ header }) => ({ name: header, filterButton: rows.length > 12 })),
-    rows: rows.map(() => columns.map(() => null)),
+    block: { top, left, bottom: top + rows.length, right: left + columns.length - 1 },
+    columns: columns.map(({ header, formula }) => ({ name: header, ...(formula && filling(formula, name)) })),
+    filters: rows.length > 12,
   });
-  page.sheet.getRow(top).height = 33;
+  setHeight(page, headings, 33);
   columns.forEach((column, i) => {
-    const letter = page.sheet.getColumn(left + i).letter;
-    put(page, `${letter}${top}`, column.header, HEADER);
-    if (column.formula) describeColumn(page, name, `${letter}${top - 1}`, column as Column & { formula: string });
-    rows.forEach((row, j) => fillCell(page, name, `${letter}${top + 1 + j}`, column, row));
+    const letter = columnLetters(left + i);
+    put(page, `${letter}${headings}`, column.header, HEADER);
+    if (column.formula) describeColumn(page, `${letter}${headings - 1}`, column.formula);
+    rows.forEach((row, j) => fillCell(page, name, `${letter}${headings + 1 + j}`, column, row));
   });
-  return top + rows.length;
+  return headings + rows.length;
 }
 
 /** The table that a sheet is about, from column A down: its headings stay in sight and are printed on each page. */
@@ -65,17 +64,17 @@ export function drawMainTable(
   return drawTable(page, `A${headerRow}`, name, columns, rows);
 }
 
-function describeColumn(page: Page, table: string, above: string, column: Column & { formula: string }): void {
-  put(page, above, [...new Set(functionsOf(ADD_IN, column.formula))].join(" "), SMALL);
-  page.draft.columnFormulas.push({
-    table,
-    column: column.header,
-    formula: storedFormula(ADD_IN, column.formula, table),
-  });
+function describeColumn(page: Page, above: string, formula: string): void {
+  put(page, above, [...new Set(functionsOf(ADD_IN, formula))].join(" "), SMALL);
+}
+
+/** With its formula kept in the table, a column fills itself when the sawyer adds a row. */
+function filling(typed: string, table: string) {
+  return { formula: storedFormula(ADD_IN, typed, table), array: functionsOf(ADD_IN, typed).length > 0 };
 }
 
 function fillCell(page: Page, table: string, address: string, column: Column, row: Row): void {
   if (column.formula) return figure(page, address, column.formula, { format: column.format, table });
   entry(page, address, row[column.from ?? column.header] ?? null, { format: column.format });
-  if (column.list) page.sheet.getCell(address).dataValidation = chooseFrom(column.list);
+  if (column.list) cellIn(page.sheet, address).choices = chooseFrom(column.list);
 }

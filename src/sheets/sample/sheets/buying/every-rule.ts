@@ -1,6 +1,6 @@
 import type { Draft } from "../../draft";
 import { entry, spill } from "../../drawing/cells";
-import { put, startPage } from "../../drawing/page";
+import { put, startPage, setHeight } from "../../drawing/page";
 import { FORMAT, HEADER, SMALL, TEXT } from "../../drawing/style";
 
 const RULES = "=BOLE.LOGRULES(One_log_dia, One_log_length)";
@@ -24,5 +24,5 @@ export function drawEveryRule(draft: Draft): void {
   );
   put(page, "A7", RULES, SMALL);
   spill(page, "A8", RULES, [FORMAT.text, FORMAT.one], HEADER);
-  page.sheet.getRow(8).height = 33;
+  setHeight(page, 8, 33);
 }

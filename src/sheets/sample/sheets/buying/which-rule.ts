@@ -1,6 +1,6 @@
 import type { Draft } from "../../draft";
 import { entry, figure, spill } from "../../drawing/cells";
-import { caution, freeze, put, repeatRows, startPage } from "../../drawing/page";
+import { caution, freeze, put, repeatRows, startPage, setLook, merge } from "../../drawing/page";
 import { FORMAT, HEADER, PROSE, SMALL, TEXT } from "../../drawing/style";
 
 const RULES = ["Doyle", "Scribner", "International 1/4", "International 1/8"];
@@ -20,7 +20,7 @@ export function drawWhichRule(draft: Draft): void {
   entry(page, "D4", 0.85, { format: FORMAT.money, name: "Log_price" });
   put(page, "E4", "invented", SMALL);
   put(page, "A6", "All logs, by rule", HEADER);
-  page.sheet.mergeCells("A6:C6");
+  merge(page, "A6:C6");
   RULE_COLUMNS.forEach((column, i) => {
     entry(page, `${column}6`, RULES[i]!, { list: "Rule_list" });
     figure(page, `${column}7`, `=SUM(${column}${FIRST}:${column}400)`, { format: FORMAT.whole });
@@ -31,7 +31,7 @@ export function drawWhichRule(draft: Draft): void {
     put(page, `A${7 + i}`, label, TEXT),
   );
   put(page, "A10", "Money the choice moves", PROSE);
-  page.sheet.mergeCells("A10:C10");
+  merge(page, "A10:C10");
   figure(page, "D10", "=MAX(D8:G8)-MIN(D8:G8)", { format: FORMAT.moneyWhole, key: true, name: "Key_rule_money" });
   put(page, "E10", "Agree on the rule before you agree on the price.", SMALL);
 
@@ -39,7 +39,7 @@ export function drawWhichRule(draft: Draft): void {
   ["Log", "Dia", "Scaled ft"].forEach((text, i) => put(page, `${"ABC"[i]}${header}`, text, HEADER));
   RULE_COLUMNS.forEach((column) => {
     figure(page, `${column}${header}`, `=${column}6`);
-    page.sheet.getCell(`${column}${header}`).style = HEADER;
+    setLook(page, `${column}${header}`, HEADER);
   });
   spill(page, `A${FIRST}`, "=Logs[Log]", []);
   spill(page, `B${FIRST}`, "=Logs[Dia]", [FORMAT.two]);

@@ -1,4 +1,4 @@
-import type { Draft } from "../../draft";
+import { addChart, type Draft } from "../../draft";
 import { figure } from "../../drawing/cells";
 import { drawFacts } from "../../drawing/facts";
 import { caution, heading, type Page, put, startPage } from "../../drawing/page";
@@ -125,12 +125,11 @@ function drawForecasts(page: Page): void {
         format,
         key,
         name: key ? "Key_dry_day" : undefined,
-        array: typed.includes("BOLE"),
       });
     });
-    if (name) page.draft.book.definedNames.add(`'Drying'!$I$${row}:$L$${row}`, name);
+    if (name) page.draft.book.names.push({ name: name, refersTo: `'Drying'!$I$${row}:$L$${row}` });
   });
-  page.draft.book.definedNames.add(`'Drying'!$I$${READINGS_HEADER}:$L$${READINGS_HEADER}`, "Stack_list");
+  page.draft.book.names.push({ name: "Stack_list", refersTo: `'Drying'!$I$${READINGS_HEADER}:$L$${READINGS_HEADER}` });
   put(page, `H${READINGS_HEADER + 7}`, RATE("D1", 2), SMALL);
 }
 
@@ -156,7 +155,7 @@ function drawCurve(page: Page): void {
     },
   ];
   const last = drawTable(page, `A${CURVE_HEADER}`, "Curve", columns, days);
-  page.draft.charts.push({
+  addChart(page.draft, {
     kind: "scatter",
     sheet: "Drying",
     title: "Moisture of the stack shown: readings and forecast",

@@ -48,5 +48,5 @@ export function drawVehicles(draft: Draft): void {
     2,
   );
   const last = drawMainTable(page, HEADER_ROW, "Vehicles", COLUMNS, VEHICLES, 0);
-  draft.book.definedNames.add(`'Vehicles'!$A$${HEADER_ROW + 1}:$A$${last + 10}`, "Vehicle_list");
+  draft.book.names.push({ name: "Vehicle_list", refersTo: `'Vehicles'!$A$${HEADER_ROW + 1}:$A$${last + 10}` });
 }

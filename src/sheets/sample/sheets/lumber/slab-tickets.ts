@@ -1,7 +1,7 @@
 import type { Draft } from "../../draft";
 import { figure } from "../../drawing/cells";
 import { drawFacts } from "../../drawing/facts";
-import { type Page, printOnly, put, startPage } from "../../drawing/page";
+import { type Page, printOnly, put, startPage, setHeight, setLook } from "../../drawing/page";
 import { type CellStyle, FORMAT, TEXT, TICKET_EDGE } from "../../drawing/style";
 
 const TICKETS = 8;
@@ -105,24 +105,24 @@ function drawTicket(page: Page, index: number): void {
     piece,
     `=IF(${number}>Tickets_count, "", INDEX(Slabs[Piece], MATCH(Tickets_log, Slabs[Log], 0)+${number}-1))`,
   );
-  page.sheet.getCell(piece).style = edged(LARGE, "top", "right");
-  page.sheet.getRow(top).height = 22;
+  setLook(page, piece, edged(LARGE, "top", "right"));
+  setHeight(page, top, 22);
   LINES.forEach((line, i) => {
     const row = top + 1 + i;
     const last = i === LINES.length - 1;
-    page.sheet.getRow(row).height = LINE_HEIGHT;
+    setHeight(page, row, LINE_HEIGHT);
     const foot = last ? (["bottom"] as const) : [];
     put(page, `${label}${row}`, line.label, edged(PLAIN, "left", ...foot));
     const shown = line.value(piece, (other) => `${value}${top + 1 + other}`);
     figure(page, `${value}${row}`, `=IF(${piece}="", "", ${shown})`);
     const style = edged(last ? LARGE : PLAIN, "right", ...foot);
-    page.sheet.getCell(`${value}${row}`).style = { ...style, ...(line.format && { numFmt: line.format }) };
+    setLook(page, `${value}${row}`, { ...style, ...(line.format && { numberFormat: line.format }) });
   });
 }
 
-const PLAIN: CellStyle = { ...TEXT, alignment: { horizontal: "left", vertical: "middle", indent: 1 } };
+const PLAIN: CellStyle = { ...TEXT, across: "left", upright: "center", indent: 1 };
 const LARGE: CellStyle = { ...PLAIN, font: { ...TEXT.font, bold: true, size: 14 } };
 
 function edged(style: CellStyle, ...sides: ("top" | "left" | "bottom" | "right")[]): CellStyle {
-  return { ...style, border: Object.fromEntries(sides.map((side) => [side, TICKET_EDGE])) };
+  return { ...style, edges: Object.fromEntries(sides.map((side) => [side, TICKET_EDGE])) };
 }

@@ -1,7 +1,7 @@
 import type { Draft } from "../../draft";
 import { figure } from "../../drawing/cells";
 import { drawFacts } from "../../drawing/facts";
-import { put, startPage } from "../../drawing/page";
+import { put, startPage, setHeight } from "../../drawing/page";
 import { drawStatus } from "../../drawing/status";
 import { FORMAT, HEADER } from "../../drawing/style";
 import { type Column, drawMainTable } from "../../drawing/table";
@@ -65,7 +65,7 @@ export function drawSlabs(draft: Draft): void {
       says: "get help or a machine: this is the weight off the saw",
     },
   ]);
-  page.sheet.getRow(6).height = 31;
+  setHeight(page, 6, 31);
   METHODS.forEach((method, i) => {
     put(page, `${METHOD_COLUMNS[i]}6`, `all by ${method}`, HEADER);
     figure(page, `${METHOD_COLUMNS[i]}7`, `=SUM(Slabs[By ${method}])`, { format: FORMAT.whole });

@@ -1,11 +1,22 @@
 import type { Draft } from "../../draft";
 import { entry, figure } from "../../drawing/cells";
-import { caution, heading, link, type Page, prose, put, startPage } from "../../drawing/page";
+import {
+  caution,
+  heading,
+  link,
+  type Page,
+  prose,
+  put,
+  startPage,
+  setHeight,
+  setLook,
+  merge,
+} from "../../drawing/page";
 import { CAUTION, type CellStyle, COMPUTED, FORMAT, KEY, PROSE, TEXT, UNIT } from "../../drawing/style";
 import type { Step } from "../../steps";
 
 /** Wrapped text beside a cell, set off from it. */
-const BESIDE: CellStyle = { ...PROSE, alignment: { ...PROSE.alignment, horizontal: "left", indent: 1 } };
+const BESIDE: CellStyle = { ...PROSE, across: "left", indent: 1 };
 
 /** The first sheet: what this is, whether the add-in is there, how to read the cells, and what each sheet is for. */
 export function drawStartHere(draft: Draft, steps: readonly Step[]): void {
@@ -34,10 +45,10 @@ function drawAddInCheck(page: Page, row: number): number {
   figure(page, `B${row + 1}`, "=BOLE.VERSION()", { key: true });
   put(page, `C${row + 1}`, "#NAME? here means that it is missing.", BESIDE);
   put(page, `A${row + 2}`, "In words", TEXT);
-  page.sheet.mergeCells(`B${row + 2}:C${row + 2}`);
+  merge(page, `B${row + 2}:C${row + 2}`);
   figure(page, `B${row + 2}`, `=IF(ISTEXT(B${row + 1}), "${ANSWERS}", "${MISSING}")`);
-  page.sheet.getCell(`B${row + 2}`).style = PROSE;
-  page.sheet.getRow(row + 2).height = 47;
+  setLook(page, `B${row + 2}`, PROSE);
+  setHeight(page, row + 2, 47);
   return row + 4;
 }
 
@@ -56,8 +67,8 @@ function drawLegend(page: Page, row: number): number {
     "Estimates and set-ups that can hurt someone carry one.",
   ];
   says.forEach((text, i) => put(page, `C${row + 1 + i}`, text, BESIDE));
-  page.sheet.getRow(row + 1).height = 32;
-  page.sheet.getRow(row + 2).height = 32;
+  setHeight(page, row + 1, 32);
+  setHeight(page, row + 2, 32);
   return row + 6;
 }
 

@@ -92,7 +92,7 @@ export function drawSummaryTables(draft: Draft): void {
   });
   heading(page, 4, "Month by month", "H");
   drawTable(page, `A${HEADER_ROW}`, "Months", MONTHS, monthRows());
-  draft.book.definedNames.add(`'${SUMMARY_TABLES}'!$A$${FIRST_ROW}:$A$${LAST_ROWS.months}`, "Month_list");
+  draft.book.names.push({ name: "Month_list", refersTo: `'${SUMMARY_TABLES}'!$A$${FIRST_ROW}:$A$${LAST_ROWS.months}` });
   heading(page, 4, "By species", "L", "J");
   drawTable(page, `J${HEADER_ROW}`, "Species_sawn", SPECIES, speciesRows());
   heading(page, 4, "Stock, and what it would bring by the price list", "T", "N");

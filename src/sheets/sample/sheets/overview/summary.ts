@@ -1,4 +1,5 @@
-import type { BarChart, Draft } from "../../draft";
+import type { BarChart } from "../../../../xlsx/write/book";
+import { addChart, type Draft, type Placed } from "../../draft";
 import { entry, figure } from "../../drawing/cells";
 import { heading, link, type Page, put, startPage } from "../../drawing/page";
 import { drawStatus } from "../../drawing/status";
@@ -22,7 +23,7 @@ export function drawSummary(draft: Draft): void {
   drawKeyFigures(page);
   drawMonth(page);
   put(page, `F${KEYS_ROW + 1}`, "Four charts stand here; the try-out page draws none.", SMALL);
-  draft.charts.push(...placed(CHARTS));
+  for (const chart of placed(CHARTS)) addChart(draft, chart);
 }
 
 function drawKeyFigures(page: Page): void {
@@ -63,7 +64,7 @@ const tableRange = (column: string, table: keyof typeof LAST_ROWS) =>
   `${column}${FIRST_ROW}:${column}${LAST_ROWS[table]}`;
 const storyRange = (column: string) => `${column}${STORY_FIRST}:${column}${STORY_LAST}`;
 
-type Bars = Pick<BarChart, "title" | "yTitle" | "names" | "series" | "stacked" | "data">;
+type Bars = Pick<BarChart, "title" | "yTitle" | "names" | "series" | "data" | "stacked">;
 
 const CHARTS: readonly Bars[] = [
   {
@@ -114,7 +115,7 @@ const CHART_COLUMNS = 6;
 const CHART_ROWS = 18;
 
 /** Two charts in a row, two rows, to the right of the figures. */
-function placed(charts: readonly Bars[]): BarChart[] {
+function placed(charts: readonly Bars[]): Placed<BarChart>[] {
   return charts.map((chart, i) => {
     const column = 5 + (i % 2) * CHART_COLUMNS;
     const row = KEYS_ROW - 1 + Math.floor(i / 2) * CHART_ROWS;

@@ -2,7 +2,8 @@ import { type Entry, type Example, TOPICS } from "../../../../catalog/entry";
 import { callOf } from "../../../../catalog/reference/function-page";
 import type { Draft } from "../../draft";
 import { figure, spill } from "../../drawing/cells";
-import { freeze, type Page, put, repeatRows, startPage } from "../../drawing/page";
+import { columnLetters } from "../../../../formula/addresses";
+import { freeze, type Page, put, repeatRows, startPage, setHeight, setLook } from "../../drawing/page";
 import { CAUTION, HEADER, HEADING, LINK, PROSE, SMALL, SMALL_PROSE, TEXT } from "../../drawing/style";
 
 const WIDTHS = [20, 38, 36, 42, 15, 15, 14, 38, 38];
@@ -33,9 +34,9 @@ export function drawFunctions(draft: Draft, catalog: readonly Entry[]): void {
   let row = HEADER_ROW + 1;
   const places = placesOfTables(catalog);
   for (const [topic, title] of Object.entries(TOPICS)) {
-    for (let column = 1; column <= WIDTHS.length; column++) page.sheet.getCell(row, column).style = HEADING;
+    WIDTHS.forEach((_, i) => setLook(page, `${columnLetters(i)}${row}`, HEADING));
     put(page, `A${row}`, title, HEADING);
-    page.sheet.getRow(row++).height = 20;
+    setHeight(page, row++, 20);
     for (const entry of catalog.filter((one) => one.topic === topic))
       drawFunction(page, row++, entry, places.get(entry.name));
   }
@@ -55,14 +56,14 @@ function drawFunction(page: Page, row: number, entry: Entry, place: string | und
   put(page, `A${row}`, entry.name, { ...TEXT, font: { ...TEXT.font, bold: true } });
   for (const [column, text] of Object.entries(texts))
     put(page, `${column}${row}`, text, column === "B" ? PROSE : SMALL_PROSE);
-  if (texts.I) page.sheet.getCell(`I${row}`).style = { ...CAUTION, font: { ...CAUTION.font, size: 9, bold: false } };
-  if (place) put(page, `E${row}`, { text: "spills: see there", hyperlink: `#'${TABLES_SHEET}'!${place}` }, LINK);
+  if (texts.I) setLook(page, `I${row}`, { ...CAUTION, font: { ...CAUTION.font, size: 9, bold: false } });
+  if (place) put(page, `E${row}`, { text: "spills: see there", leadsTo: TABLES_SHEET, cell: place }, LINK);
   else if (example) figure(page, `E${row}`, example.formula, { format: formatLike(example.result) });
   const heights = Object.entries(texts).map(([column, text]) => {
-    const lines = Math.ceil(text.length / (page.sheet.getColumn(column).width! * (column === "B" ? 0.95 : 1.05)));
+    const lines = Math.ceil(text.length / (WIDTHS["ABCDEFGHI".indexOf(column)]! * (column === "B" ? 0.95 : 1.05)));
     return lines * (column === "B" ? 15.5 : 12.5);
   });
-  page.sheet.getRow(row).height = Math.max(16, ...heights) + 1;
+  setHeight(page, row, Math.max(16, ...heights) + 1);
 }
 
 const SOURCES_SHOWN = 2;

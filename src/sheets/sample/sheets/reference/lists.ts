@@ -1,5 +1,6 @@
 import type { Draft } from "../../draft";
-import { freeze, put, repeatRows, startPage } from "../../drawing/page";
+import { columnLetters } from "../../../../formula/addresses";
+import { freeze, put, repeatRows, startPage, setHeight } from "../../drawing/page";
 import { HEADER, TEXT } from "../../drawing/style";
 
 /** A list to choose from: its defined name, its heading and its names. */
@@ -19,13 +20,13 @@ export function drawLists(draft: Draft, lists: readonly NameList[]): void {
     widths: lists.map(({ names }) => Math.max(16, ...names.map((name) => name.length + 2))),
   });
   lists.forEach(({ name, heading, names }, i) => {
-    const column = page.sheet.getColumn(i + 1).letter;
+    const column = columnLetters(i);
     put(page, `${column}${HEADER_ROW}`, heading, HEADER);
-    names.forEach((value, j) => put(page, `${column}${HEADER_ROW + 1 + j}`, value, { ...TEXT, numFmt: "@" }));
+    names.forEach((value, j) => put(page, `${column}${HEADER_ROW + 1 + j}`, value, { ...TEXT, numberFormat: "@" }));
     const range = `$${column}$${HEADER_ROW + 1}:$${column}$${HEADER_ROW + names.length}`;
-    draft.book.definedNames.add(`'Lists'!${range}`, name);
+    draft.book.names.push({ name: name, refersTo: `'Lists'!${range}` });
   });
-  page.sheet.getRow(HEADER_ROW).height = 33;
+  setHeight(page, HEADER_ROW, 33);
   freeze(page, HEADER_ROW, 0);
   repeatRows(page, HEADER_ROW, HEADER_ROW);
 }

@@ -51,6 +51,6 @@ function drawMovedSettings(page: Page, row: number): number {
   const last = row + SETTINGS_KEPT + 1;
   put(page, `A${last}`, "first cut", PROSE);
   figure(page, `B${last}`, "=First_cut + Face_moved", { format: FORMAT.four });
-  page.draft.book.definedNames.add(`'${page.sheet.name}'!$A$${row + 1}:$B$${last}`, "Moved_settings");
+  page.draft.book.names.push({ name: "Moved_settings", refersTo: `'${page.sheet.name}'!$A$${row + 1}:$B$${last}` });
   return last + 2;
 }

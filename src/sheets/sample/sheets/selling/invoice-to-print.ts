@@ -1,7 +1,8 @@
 import type { Draft } from "../../draft";
 import { entry, figure } from "../../drawing/cells";
-import { type Page, printOnly, prose, put, startPage } from "../../drawing/page";
-import { COMPUTED, FORMAT, HEADER, KEY, SMALL, TEXT } from "../../drawing/style";
+import { type Page, printOnly, prose, put, startPage, setLook, setWidth } from "../../drawing/page";
+import { type CellStyle, COMPUTED, FORMAT, HEADER, KEY, SMALL, TEXT } from "../../drawing/style";
+import { cellIn } from "../../../../xlsx/write/book";
 
 const HEADER_ROW = 9;
 const LINES_SHOWN = 24;
@@ -18,7 +19,7 @@ const COLUMNS = [
   { header: "Amount", from: "Amount", format: FORMAT.money },
 ];
 
-const SET_IN = { alignment: { horizontal: "left", vertical: "top", indent: 1 } } as const;
+const SET_IN: CellStyle = { across: "left", upright: "top", indent: 1 };
 
 const ofInvoice = (column: string) => `=XLOOKUP(Invoice_shown, Invoices[Invoice], Invoices[${column}])`;
 
@@ -38,7 +39,7 @@ export function drawInvoiceToPrint(draft: Draft): void {
   figure(page, "B5", ofInvoice("Date"), { format: FORMAT.date });
   figure(page, "B6", ofInvoice("Customer"));
   for (const address of ["B4", "B5", "B6"]) {
-    const cell = page.sheet.getCell(address);
+    const cell = cellIn(page.sheet, address);
     cell.style = { ...cell.style, ...SET_IN };
   }
   drawForTheSawyer(page);
@@ -49,12 +50,12 @@ export function drawInvoiceToPrint(draft: Draft): void {
     page,
     LAST + 5,
     "How it was measured. Slabs: board feet by the way named below, thickness as sawn. Boards: piece by piece, whole feet of surface measure, times the thickness. Kiln-dried boards: measured again after the kiln, nothing added for shrinkage.",
-    { ...SMALL, alignment: { wrapText: true, vertical: "top" } },
+    { ...SMALL, wrap: true, upright: "top", across: undefined, indent: undefined },
     3,
   );
   put(page, `A${LAST + 6}`, "Slabs by", SMALL);
   figure(page, `B${LAST + 6}`, "=Tickets_method");
-  page.sheet.getCell(`B${LAST + 6}`).style = SMALL;
+  setLook(page, `B${LAST + 6}`, SMALL);
 }
 
 /** What stands beside the invoice, on the screen only. */
@@ -65,8 +66,8 @@ function drawForTheSawyer(page: Page): void {
   figure(page, "I5", ofInvoice("Lines"), { name: "Lines_shown" });
   put(page, "H6", "Do they add up?", TEXT);
   figure(page, "I6", `=IF(ROUND(SUM(F${FIRST}:F${LAST}), 2)=F${LAST + 1}, "yes, to the cent", "NO: see the lines")`);
-  page.sheet.getColumn("H").width = 18;
-  page.sheet.getColumn("I").width = 20;
+  setWidth(page, "H", 18);
+  setWidth(page, "I", 20);
   printOnly(page, `A1:F${LAST + 6}`);
 }
 
@@ -77,7 +78,7 @@ function drawLine(page: Page, line: number): void {
     const address = `${"ABCDEF"[i]}${row}`;
     const value = `INDEX(Lines[${from}], MATCH(Invoice_shown, Lines[Invoice], 0)+${line - 1})`;
     figure(page, address, `=IF(${line}>Lines_shown, "", ${from === "Piece" ? `${value}&""` : value})`, { format });
-    page.sheet.getCell(address).style = format ? { ...COMPUTED, numFmt: format } : { ...COMPUTED, ...SET_IN };
+    setLook(page, address, format ? { ...COMPUTED, numberFormat: format } : { ...COMPUTED, ...SET_IN });
   });
 }
 
@@ -87,6 +88,6 @@ function drawTotals(page: Page): void {
     const row = LAST + 1 + i;
     put(page, `E${row}`, column, TEXT);
     figure(page, `F${row}`, ofInvoice(column), { format: FORMAT.money });
-    page.sheet.getCell(`F${row}`).style = { ...KEY, numFmt: FORMAT.money };
+    setLook(page, `F${row}`, { ...KEY, numberFormat: FORMAT.money });
   });
 }

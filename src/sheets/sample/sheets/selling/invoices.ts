@@ -64,5 +64,5 @@ export function drawInvoices(draft: Draft): void {
   ]);
   const HEADER_ROW = 9;
   const last = drawMainTable(page, HEADER_ROW, "Invoices", COLUMNS, yardRows("invoices"));
-  draft.book.definedNames.add(`'Invoices'!$A$${HEADER_ROW + 1}:$A$${last}`, "Invoice_list");
+  draft.book.names.push({ name: "Invoice_list", refersTo: `'Invoices'!$A$${HEADER_ROW + 1}:$A$${last}` });
 }

@@ -53,6 +53,6 @@ function drawOutlays(page: Page): void {
     put(page, `D${row}`, says, SMALL);
   });
   const rows = [OUTLAY_ROW + 1, OUTLAY_ROW + OUTLAYS.length];
-  page.draft.book.definedNames.add(`'Partners'!$B$${rows[0]}:$B$${rows[1]}`, "Outlay_payers");
-  page.draft.book.definedNames.add(`'Partners'!$C$${rows[0]}:$C$${rows[1]}`, "Outlay_amounts");
+  page.draft.book.names.push({ name: "Outlay_payers", refersTo: `'Partners'!$B$${rows[0]}:$B$${rows[1]}` });
+  page.draft.book.names.push({ name: "Outlay_amounts", refersTo: `'Partners'!$C$${rows[0]}:$C$${rows[1]}` });
 }

@@ -1,14 +1,14 @@
-import type { Chart } from "../draft";
+import type { Chart } from "./book";
 import { CHART_NS, DRAWING_NS, REL_NS } from "./chart-marks";
-import { escaped } from "../../../xlsx/escaped";
-import { XML_HEAD } from "./xml";
+import { escaped } from "../escaped";
+import { HEADING } from "../namespaces";
 
 const PLACE_NS = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 
 /** The part that places a sheet's charts, the first as rId1 and so on (ECMA-376 Part 1, 20.5). */
 export function drawingPart(charts: readonly Chart[]): string {
   const anchors = charts.map((chart, i) => anchor(chart, i + 1));
-  return `${XML_HEAD}<xdr:wsDr xmlns:xdr="${PLACE_NS}" xmlns:a="${DRAWING_NS}">${anchors.join("")}</xdr:wsDr>`;
+  return `${HEADING}<xdr:wsDr xmlns:xdr="${PLACE_NS}" xmlns:a="${DRAWING_NS}">${anchors.join("")}</xdr:wsDr>`;
 }
 
 function anchor(chart: Chart, number: number): string {

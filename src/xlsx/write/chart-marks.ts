@@ -1,4 +1,4 @@
-import { escaped } from "../../../xlsx/escaped";
+import { escaped } from "../escaped";
 
 /* What every kind of chart is built from (ECMA-376 Part 1, 21.2). */
 

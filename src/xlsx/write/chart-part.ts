@@ -1,4 +1,4 @@
-import type { BarChart, Chart, ScatterChart } from "../draft";
+import type { BarChart, Chart, ScatterChart } from "./book";
 import {
   BROWN,
   CHART_NS,
@@ -16,8 +16,8 @@ import {
   STRAW,
   title,
 } from "./chart-marks";
-import { escaped } from "../../../xlsx/escaped";
-import { XML_HEAD } from "./xml";
+import { escaped } from "../escaped";
+import { HEADING } from "../namespaces";
 
 /** Dark, pale, brown, each with a dark edge: told apart in black and white. */
 const BAR_COLOURS = [INK, STRAW, BROWN];
@@ -27,7 +27,7 @@ const GAP_PERCENT = 60;
 /** The part that holds a chart. */
 export function chartPart(chart: Chart, data: ChartData): string {
   return (
-    XML_HEAD +
+    HEADING +
     `<c:chartSpace xmlns:c="${CHART_NS}" xmlns:a="${DRAWING_NS}" xmlns:r="${REL_NS}"><c:roundedCorners val="0"/><c:chart>` +
     title(chart.title, 1300) +
     `<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>${chart.kind === "bars" ? bars(chart, data) : scatter(chart, data)}</c:plotArea>` +

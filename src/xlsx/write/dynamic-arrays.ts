@@ -1,21 +1,12 @@
-import { XML_HEAD } from "./xml";
+import { HEADING } from "../namespaces";
 
 /**
  * The part that makes a formula with cm="1" a dynamic array one: it spills and Excel puts no @ in front of it.
  * The parts are those of ECMA-376 Part 1, 18.9 (metadata, from memory); the text is as public files of Excel have it.
  */
 export const DYNAMIC_ARRAY_METADATA =
-  XML_HEAD +
+  HEADING +
   `<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray">` +
   `<metadataTypes count="1"><metadataType name="XLDAPR" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/></metadataTypes>` +
   `<futureMetadata name="XLDAPR" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>` +
   `<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>`;
-
-export const METADATA_CONTENT_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml";
-export const METADATA_RELATIONSHIP =
-  "http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata";
-
-/** Marks every array formula of a sheet as a dynamic array. Every array formula of ours is one. */
-export function markSpills(sheetXml: string): string {
-  return sheetXml.replace(/<c (r="[A-Z]+\d+"[^>]*)>(<f t="array")/g, `<c $1 cm="1">$2`);
-}
