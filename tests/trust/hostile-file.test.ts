@@ -1,8 +1,8 @@
-import ExcelJS from "exceljs";
-import JSZip from "jszip";
+import { strToU8, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { startEngine, type Engine } from "../../src/engine/engine";
 import { Refused } from "../../src/xlsx/refused";
+import { tinyParts } from "../hosts/terminal/file/tiny";
 
 const SHEET = "xl/worksheets/sheet1.xml";
 const WORKBOOK = "xl/workbook.xml";
@@ -12,15 +12,14 @@ let engine: Engine;
 beforeAll(async () => void (engine = await startEngine()));
 afterAll(() => engine.stop());
 
+const SOUND = tinyParts({
+  sheets: { S: `<row r="1"><c r="A1"><v>1</v></c></row><row r="2"><c r="A2"><f>A1+1</f><v>0</v></c></row>` },
+});
+
 /** A small sound workbook (A2 is A1 + 1) with a part of it changed. */
 async function workbook(part: string, change: (xml: string) => string): Promise<Uint8Array> {
-  const book = new ExcelJS.Workbook();
-  const sheet = book.addWorksheet("S");
-  sheet.getCell("A1").value = 1;
-  sheet.getCell("A2").value = { formula: "A1+1", result: 0 };
-  const zip = await JSZip.loadAsync(await book.xlsx.writeBuffer());
-  zip.file(part, change((await zip.file(part)?.async("string")) ?? ""));
-  return zip.generateAsync({ type: "uint8array", compression: "DEFLATE" });
+  const parts = { ...SOUND, [part]: change(SOUND[part] ?? "") };
+  return zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])));
 }
 
 const afterCells = (xml: string) => (sheet: string) => sheet.replace("</sheetData>", `</sheetData>${xml}`);

@@ -1,4 +1,3 @@
-import ExcelJS from "exceljs";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { startEngine, type Engine } from "../../src/engine/engine";
@@ -6,7 +5,10 @@ import { openBrowser } from "../browser";
 import { builtFolder } from "../hosts/excel/build";
 import { visitFunctions } from "../hosts/excel/browser-page";
 import { answersInExcelHost } from "./excel-host";
+import { blockOf } from "../../src/formula/addresses";
+import { cellAt, newSheet } from "../../src/xlsx/write/book";
 import {
+  bookOf,
   FIGURE_COLUMNS,
   isTheSameTo12Digits,
   logBook,
@@ -47,27 +49,26 @@ describe("a log book of 10,000 rows in the try-out engine", () => {
   );
 
   it("still looks up what the cells hold after the last change, not before it", async () => {
-    const opened = await engine.open(await lookedUp());
+    const opened = await engine.open(lookedUp());
     const shown = (address: string) => opened.value("Looked up", address);
     expect(["F1", "F2", "F3", "F4", "F5"].map(shown)).toEqual([2, 3, 2, 1, true]);
   });
 });
 
 /** Column B leans on a spilled answer, so it is calculated twice; column F looks things up in B both times. */
-async function lookedUp(): Promise<Uint8Array> {
-  const workbook = new ExcelJS.Workbook();
-  const sheet = workbook.addWorksheet("Looked up");
-  const formula = (address: string, text: string, more: object = {}) => {
-    sheet.getCell(address).value = { formula: text, result: -1, ...more } as ExcelJS.CellFormulaValue;
+function lookedUp(): Uint8Array {
+  const sheet = newSheet("Looked up", { landscape: true, onePage: false, footer: "" });
+  const formula = (address: string, text: string, fills?: string) => {
+    cellAt(sheet, address).content = { formula: text, result: -1, ...(fills ? { fills: blockOf(fills) } : {}) };
   };
-  formula("D9", '_xldudf_BOLE_LOGSCALE({12;16;20;20;24},12,"Doyle")', { shareType: "array", ref: "D9:D13" });
+  formula("D9", '_xldudf_BOLE_LOGSCALE({12;16;20;20;24},12,"Doyle")', "D9:D13");
   for (const row of [1, 2, 3, 4]) formula(`B${row}`, `D${row + 9}+0`);
   formula("F1", "COUNTIF(B1:B4,192)");
   formula("F2", "SUM((B1:B4>=192)*1)");
   formula("F3", "MATCH(192,B1:B4,0)");
   formula("F4", "_xlfn.XLOOKUP(108,B1:B4,{1;2;3;4})");
   formula("F5", "B4=300");
-  return new Uint8Array(await workbook.xlsx.writeBuffer());
+  return bookOf(sheet);
 }
 
 describe("a log book of 20,000 rows in Excel's host", () => {

@@ -1,7 +1,9 @@
-import ExcelJS from "exceljs";
 import { lineAmount } from "../../src/math/money/cents";
 import { logScaleBoardFeet } from "../../src/math/logs/log-scale";
 import { logWeightLb } from "../../src/math/wood/weight";
+import { blockOf } from "../../src/formula/addresses";
+import { cellAt, newSheet, type Sheet } from "../../src/xlsx/write/book";
+import { writeBook } from "../../src/xlsx/write/write-book";
 
 /** An invented log book of any length, with its scale, weight and price by the bare formulas: what no host may lose. */
 export interface LogRow {
@@ -57,35 +59,39 @@ export const FIGURE_COLUMNS = ["E", "F", "G"] as const;
 export const SPILLED_COLUMN = "I";
 
 /** The log book as a file, three formulas a row; every stored value is wrong, so that only a calculation is right. */
-export function logBook(rows: number): Promise<Uint8Array> {
+export function logBook(rows: number): Uint8Array {
   return written(rows, (sheet) => {
     for (let row = 1; row <= rows; row++)
       for (const [at, formula] of formulasOf(row).entries())
-        sheet.getCell(`${FIGURE_COLUMNS[at]}${row}`).value = { formula, result: -1 };
+        cellAt(sheet, { row: row - 1, column: 4 + at }).content = { formula, result: -1 };
   });
 }
 
 /** The same logs with the scale of all of them as one formula that spills. */
-export function spilledLogBook(rows: number): Promise<Uint8Array> {
+export function spilledLogBook(rows: number): Uint8Array {
   return written(rows, (sheet) => {
-    sheet.getCell(`${SPILLED_COLUMN}1`).value = {
+    cellAt(sheet, `${SPILLED_COLUMN}1`).content = {
       formula: `_xldudf_BOLE_LOGSCALE(B1:B${rows},D1:D${rows},"Doyle")`,
       result: -1,
-      shareType: "array",
-      ref: `${SPILLED_COLUMN}1:${SPILLED_COLUMN}${rows}`,
-    } as ExcelJS.CellFormulaValue;
+      fills: blockOf(`${SPILLED_COLUMN}1:${SPILLED_COLUMN}${rows}`),
+    };
   });
 }
 
-async function written(rows: number, withFormulas: (sheet: ExcelJS.Worksheet) => void): Promise<Uint8Array> {
-  const workbook = new ExcelJS.Workbook();
-  const sheet = workbook.addWorksheet(SHEET);
-  for (let at = 0; at < rows; at++) {
-    const { species, smallIn, largeIn, lengthFt } = logRow(at);
-    sheet.addRow([species, smallIn, largeIn, lengthFt]);
+function written(rows: number, withFormulas: (sheet: Sheet) => void): Uint8Array {
+  const sheet = newSheet(SHEET, { landscape: true, onePage: false, footer: "" });
+  for (let row = 0; row < rows; row++) {
+    const { species, smallIn, largeIn, lengthFt } = logRow(row);
+    for (const [column, content] of [species, smallIn, largeIn, lengthFt].entries())
+      if (content !== null) cellAt(sheet, { row, column }).content = content;
   }
   withFormulas(sheet);
-  return new Uint8Array(await workbook.xlsx.writeBuffer());
+  return bookOf(sheet);
+}
+
+/** A workbook of one sheet. */
+export function bookOf(sheet: Sheet): Uint8Array {
+  return writeBook({ title: "Logs", author: "", at: new Date("2026-01-01T00:00:00Z"), sheets: [sheet], names: [] }, {});
 }
 
 /** What is wrong with the figures of the rows, the first few in words. `isSame` says how near is near enough. */

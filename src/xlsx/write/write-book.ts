@@ -65,26 +65,33 @@ function addSheet(
   });
   const tables = own.map(([id]) => id);
   const drawing = sheet.charts.length > 0 ? `rId${own.length + 1}` : undefined;
-  if (drawing) {
-    addDrawing(parts, book, sheet, at + 1);
-    own.push([drawing, `${OFFICE}/drawing`, `../drawings/drawing${at + 1}.xml`]);
-  }
+  if (drawing) own.push([drawing, `${OFFICE}/drawing`, `../${addDrawing(parts, book, sheet)}`]);
   const xml = sheetPart(sheet, styles, texts, { tables, ...(drawing ? { drawing } : {}) });
   parts.set(`xl/worksheets/sheet${at + 1}.xml`, { xml, type: `${SPREADSHEET}.worksheet+xml` });
   if (own.length > 0) parts.set(`xl/worksheets/_rels/sheet${at + 1}.xml.rels`, relations(own));
 }
 
-/** One drawing a sheet, one part a chart. */
-function addDrawing(parts: Parts, book: Book, sheet: Sheet, number: number): void {
+/** One drawing a sheet, one part a chart. Answers the drawing's name within the workbook's folder. */
+function addDrawing(parts: Parts, book: Book, sheet: Sheet): string {
   const charts = sheet.charts.map((chart, at): [string, string, string] => {
-    const name = `xl/charts/chart${number}_${at + 1}.xml`;
+    const name = freeName(parts, "charts/chart");
     const holding = book.sheets.find((one) => one.name === chart.data);
     if (!holding) throw new Error(`A chart on ${sheet.name} takes its values from ${chart.data}, which is not there`);
-    parts.set(name, { xml: chartPart(chart, { sheet: chart.data, valuesOf: valuesOn(holding) }), type: CHART });
-    return [`rId${at + 1}`, `${OFFICE}/chart`, name.replace("xl/", "../")];
+    const data = { sheet: chart.data, valuesOf: valuesOn(holding) };
+    parts.set(`xl/${name}`, { xml: chartPart(chart, data), type: CHART });
+    return [`rId${at + 1}`, `${OFFICE}/chart`, `../${name}`];
   });
-  parts.set(`xl/drawings/drawing${number}.xml`, { xml: drawingPart(sheet.charts), type: DRAWING });
-  parts.set(`xl/drawings/_rels/drawing${number}.xml.rels`, relations(charts));
+  const name = freeName(parts, "drawings/drawing");
+  parts.set(`xl/${name}`, { xml: drawingPart(sheet.charts), type: DRAWING });
+  parts.set(`xl/${name.replace("drawings/", "drawings/_rels/")}.rels`, relations(charts));
+  return name;
+}
+
+/** The first number that no part of this kind has yet. */
+function freeName(parts: Parts, kind: string): string {
+  let number = 1;
+  while (parts.has(`xl/${kind}${number}.xml`)) number++;
+  return `${kind}${number}.xml`;
 }
 
 function tableXml({ name, block, columns, filters }: Table, id: number): string {

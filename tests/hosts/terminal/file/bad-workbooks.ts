@@ -1,4 +1,4 @@
-import JSZip from "jszip";
+import { strToU8, zipSync } from "fflate";
 import { tiny, tinyParts, zipped } from "./tiny";
 
 const MEGABYTE = 1024 * 1024;
@@ -65,37 +65,35 @@ function ole(text: string): Uint8Array {
   return Buffer.concat([Buffer.from(heading), Buffer.alloc(500), Buffer.from(text, "utf16le"), Buffer.alloc(500)]);
 }
 
-function withSheet(change: (xml: string) => string): Promise<Uint8Array> {
+function withSheet(change: (xml: string) => string): Uint8Array {
   const parts = tinyParts(GOOD);
   return zipped({ ...parts, "xl/worksheets/sheet1.xml": change(parts["xl/worksheets/sheet1.xml"]!) });
 }
 
-function withTypes(change: (xml: string) => string): Promise<Uint8Array> {
+function withTypes(change: (xml: string) => string): Uint8Array {
   const parts = tinyParts(GOOD);
   return zipped({ ...parts, "[Content_Types].xml": change(parts["[Content_Types].xml"]!) });
 }
 
-function missingSheet(): Promise<Uint8Array> {
+function missingSheet(): Uint8Array {
   const parts = Object.entries(tinyParts(GOOD)).filter(([name]) => name !== "xl/worksheets/sheet1.xml");
   return zipped(Object.fromEntries(parts));
 }
 
 /** A stored part with one bit turned, which only its checksum shows. */
-async function flipped(): Promise<Uint8Array> {
-  const zip = new JSZip();
-  for (const [name, text] of Object.entries(tinyParts(GOOD))) zip.file(name, text);
-  const bytes = Buffer.from(await zip.generateAsync({ type: "uint8array", compression: "STORE" }));
+function flipped(): Uint8Array {
+  const parts = Object.entries(tinyParts(GOOD)).map(([name, text]) => [name, strToU8(text)] as const);
+  const bytes = Buffer.from(zipSync(Object.fromEntries(parts), { level: 0 }));
   const at = bytes.indexOf("BOARDFEET(1,12,2)") + "BOARDFEET(1,12,".length;
   bytes[at] = "3".charCodeAt(0);
   return bytes;
 }
 
 /** A workbook with twenty megabytes of noughts, whose directory says that it unpacks to this many bytes. */
-async function bomb(said: number): Promise<Uint8Array> {
-  const zip = new JSZip();
-  for (const [name, text] of Object.entries(tinyParts(GOOD))) zip.file(name, text);
-  zip.file("xl/media/noughts.bin", new Uint8Array(20 * MEGABYTE));
-  const bytes = Buffer.from(await zip.generateAsync({ type: "uint8array", compression: "DEFLATE" }));
+function bomb(said: number): Uint8Array {
+  const parts = Object.entries(tinyParts(GOOD)).map(([name, text]) => [name, strToU8(text)] as const);
+  const noughts = { "xl/media/noughts.bin": new Uint8Array(20 * MEGABYTE) };
+  const bytes = Buffer.from(zipSync({ ...Object.fromEntries(parts), ...noughts }, { level: 1 }));
   const entry = bytes.lastIndexOf("xl/media/noughts.bin") - 46;
   bytes.writeUInt32LE(said, entry + 24);
   return bytes;

@@ -44,7 +44,7 @@ describe("LibreOffice, another program than Excel", () => {
   }
 
   it("opens a shared workbook and shows its values", async () => {
-    const { bytes } = await shared(await yard(), engine, AT);
+    const { bytes } = await shared(yard(), engine, AT);
     const sheet = opened(bytes, "yard", "Logs");
     expect(sheet.slice(1, 4).map((row) => row[2])).toEqual(["192", "300", "#N/A"]);
     expect(sheet[5]![0]).toBe("Total 1 < 2");
@@ -75,7 +75,7 @@ describe("LibreOffice, another program than Excel", () => {
   });
 
   it("opens a recalculated workbook and shows the new values", async () => {
-    const { bytes } = await recalculated(await yard(), engine, AT);
+    const { bytes } = await recalculated(yard(), engine, AT);
     const sheet = opened(bytes, "again", "Logs");
     // It keeps the numbers of functions that it does not know; their errors it calculates itself, to #NAME?.
     expect(sheet.slice(1, 4).map((row) => row[2])).toEqual(["192", "300", "#NAME?"]);

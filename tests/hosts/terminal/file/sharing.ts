@@ -1,6 +1,6 @@
-import ExcelJS from "exceljs";
 import { afterAll, beforeAll, expect } from "vitest";
 import { startEngine, type Engine } from "../../../../src/engine/engine";
+import { readWorkbook } from "../../../../src/engine/workbook/read";
 import { shared } from "../../../../src/hosts/terminal/file/share";
 import { differences, partsOf, tiny, type Tiny } from "./tiny";
 
@@ -31,12 +31,9 @@ export const shareTiny = async (what: Tiny) => share(await tiny(what));
 export const row = (cells: string, number = 1) => `<row r="${number}">${cells}</row>`;
 
 /** What the copy says about itself: its last sheet's first two columns. */
-export async function aboutSheet(bytes: Uint8Array): Promise<string[]> {
-  const book = new ExcelJS.Workbook();
-  await book.xlsx.load(bytes as unknown as ExcelJS.Buffer);
-  const lines: string[] = [];
-  book.worksheets
-    .at(-1)!
-    .eachRow((line) => void lines.push([line.getCell(1).text, line.getCell(2).text].join(" ").trim()));
-  return lines;
+export function aboutSheet(bytes: Uint8Array): string[] {
+  const { cells } = readWorkbook(bytes).sheets.at(-1)!;
+  const lines = new Map<number, string[]>();
+  for (const { row, value } of cells) lines.set(row, [...(lines.get(row) ?? []), String(value ?? "")]);
+  return [...lines.values()].map((line) => line.join(" ").trim());
 }

@@ -1,4 +1,4 @@
-import JSZip from "jszip";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { packedFile, zipOf } from "../../../../src/xlsx/zip";
 
 const HEADING = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
@@ -24,14 +24,12 @@ export interface Tiny {
 }
 
 /** The smallest workbook that holds these cells, written part by part so that a test sees every sign of it. */
-export function tiny(what: Tiny): Promise<Uint8Array> {
+export function tiny(what: Tiny): Uint8Array {
   return zipped(tinyParts(what));
 }
 
-export function zipped(parts: Record<string, string>): Promise<Uint8Array> {
-  const zip = new JSZip();
-  for (const [name, text] of Object.entries(parts)) zip.file(name, text, { createFolders: false });
-  return zip.generateAsync({ type: "uint8array", compression: "DEFLATE" });
+export function zipped(parts: Record<string, string>): Uint8Array {
+  return zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])));
 }
 
 /** Parts in their bytes, packed by our own packer. */
@@ -75,15 +73,14 @@ function relations(all: [string, string][]): string {
 }
 
 /** The parts of a workbook file as text. */
-export async function partsOf(bytes: Uint8Array): Promise<Record<string, string>> {
-  const zip = await JSZip.loadAsync(bytes);
-  const files = Object.values(zip.files).filter(({ dir }) => !dir);
-  return Object.fromEntries(await Promise.all(files.map(async (one) => [one.name, await one.async("binarystring")])));
+export function partsOf(bytes: Uint8Array): Record<string, string> {
+  const files = Object.entries(unzipSync(bytes)).filter(([name]) => !name.endsWith("/"));
+  return Object.fromEntries(files.map(([name, content]) => [name, strFromU8(content, true)]));
 }
 
 /** Which parts are not in both files byte for byte. */
-export async function differences(before: Uint8Array, after: Uint8Array) {
-  const [old, now] = [await partsOf(before), await partsOf(after)];
+export function differences(before: Uint8Array, after: Uint8Array) {
+  const [old, now] = [partsOf(before), partsOf(after)];
   return {
     changed: Object.keys(old)
       .filter((name) => name in now && now[name] !== old[name])
