@@ -6,7 +6,7 @@ import { builtFolder } from "../hosts/excel/build";
 import { visitFunctions } from "../hosts/excel/browser-page";
 import { answersInExcelHost } from "./excel-host";
 import { blockOf } from "../../src/formula/addresses";
-import { cellAt, newSheet } from "../../src/xlsx/write/book";
+import { cellIn, newSheet } from "../../src/xlsx/write/book";
 import {
   bookOf,
   FIGURE_COLUMNS,
@@ -59,7 +59,7 @@ describe("a log book of 10,000 rows in the try-out engine", () => {
 function lookedUp(): Uint8Array {
   const sheet = newSheet("Looked up", { landscape: true, onePage: false, footer: "" });
   const formula = (address: string, text: string, fills?: string) => {
-    cellAt(sheet, address).content = { formula: text, result: -1, ...(fills ? { fills: blockOf(fills) } : {}) };
+    cellIn(sheet, address).content = { formula: text, result: -1, ...(fills ? { fills: blockOf(fills) } : {}) };
   };
   formula("D9", '_xldudf_BOLE_LOGSCALE({12;16;20;20;24},12,"Doyle")', "D9:D13");
   for (const row of [1, 2, 3, 4]) formula(`B${row}`, `D${row + 9}+0`);

@@ -2,7 +2,7 @@ import { lineAmount } from "../../src/math/money/cents";
 import { logScaleBoardFeet } from "../../src/math/logs/log-scale";
 import { logWeightLb } from "../../src/math/wood/weight";
 import { blockOf } from "../../src/formula/addresses";
-import { cellAt, newSheet, type Sheet } from "../../src/xlsx/write/book";
+import { cellIn, newSheet, type Sheet } from "../../src/xlsx/write/book";
 import { writeBook } from "../../src/xlsx/write/write-book";
 
 /** An invented log book of any length, with its scale, weight and price by the bare formulas: what no host may lose. */
@@ -63,14 +63,14 @@ export function logBook(rows: number): Uint8Array {
   return written(rows, (sheet) => {
     for (let row = 1; row <= rows; row++)
       for (const [at, formula] of formulasOf(row).entries())
-        cellAt(sheet, { row: row - 1, column: 4 + at }).content = { formula, result: -1 };
+        cellIn(sheet, { row: row - 1, column: 4 + at }).content = { formula, result: -1 };
   });
 }
 
 /** The same logs with the scale of all of them as one formula that spills. */
 export function spilledLogBook(rows: number): Uint8Array {
   return written(rows, (sheet) => {
-    cellAt(sheet, `${SPILLED_COLUMN}1`).content = {
+    cellIn(sheet, `${SPILLED_COLUMN}1`).content = {
       formula: `_xldudf_BOLE_LOGSCALE(B1:B${rows},D1:D${rows},"Doyle")`,
       result: -1,
       fills: blockOf(`${SPILLED_COLUMN}1:${SPILLED_COLUMN}${rows}`),
@@ -83,7 +83,7 @@ function written(rows: number, withFormulas: (sheet: Sheet) => void): Uint8Array
   for (let row = 0; row < rows; row++) {
     const { species, smallIn, largeIn, lengthFt } = logRow(row);
     for (const [column, content] of [species, smallIn, largeIn, lengthFt].entries())
-      if (content !== null) cellAt(sheet, { row, column }).content = content;
+      if (content !== null) cellIn(sheet, { row, column }).content = content;
   }
   withFormulas(sheet);
   return bookOf(sheet);
