@@ -50,7 +50,13 @@ function calledInPage({ name, columns, rows, rowsACall }: Given & { rows: number
     );
   const answers: unknown[][][] = [];
   const started = performance.now();
-  for (const call of calls) answers.push(formula(...call, { functionName: name, address: "Sheet1!A1" }));
+  for (const call of calls)
+    try {
+      answers.push(formula(...call, { functionName: name, address: "Sheet1!A1" }));
+    } catch (thrown) {
+      // An answer of one error is thrown; Excel shows it in the cell.
+      answers.push([[thrown]]);
+    }
   const tookMs = performance.now() - started;
   const column = answers.flat().map((row) => {
     const cell = row[0];

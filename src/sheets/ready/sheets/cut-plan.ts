@@ -1,6 +1,7 @@
 import { ALWAYS, type ReadySheet } from "../ready-sheet";
 
-const PLAN = "{Small end}, {Length}, Table[[Thickness]:[Price]], {Kerf}, {Pattern}, {name of taper}:{cant widths}";
+const PLAN =
+  "{Small end}, {Length}, Table[[Thickness]:[Price]], {Kerf}, {Pattern}, {name of bed clearance}:{cant widths}";
 
 /** A head scale reads down to 1/32 in, which is 0.03125. */
 const HEIGHT = "0.0####";
@@ -18,10 +19,15 @@ export const CUT_PLAN: ReadySheet = {
     { label: "Length", kind: "text", value: "8-6", note: "feet (invented)" },
     { label: "Kerf", kind: "text", value: "1/8", note: "inches (invented: measure a cut)" },
     { label: "Pattern", kind: "text", value: "live", note: "live, slab, cant or quarter", list: "patterns" },
+    {
+      label: "bed clearance",
+      kind: "text",
+      value: "",
+      note: "inches: the lowest height that clears dogs and log rests",
+    },
     { label: "taper", kind: "text", value: "0.5", note: "inches of diameter in 4 ft; 0 for none" },
     { label: "trim", kind: "text", value: "", note: "inches of length to leave for trimming" },
-    { label: "minimum width", kind: "text", value: "", note: "inches; blank: 3" },
-    { label: "bed clearance", kind: "text", value: "", note: "inches; lowest the blade may go" },
+    { label: "minimum width", kind: "text", value: "3", note: "inches" },
     { label: "guide opening", kind: "text", value: "", note: "inches between the blade guides at their widest" },
     { label: "cant widths", kind: "text", value: "", note: "inches to try for a cant, such as 4, 6, 8" },
   ],
