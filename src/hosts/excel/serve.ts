@@ -1,59 +1,28 @@
-import { execFileSync, spawn, spawnSync } from "node:child_process";
-import { copyFileSync, existsSync, mkdirSync, rmSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { homedir } from "node:os";
-import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { getHttpsServerOptions } from "office-addin-dev-certs";
 import webpack from "webpack";
 import DevServer from "webpack-dev-server";
 import { DEVELOPMENT_ADDRESS } from "../../catalog/address";
+import { placingOn, take } from "./this-machine";
 
 /**
  * `npm run excel`: serves the add-in from this machine over https and puts it into the Excel that is installed here.
- * Ctrl+C takes it out again.
+ * Ctrl+C takes it out again, and so does `npm run excel -- stop` where the window was closed instead.
  */
 const MANIFEST = fileURLToPath(new URL("../../../dist/manifest.xml", import.meta.url));
+const TEMPLATE = new URL("../../../manifest/manifest.xml", import.meta.url);
+const [, id = ""] = /<Id>([^<]+)<\/Id>/.exec(readFileSync(TEMPLATE, "utf8")) ?? [];
 
-/** Microsoft's tool that tells Excel on Windows of an add-in. It cannot be installed elsewhere, so it is fetched here. */
-const SIDELOADER = "npx --yes office-addin-debugging@7.0.0";
-
-/** Where Excel on a Mac looks for add-ins that are tried out. */
-const MAC_EXCEL = join(homedir(), "Library/Containers/com.microsoft.Excel");
-const MAC_MANIFEST = join(MAC_EXCEL, "Data/Documents/wef/bole.manifest.xml");
-
-interface Excel {
-  /** What is missing here, in one line; undefined when all is there. */
-  missing(): string | undefined;
-  putIn(): void;
-  takeOut(): void;
+const placing = placingOn({ platform: process.platform, home: homedir(), has: existsSync }, { id, manifest: MANIFEST });
+if (process.argv[2] === "stop") {
+  if (placing.takeOut.length === 0) console.log(placing.missing);
+  take(placing.takeOut, console.log);
+  process.exit(0);
 }
-
-const EXCEL_BY_PLATFORM: Partial<Record<NodeJS.Platform, Excel>> = {
-  win32: {
-    missing: () => undefined,
-    // Excel loads from this server while the tool still runs, so nothing here may wait for it.
-    putIn: () => void spawn(`${SIDELOADER} start "${MANIFEST}" desktop --app excel`, { stdio: "inherit", shell: true }),
-    takeOut: () => void spawnSync(`${SIDELOADER} stop "${MANIFEST}"`, { stdio: "inherit", shell: true }),
-  },
-  darwin: {
-    missing: () =>
-      existsSync(MAC_EXCEL) ? undefined : "Excel has not been started on this Mac yet. Start it once, then try again.",
-    putIn: () => {
-      mkdirSync(join(MAC_MANIFEST, ".."), { recursive: true });
-      copyFileSync(MANIFEST, MAC_MANIFEST);
-      execFileSync("open", ["-a", "Microsoft Excel"]);
-      console.log("In Excel: Home, Add-ins, Bole. Was Excel open already? Quit it and start it again.");
-    },
-    takeOut: () => rmSync(MAC_MANIFEST, { force: true }),
-  },
-};
-
-const excel = EXCEL_BY_PLATFORM[process.platform];
-const missing = excel
-  ? excel.missing()
-  : "Excel runs on Windows and macOS only. Here: npm start for the try-out sheet, or npm run build for Excel on the web.";
-if (!excel || missing) {
-  console.error(missing);
+if (placing.missing) {
+  console.error(placing.missing);
   process.exit(1);
 }
 
@@ -84,12 +53,13 @@ await server.start();
 function onceBuilt(): (stats: { hasErrors(): boolean }) => void {
   let isIn = false;
   process.once("SIGINT", () => {
-    if (isIn) excel?.takeOut();
+    if (isIn) take(placing.takeOut, console.log);
     process.exit(0);
   });
   return (stats) => {
     if (isIn || stats.hasErrors()) return;
     isIn = true;
-    excel?.putIn();
+    take(placing.putIn, console.log);
+    console.log(placing.next);
   };
 }
