@@ -64,7 +64,14 @@ describe("the reference pages", () => {
 
   it("list the settings of CUTPLAN one under the other, a group for each thing they are about", () => {
     const html = pages.get("CUTPLAN.html")!;
-    expect(html).toContain("<dt>The mill</dt><dd>scale step (1/32)</dd><dd>rip kerf (as the kerf)</dd>");
+    const group = html.slice(html.indexOf("<h3>The mill</h3>"), html.indexOf("<h3>The log</h3>"));
+    expect(group.match(/<dt><code>[^<]*/g)).toEqual(
+      ["bed clearance", "guide opening", "scale step", "first cut", "unit"].map((name) => `<dt><code>${name}`),
+    );
+    expect(group).toMatch(
+      /scale step<\/code><\/dt><dd>[^<]+<\/dd><dd><span class="quiet">Bare number: inches\. Left out: 1\/32\./,
+    );
+    expect(html).toContain("For 0 write &quot;0 deg&quot;: a number 0 could be a blank and is refused; left out: 45.");
     expect(html).toContain("<p>Settings are two columns of name and value");
     expect(pages.get("LOGSCALE.html")).toContain("<p>Long logs: ");
   });

@@ -52,6 +52,42 @@ const QUARTER = "Quarter";
 
 /** Every setting of the cut plan, once. The page, the pane's form and the sheets are made of this. */
 export const CUT_SETTINGS: { readonly [K in keyof PlanSettings]: Setting<PlanSettings[K]> } = {
+  "bed clearance": {
+    group: MILL,
+    says: "The lowest height of the blade that clears dogs and log rests, taken up to a whole scale step; every mill with dogs has to be given it.",
+    read: inches,
+    uses: ALL,
+    field: { label: "Bed clearance", example: "1", place: "first" },
+  },
+  "guide opening": {
+    group: MILL,
+    says: "The widest cut that the blade guides allow.",
+    read: inches,
+    uses: ALL,
+    otherwise: "no limit",
+    field: { label: "Guide opening", example: "30", place: "more" },
+  },
+  "scale step": {
+    group: MILL,
+    says: "One step of the saw head's scale.",
+    read: inches,
+    uses: ALL,
+    otherwise: "1/32",
+  },
+  "first cut": {
+    group: MILL,
+    says: "Height of the first cut, to see what another than the best would give.",
+    read: inches,
+    uses: ["live", "slab"],
+    otherwise: "the best",
+  },
+  unit: {
+    group: MILL,
+    says: "Unit of the blade heights and drops in the answer.",
+    read: oneOf(HEIGHT_UNITS),
+    uses: ALL,
+    otherwise: "in",
+  },
   "large end": {
     group: LOG,
     says: "Diameter of the other end, up and down as the log lies.",
@@ -92,42 +128,6 @@ export const CUT_SETTINGS: { readonly [K in keyof PlanSettings]: Setting<PlanSet
     read: oneOf({ up: [], down: [], side: ["sideways"] }),
     uses: EDGED,
     needs: "sweep",
-  },
-  "bed clearance": {
-    group: MILL,
-    says: "The lowest height of the blade that clears dogs and log rests, taken up to a whole scale step; every mill with dogs has to be given it.",
-    read: inches,
-    uses: ALL,
-    field: { label: "Bed clearance", example: "1", place: "first" },
-  },
-  "guide opening": {
-    group: MILL,
-    says: "The widest cut that the blade guides allow.",
-    read: inches,
-    uses: ALL,
-    otherwise: "no limit",
-    field: { label: "Guide opening", example: "30", place: "more" },
-  },
-  "scale step": {
-    group: MILL,
-    says: "One step of the saw head's scale.",
-    read: inches,
-    uses: ALL,
-    otherwise: "1/32",
-  },
-  "first cut": {
-    group: MILL,
-    says: "Height of the first cut, to see what another than the best would give.",
-    read: inches,
-    uses: ["live", "slab"],
-    otherwise: "the best",
-  },
-  unit: {
-    group: MILL,
-    says: "Unit of the blade heights and drops in the answer.",
-    read: oneOf(HEIGHT_UNITS),
-    uses: ALL,
-    otherwise: "in",
   },
   "minimum width": {
     group: WIDTHS,

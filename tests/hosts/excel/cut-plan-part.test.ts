@@ -47,6 +47,20 @@ describe("a log planned in the pane", () => {
     expect((await contents(pane.page, "Logs"))["F5"]).toBe('=BOLE.CUTPLAN(A2, B2, {"5/4";"8/4"}, "1/8")');
   });
 
+  it("asks for the bed clearance and the large end before the rest, and writes a zero so that it is no blank", async () => {
+    const labels = await pane.page.locator("form[aria-label='A log to cut'] label:visible").allTextContents();
+    expect(labels.slice(4)).toEqual(["Bed clearance", "Diameter of the large end", "Pattern"]);
+    await pane.page.getByText("More about the log and the mill").click();
+    await show({ ...LOG, "Bed clearance": "1", Taper: "0" });
+    await expect.poll(() => said(pane.page)).toMatch(/board feet in/);
+    await choose(pane.page, "F6");
+    await pane.page.getByRole("button", { name: "Put the formula into the chosen cell" }).click();
+    await expect
+      .poll(() => said(pane.page))
+      .toBe('Logs!F6 now holds =BOLE.CUTPLAN(20, "8-6", {"5/4";"8/4"}, "1/8", , {"bed clearance",1;"taper","0"})');
+    await fill({ "Bed clearance": "", Taper: "" });
+  });
+
   it("puts pattern and settings into the formula, and asks for the widths of a cant", async () => {
     await pane.page.getByLabel("Pattern").selectOption("cant");
     await show();
@@ -113,7 +127,8 @@ describe("the part Cut plan", () => {
     await pane.page.keyboard.press("Enter");
     await plan().locator("svg").waitFor();
     const reached: string[] = [];
-    for (let i = 0; i < 8; i++) {
+    // bed clearance, large end, pattern, the folded settings, then what is wanted below
+    for (let i = 0; i < 10; i++) {
       await pane.page.keyboard.press("Tab");
       reached.push(
         await pane.page.evaluate(

@@ -1,4 +1,4 @@
-import type { Board } from "../../../math/sawing/cut-plan/flitch";
+import type { Board } from "../../../math/sawing/cut-plan/board";
 import type { View } from "../../../math/sawing/cut-plan/plan";
 import { inchesText, quartersText } from "../../../math/sawing/inches-text";
 import { FONT, widthOf } from "../../drawing/marks";

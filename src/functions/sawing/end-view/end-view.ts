@@ -1,7 +1,7 @@
 import { boxesOf, canvasFor, figureAt, sizeText, upReach, type Canvas } from "./canvas";
 import { description, headline, legend, titleOf } from "./text";
 import { quarterLabels, quarterMarks } from "./quarter-marks";
-import type { Board } from "../../../math/sawing/cut-plan/flitch";
+import type { Board } from "../../../math/sawing/cut-plan/board";
 import type { Outline, Pass, Placed, Plan, View } from "../../../math/sawing/cut-plan/plan";
 import { inchesText } from "../../../math/sawing/inches-text";
 import { escaped } from "../../../xlsx/escaped";

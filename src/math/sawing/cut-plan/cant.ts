@@ -1,12 +1,14 @@
+import { sumOf } from "../../numbers";
 import { halfAcrossAt, halfUpAt, type BoardWidth, type CutJob } from "./cut-job";
 import { bestPlace, type CantPlace } from "./cant-place";
-import { edgedFlitches, type Board, type Flitches } from "./flitch";
-import { quarterTurned, sectionsOf, straightWidth } from "./flitch-width";
+import type { Board } from "./board";
+import { edgedFlitches, type Flitches } from "./flitch";
 import { mustGoBetweenGuides } from "./guides";
 import { jacket, jacketBoards, jacketWorth, type Jacket } from "./jacket";
-import { passesDown, placed, sawDown, stackWorth, sumOf, viewOfLog } from "./live";
+import { passesDown, placed, sawDown, stackWorth, viewOfLog } from "./live";
 import type { Pass, Sawn, View } from "./plan";
 import { NEAR_IN } from "./scale-steps";
+import { quarterTurned, sectionsOf, straightBoards } from "./straight-flitch";
 import { widthMenus } from "./width-menu";
 
 /** A cant in the log, and the boards outside its faces, from the cant out. */
@@ -31,9 +33,9 @@ export function sawCant(job: CutJob): Sawn {
   const pithIn = halfUpAt(job.log, job.log.lengthIn);
   const topIn = 2 * halfAcrossAt(job.log, job.log.lengthIn);
   const through = ({ lowIn, highIn }: Place) =>
-    edgedFlitches(job, straightWidth(turned, pithIn - lowIn, highIn - pithIn), menus);
+    edgedFlitches(job, straightBoards(job, turned, menus, pithIn - lowIn, highIn - pithIn), menus);
 
-  const outside = edgedFlitches(job, straightWidth(sections), menus);
+  const outside = edgedFlitches(job, straightBoards(job, sections, menus), menus);
   const widths = job.cantWidths.filter((width) => cantFits(job, width));
   const placesFor = job.cantOffset === "free" ? freePlaces(job, outside) : centredPlace(job, outside);
   const best = bestPlace(widths.map(placesFor), pithIn, (place) => stackWorth(job, topIn, through(place)));

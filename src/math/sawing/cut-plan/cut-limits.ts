@@ -4,7 +4,7 @@ import { IN_PER_FT } from "../../units";
 import type { CutJob, Sweep } from "./cut-job";
 import { inchesText } from "../inches-text";
 import { NEAR_IN, nearestSteps } from "./scale-steps";
-import { STATION_IN } from "./swept-width";
+import { STATION_IN } from "./swept-flitch";
 
 /** More taper, or a flatter log, is another size in its cell (common practice, no source). */
 const MOST_TAPER_IN = 12;

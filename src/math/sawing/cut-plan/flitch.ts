@@ -1,25 +1,7 @@
-import { IN_PER_FT } from "../../units";
-import type { CutJob, Product } from "./cut-job";
-import type { FlitchWidth } from "./flitch-width";
-import { SLACK } from "./scale-steps";
-import { boardFeetOf, type WidthMenu } from "./width-menu";
-
-/** A flitch and what is edged or ripped out of it, where it lay in the log. Heights are above the bed. */
-export interface Board {
-  product: Product;
-  lowIn: number;
-  highIn: number;
-  lengthFt: number;
-  /** Nominal widths of the boards side by side, and how wide they are sawn. */
-  widthsIn: number[];
-  greenWidthsIn: number[];
-  /** The middle of the boards across the log, and their start from the small end. */
-  middleIn: number;
-  startIn: number;
-  boardFeet: number;
-  /** Board feet, or money, less the cost of the pass. */
-  value: number;
-}
+import type { Best } from "./best-length";
+import { boardOf, type Board } from "./board";
+import type { CutJob } from "./cut-job";
+import type { WidthMenu } from "./width-menu";
 
 /** What may be had of a flitch whose lower face is at a height. */
 export interface Flitches {
@@ -27,78 +9,37 @@ export interface Flitches {
   board(product: number, lowIn: number): Board;
 }
 
-/** Square-edged boards out of a flitch: the length, and the widths in it, that are worth most. */
-export function edgedFlitches(job: CutJob, width: FlitchWidth, menus: readonly WidthMenu[]): Flitches {
-  const { stepIn, lengthsFt, products, passCost, wane } = job;
-  const last = lengthsFt.length - 1;
-  const usableSteps = (i: number) => Math.floor(width.usableIn(i) / stepIn + SLACK);
+/** The square-edged boards that go between two heights of a log. */
+export interface EdgedBoards {
+  /** The length worth most, and what the boards side by side in it are worth. */
+  best(product: number, lowIn: number, highIn: number): Best;
+  /** How wide boards of the i-th length may be, in scale steps, the middle of that width across the log, and their start. */
+  place(lowIn: number, highIn: number, i: number): { usableSteps: number; middleIn: number; startIn: number };
+}
 
-  const look = (product: Product, lowIn: number) =>
-    width.look(lowIn + wane * product.greenIn, lowIn + product.greenIn - wane * product.greenIn);
-
-  /** The flitch looked at: its menu, its board feet to the inch and foot, and the best found of its lengths. */
-  let most = menus[0]!.most;
-  let perFt = 0;
-  const best = { i: -1, worth: 0 };
-
-  const weigh = (i: number): number => {
-    const menu = most[usableSteps(i)]!;
-    const worth = perFt * lengthsFt[i]! * menu;
-    if (worth > best.worth || (worth === best.worth && i < best.i)) {
-      best.worth = worth;
-      best.i = i;
-    }
-    return menu;
-  };
-  /** No length between two is longer than the one after the first, nor is its choice of widths better than the second's. */
-  const weighBetween = (longer: number, shorter: number, ofShorter: number): void => {
-    if (shorter - longer < 2) return;
-    const ceiling = perFt * lengthsFt[longer + 1]! * ofShorter;
-    if (ceiling < best.worth || (ceiling === best.worth && best.i <= longer)) return;
-    const middle = (longer + shorter) >> 1;
-    const ofMiddle = weigh(middle);
-    weighBetween(longer, middle, ofMiddle);
-    weighBetween(middle, shorter, ofShorter);
-  };
-
-  /** The best of the lengths; a shorter one only when it is worth more. */
-  const search = (at: number, lowIn: number): { readonly i: number; readonly worth: number } => {
-    const product = products[at]!;
-    most = menus[at]!.most;
-    perFt = product.tallyIn / IN_PER_FT;
-    best.i = -1;
-    best.worth = 0;
-    if (last < 0) return best;
-    look(product, lowIn);
-    if (!width.shorterIsWider) for (let i = 0; i <= last; i++) weigh(i);
-    else {
-      const ofShortest = weigh(last);
-      if (ofShortest > 0 && last > 0) {
-        weigh(0);
-        weighBetween(0, last, ofShortest);
-      }
-    }
-    return best;
-  };
+/** Square-edged boards out of flitches. Where wane is allowed, an edge may lack part of the thickness at either face. */
+export function edgedFlitches(job: CutJob, boards: EdgedBoards, menus: readonly WidthMenu[]): Flitches {
+  const { stepIn, lengthsFt, products, passCost } = job;
+  const waneIn = products.map(({ greenIn }) => job.wane * greenIn);
+  const best = (at: number, lowIn: number) =>
+    boards.best(at, lowIn + waneIn[at]!, lowIn + products[at]!.greenIn - waneIn[at]!);
 
   return {
-    value: (at, lowIn) => Math.max(0, search(at, lowIn).worth - passCost),
+    value: (at, lowIn) => Math.max(0, best(at, lowIn).worth - passCost),
     board: (at, lowIn) => {
-      const { i, worth } = search(at, lowIn);
       const product = products[at]!;
-      const widths = menus[at]!.choice(usableSteps(i));
-      const widthsIn = widths.map(({ nominalIn }) => nominalIn);
-      return {
+      const { i, worth } = best(at, lowIn);
+      const { usableSteps, ...place } = boards.place(lowIn + waneIn[at]!, lowIn + product.greenIn - waneIn[at]!, i);
+      const widths = menus[at]!.choice(usableSteps);
+      return boardOf({
         product,
         lowIn,
-        highIn: lowIn + product.greenIn,
         lengthFt: lengthsFt[i]!,
-        widthsIn,
+        widthsIn: widths.map(({ nominalIn }) => nominalIn),
         greenWidthsIn: widths.map(({ greenSteps }) => greenSteps * stepIn),
-        ...width.place(i),
-        boardFeet: boardFeetOf(product, widthsIn, lengthsFt[i]!),
+        ...place,
         value: worth - passCost,
-      };
+      });
     },
   };
 }

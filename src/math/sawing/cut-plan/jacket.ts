@@ -1,5 +1,6 @@
 import { halfUpAt, type CutJob } from "./cut-job";
-import type { Board, Flitches } from "./flitch";
+import type { Board } from "./board";
+import type { Flitches } from "./flitch";
 import { NEAR_IN } from "./scale-steps";
 import { bestStack, boardsUnder, type Stack } from "./stack";
 

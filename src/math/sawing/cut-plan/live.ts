@@ -1,12 +1,14 @@
+import { sumOf } from "../../numbers";
 import { halfAcrossAt, halfUpAt, type CutJob, type Log } from "./cut-job";
-import { edgedFlitches, type Board, type Flitches } from "./flitch";
-import { sectionsOf, straightWidth } from "./flitch-width";
+import type { Board } from "./board";
+import { edgedFlitches, type Flitches } from "./flitch";
 import { flatsIn } from "./guides";
 import { firstCut, type FirstCut } from "./first-cut";
 import type { Outline, Pass, Sawn, View } from "./plan";
 import { stepsWithin } from "./scale-steps";
 import { bestStack, worthOf, type Stack, type WorthAt } from "./stack";
-import { sweptLog, sweptWidth } from "./swept-width";
+import { sectionsOf, straightBoards } from "./straight-flitch";
+import { sweptBoards, sweptLog } from "./swept-flitch";
 import { widthMenus } from "./width-menu";
 
 /**
@@ -17,9 +19,12 @@ import { widthMenus } from "./width-menu";
  */
 export function sawLive(job: CutJob): Sawn {
   const swept = job.sweep && sweptLog(job.log, job.sweep);
-  const width = swept ? sweptWidth(job, swept, flatsIn(job)) : straightWidth(sectionsOf(job), flatsIn(job));
+  const menus = widthMenus(job);
+  const boards = swept
+    ? sweptBoards(job, swept, menus, flatsIn(job))
+    : straightBoards(job, sectionsOf(job), menus, flatsIn(job));
   const topIn = swept?.topIn ?? 2 * halfUpAt(job.log, job.log.lengthIn);
-  const sawn = sawDown(job, topIn, edgedFlitches(job, width, widthMenus(job)));
+  const sawn = sawDown(job, topIn, edgedFlitches(job, boards, menus));
   const middle = swept && bowedMiddle(swept, job.log);
   return { ...sawn, views: [{ ...viewOfLog(job, swept?.pithIn[0]), middle, boards: placed(sawn.passes) }] };
 }
@@ -98,8 +103,4 @@ function bowedMiddle(swept: ReturnType<typeof sweptLog>, log: Log): View["middle
     pithIn: swept.pithIn[at]!,
     acrossIn: swept.acrossIn[at]!,
   };
-}
-
-export function sumOf<T>(things: readonly T[], of: (thing: T) => number): number {
-  return things.reduce((sum, thing) => sum + of(thing), 0);
 }

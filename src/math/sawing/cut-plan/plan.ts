@@ -1,5 +1,5 @@
 import type { CutJob } from "./cut-job";
-import type { Board } from "./flitch";
+import type { Board } from "./board";
 import type { PlanWarning } from "./plan-warning";
 
 /** What a pass does in place of freeing a board, or beside it. */

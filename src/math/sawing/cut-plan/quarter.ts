@@ -1,12 +1,14 @@
+import { sum, sumOf } from "../../numbers";
 import { IN_PER_FT } from "../../units";
+import { bestWhereShorterIsWider } from "./best-length";
+import { boardOf, type Board } from "./board";
 import { halfUpAt, type CutJob, type Product } from "./cut-job";
-import type { Board } from "./flitch";
 import { mustQuarterBetweenGuides } from "./guides";
-import { sumOf, viewOfLog } from "./live";
+import { viewOfLog } from "./live";
 import type { Pass, QuarterBoard, Sawn, Task } from "./plan";
 import { bestOrder, type QuarterWorth } from "./quarter-order";
-import { SLACK, stepsWithin } from "./scale-steps";
-import { boardFeetOf, widthMenus, type WidthMenu } from "./width-menu";
+import { stepsWithin } from "./scale-steps";
+import { widthMenus } from "./width-menu";
 
 /** A log has four quarters, sawn alike. */
 const QUARTERS = 4;
@@ -83,54 +85,41 @@ function quarterOf(job: CutJob, offsetIn: number): Quarter {
   );
   const slope = Math.tan((job.ringAngleDegrees * Math.PI) / 180);
 
+  const outerFaceIn = (product: Product, off: number) => offsetIn + off * stepIn + product.greenIn;
   const startIn = (product: Product, along: number, off: number) =>
-    Math.max(offsetIn + along * stepIn, slope * (offsetIn + off * stepIn + product.greenIn));
-  const usableSteps = (i: number, outerFaceIn: number, fromIn: number) => {
-    const inside = radiusIn[i]! ** 2 - outerFaceIn ** 2;
+    Math.max(offsetIn + along * stepIn, slope * outerFaceIn(product, off));
+  const usableSteps = (outerIn: number, fromIn: number, i: number) => {
+    const inside = radiusIn[i]! ** 2 - outerIn ** 2;
     const wideIn = inside > 0 ? Math.sqrt(inside) - fromIn : 0;
-    return wideIn > 0 ? Math.floor(wideIn / stepIn + SLACK) : 0;
+    return wideIn > 0 ? stepsWithin(wideIn, stepIn) : 0;
   };
-  const search = (at: number, along: number, off: number) => {
+  const perFt = products.map(({ tallyIn }) => tallyIn / IN_PER_FT);
+  const perFoot = (at: number, outerIn: number, fromIn: number, i: number) =>
+    perFt[at]! * menus[at]!.most[usableSteps(outerIn, fromIn, i)]!;
+  const best = (at: number, along: number, off: number) => {
     const product = products[at]!;
-    const { most }: WidthMenu = menus[at]!;
-    const outerIn = offsetIn + off * stepIn + product.greenIn;
-    const fromIn = startIn(product, along, off);
-    const best = { i: -1, worth: 0, steps: 0 };
-    const last = lengthsFt.length - 1;
-    const ceiling = last < 0 ? 0 : most[usableSteps(last, outerIn, fromIn)]!;
-    for (let i = 0; i <= last; i++) {
-      const perWidth = (product.tallyIn / IN_PER_FT) * lengthsFt[i]!;
-      if (perWidth * ceiling <= best.worth) break;
-      const steps = usableSteps(i, outerIn, fromIn);
-      const worth = perWidth * most[steps]!;
-      if (worth > best.worth) Object.assign(best, { i, worth, steps });
-    }
-    return best;
+    return bestWhereShorterIsWider(lengthsFt, perFoot, at, outerFaceIn(product, off), startIn(product, along, off));
   };
   return {
     size: stepsWithin(halfUpAt(log, log.lengthIn), stepIn) + 1,
-    worth: (at, along, off) => Math.max(0, search(at, along, off).worth - job.passCost),
+    worth: (at, along, off) => Math.max(0, best(at, along, off).worth - job.passCost),
     board: (at, along, off) => {
       const product = products[at]!;
-      const { i, worth, steps } = search(at, along, off);
-      const widths = menus[at]!.choice(steps);
-      const widthsIn = widths.map(({ nominalIn }) => nominalIn);
+      const fromIn = startIn(product, along, off);
+      const { i, worth } = best(at, along, off);
+      const widths = menus[at]!.choice(usableSteps(outerFaceIn(product, off), fromIn, i));
       const greenWidthsIn = widths.map(({ greenSteps }) => greenSteps * stepIn);
-      const acrossIn = sumOf(greenWidthsIn, (width) => width) + (widths.length - 1) * job.ripKerfSteps * stepIn;
-      const lowIn = offsetIn + off * stepIn;
-      const lengthFt = lengthsFt[i]!;
-      return {
+      const acrossIn = sum(greenWidthsIn) + (widths.length - 1) * job.ripKerfSteps * stepIn;
+      return boardOf({
         product,
-        lowIn,
-        highIn: lowIn + product.greenIn,
-        lengthFt,
-        widthsIn,
+        lowIn: offsetIn + off * stepIn,
+        lengthFt: lengthsFt[i]!,
+        widthsIn: widths.map(({ nominalIn }) => nominalIn),
         greenWidthsIn,
-        middleIn: startIn(product, along, off) + acrossIn / 2,
-        startIn: Math.max(0, log.lengthIn - IN_PER_FT * lengthFt - trimIn),
-        boardFeet: boardFeetOf(product, widthsIn, lengthFt),
+        middleIn: fromIn + acrossIn / 2,
+        startIn: Math.max(0, log.lengthIn - IN_PER_FT * lengthsFt[i]! - trimIn),
         value: worth - job.passCost,
-      };
+      });
     },
   };
 }

@@ -1,12 +1,13 @@
 import { IN_PER_FT } from "../../units";
+import { boardOf } from "./board";
 import { halfAcrossAt, halfUpAt, type CutJob } from "./cut-job";
 import type { Flitches } from "./flitch";
 import { flatsIn } from "./guides";
 import { halfFaceIn } from "./half-face";
 import { placed, sawDown, viewOfLog } from "./live";
 import type { Sawn } from "./plan";
-import { NEAR_IN, SLACK } from "./scale-steps";
-import { boardFeetOf, priceAt } from "./width-menu";
+import { NEAR_IN, stepsWithin } from "./scale-steps";
+import { priceAt } from "./width-menu";
 
 /**
  * Live-edge slabs: every flitch is one slab of the log's full length. Its tally width is that of its narrow face a
@@ -23,23 +24,18 @@ export function sawSlabs(job: CutJob): Sawn {
 
   const widthIn = (lowIn: number, highIn: number): number => {
     if (2 * smallEnd(lowIn, highIn) < job.minWidthIn - NEAR_IN) return 0;
-    return Math.floor((2 * third(lowIn, highIn)) / job.widthStepIn + SLACK) * job.widthStepIn;
+    return stepsWithin(2 * third(lowIn, highIn), job.widthStepIn) * job.widthStepIn;
   };
+  const perInch = job.products.map(({ tallyIn }) => (tallyIn / IN_PER_FT) * lengthFt);
+  const worthOf = (at: number, width: number) =>
+    perInch[at]! * width * priceAt(job.products[at]!.prices, width) - job.passCost;
   const slabs: Flitches = {
-    value: (at, lowIn) => {
-      const product = job.products[at]!;
-      const width = widthIn(lowIn, lowIn + product.greenIn);
-      const boardFeet = (product.tallyIn / IN_PER_FT) * lengthFt * width;
-      return Math.max(0, boardFeet * priceAt(product.prices, width) - job.passCost);
-    },
+    value: (at, lowIn) => Math.max(0, worthOf(at, widthIn(lowIn, lowIn + job.products[at]!.greenIn))),
     board: (at, lowIn) => {
       const product = job.products[at]!;
-      const highIn = lowIn + product.greenIn;
-      const width = widthIn(lowIn, highIn);
-      const boardFeet = boardFeetOf(product, [width], lengthFt);
-      const value = boardFeet * priceAt(product.prices, width) - job.passCost;
-      const where = { lowIn, highIn, middleIn: 0, startIn: 0 };
-      return { product, ...where, lengthFt, widthsIn: [width], greenWidthsIn: [width], boardFeet, value };
+      const width = widthIn(lowIn, lowIn + product.greenIn);
+      const where = { lowIn, lengthFt, middleIn: 0, startIn: 0 };
+      return boardOf({ product, ...where, widthsIn: [width], greenWidthsIn: [width], value: worthOf(at, width) });
     },
   };
   const sawn = sawDown(job, 2 * halfUpAt(job.log, job.log.lengthIn), slabs);

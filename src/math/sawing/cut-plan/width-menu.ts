@@ -1,4 +1,3 @@
-import { IN_PER_FT } from "../../units";
 import type { BoardWidth, CutJob, PriceStep, Product } from "./cut-job";
 import { widestIn } from "./cut-job";
 import { NEAR_IN } from "./scale-steps";
@@ -83,9 +82,4 @@ export function priceAt(prices: Product["prices"], widthIn: number): number {
 /** No flitch is wider than the butt. */
 function capacity(job: CutJob): number {
   return Math.ceil(widestIn(job.log) / job.stepIn) + 1;
-}
-
-/** Board feet of boards side by side. */
-export function boardFeetOf(product: Product, widthsIn: readonly number[], lengthFt: number): number {
-  return (product.tallyIn * widthsIn.reduce((sum, width) => sum + width, 0) * lengthFt) / IN_PER_FT;
 }

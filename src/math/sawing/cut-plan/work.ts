@@ -1,7 +1,7 @@
 import { NoAnswer } from "../../errors";
 import { halfAcrossAt, halfUpAt, widestIn, type CutJob } from "./cut-job";
 import { commonDrop } from "./quarter-order";
-import { sweptStations } from "./swept-width";
+import { sweptStations } from "./swept-flitch";
 
 /** About how many flitches, each in its lengths, may be weighed: half a second's work as a rule. */
 const MOST_WORK = 4_000_000;

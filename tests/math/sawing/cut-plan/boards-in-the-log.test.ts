@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { planCut } from "../../../../src/math/sawing/cut-plan/plan-cut";
-import type { Board } from "../../../../src/math/sawing/cut-plan/flitch";
+import type { Board } from "../../../../src/math/sawing/cut-plan/board";
 import { dice, requestFor, throwLog, type SmallLog } from "./small-logs";
 
 /* Geometry alone: every board is put back into the log it came from. Nothing here knows how a plan is made. */
