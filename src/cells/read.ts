@@ -27,6 +27,7 @@ export {
   psi,
 } from "./reading/amounts";
 export { oneOf, text, yesNo } from "./reading/names";
+export { speciesName, wood } from "./reading/species";
 export { nominalSize } from "./reading/nominal-size";
 export { forWholeList, together } from "./reading/whole-list";
 export { columns, inchesList, list, matrix, rows, series, settings } from "./reading/lists";

@@ -36,7 +36,7 @@ describe("air typed into the sheet", () => {
 
 describe("a target", () => {
   it("at or under the equilibrium moisture has no answer, and the message gives it", () => {
-    const answer = AIRDRYDAYS(one("cherry"), one("4/4"), one(null), one(8));
+    const answer = AIRDRYDAYS(one("black cherry"), one("4/4"), one(null), one(8));
     expect(answer[0]![0]).toMatchObject({ error: "#N/A" });
     expect(messageOf(answer)).toContain("dries wood to 12.0 and no further, got 8");
     expect(messageOf(KILNDAYS(one("red oak"), one(1), one(60), one(4), one(120), one(50)))).toContain("no further");
@@ -81,7 +81,7 @@ describe("weights typed into the sheet", () => {
   });
 
   it("of water are refused where there is none to lose", () => {
-    expect(WATERTOLOSE(one("cherry"), one(100), one(8), one(12))[0]![0]).toMatchObject({ error: "#N/A" });
+    expect(WATERTOLOSE(one("black cherry"), one(100), one(8), one(12))[0]![0]).toMatchObject({ error: "#N/A" });
   });
 
   it("in kilograms and pounds give one moisture", () => {

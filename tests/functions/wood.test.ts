@@ -42,7 +42,7 @@ describe("a moisture typed into the sheet", () => {
 });
 
 describe("a column of logs", () => {
-  const species = [["walnut"], ["Oak, white"], ["nonsuch"], [null]];
+  const species = [["black walnut"], ["Oak, white"], ["nonsuch"], [null]];
   const sizes = [[20], [24], [24], [null]];
 
   it("answers row by row, a bad row alone with its error and an unfilled row 0", () => {
@@ -55,8 +55,8 @@ describe("a column of logs", () => {
   });
 
   it("weighs the same in metric", () => {
-    const inches = Number(LOGWEIGHT(one("walnut"), one(20), one(30), one(10))[0]![0]);
-    const metric = Number(LOGWEIGHT(one("walnut"), one("508 mm"), one("76.2 cm"), one("3.048 m"))[0]![0]);
+    const inches = Number(LOGWEIGHT(one("black walnut"), one(20), one(30), one(10))[0]![0]);
+    const metric = Number(LOGWEIGHT(one("black walnut"), one("508 mm"), one("76.2 cm"), one("3.048 m"))[0]![0]);
     expect(metric / inches).toBeCloseTo(1, 9);
   });
 });
@@ -65,19 +65,22 @@ describe("a name", () => {
   it("is found in any case, and near misses are offered", () => {
     expect(SPECIES(one("OAK, WHITE"), one("Specific Gravity"))).toEqual([[0.6]]);
     expect(messageOf(SPECIES(one("black wallnut")))).toContain("black walnut");
-    expect(messageOf(SPECIES(one("walnut"), one("hardness")))).toContain("property");
+    expect(messageOf(SPECIES(one("black walnut"), one("hardness")))).toContain("property");
   });
 
-  it("left out gives the table of all 156 species", () => {
-    expect(SPECIES().length).toBe(157);
-    expect(SPECIES(one(null), one(null)).length).toBe(157);
+  it("left out gives the table of all 231 species", () => {
+    expect(SPECIES().length).toBe(232);
+    expect(SPECIES(one(null), one(null)).length).toBe(232);
   });
 });
 
 describe("shrinkage in the sheet", () => {
   it("has a green size that dries back", () => {
-    const green = GREENSIZE(one("sycamore"), one("8/4"), one(81), one(8), one("quarter-sawn"));
-    expect(Number(DRIEDSIZE(one("sycamore"), green, one(81), one(8), one("quartersawn"))[0]![0])).toBeCloseTo(2, 9);
+    const green = GREENSIZE(one("American sycamore"), one("8/4"), one(81), one(8), one("quarter-sawn"));
+    expect(Number(DRIEDSIZE(one("American sycamore"), green, one(81), one(8), one("quartersawn"))[0]![0])).toBeCloseTo(
+      2,
+      9,
+    );
   });
 
   it("knows the grain by what it is called at the mill", () => {
@@ -97,5 +100,24 @@ describe("shrinkage in the sheet", () => {
 
   it("asks for the moisture that is missing instead of taking it for oven dry", () => {
     expect(SHRINKAGE(one("white oak"), one(60), one(null))).toEqual([[refused("#VALUE!", /^to: /)]]);
+  });
+});
+
+describe("a specific gravity in place of the species", () => {
+  it("is read as a number or as text, row by row beside names", () => {
+    const woods = [["white oak"], [0.6], ["0.6"], ["mulberry"], [3], [null]];
+    const answer = LUMBERWEIGHT(woods, [[12], [12], [12], [12], [12], [null]], one(30));
+    expect(answer[0]![0]).toBeCloseTo(62.4 * 0.6 * 1.3, 9);
+    expect(answer[1]).toEqual(answer[0]);
+    expect(answer[2]).toEqual(answer[0]);
+    expect(messageOf([answer[3]!])).toMatch(
+      /: white mulberry 41-82 or a specific gravity such as 0.55, got "mulberry"/,
+    );
+    expect(messageOf([answer[4]!])).toBe("species: wanted a name, or a specific gravity from 0.1 to 1.4, got 3");
+    expect(answer[5]![0]).toBe(0);
+  });
+
+  it("is no species where more than its density is asked for", () => {
+    expect(SHRINKAGE(one(0.6), one(60), one(8))[0]![0]).toMatchObject({ error: "#VALUE!" });
   });
 });

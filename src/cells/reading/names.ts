@@ -11,12 +11,15 @@ export type Names<K extends string> = Readonly<Record<K, readonly string[]>>;
 const OFFERED = 3;
 const SHORT_LIST = 6;
 
-/** A spelling this many letters longer or shorter is no near miss, and is not compared letter by letter. */
-const MOST_EDITS = 5;
+/** How many of the names that an ambiguous one may mean are shown; the others are counted. */
+const SHOWN_OF_AMBIGUOUS = 12;
+
+/** Names that stand for several of a list, and so for none: what a message offers in their place. */
+export type Ambiguous = (plain: string) => readonly string[] | undefined;
 
 /** One name out of a list, in any case, with spaces and hyphens alike. The formula gets the list's key. */
-export function oneOf<K extends string>(names: Names<K>): Declaration<K> {
-  return declared({ kind: "word", words: Object.keys(names) }, "name", (cell, as) => keyIn(names, cell, as));
+export function oneOf<K extends string>(names: Names<K>, ambiguous?: Ambiguous): Declaration<K> {
+  return declared({ kind: "word", words: Object.keys(names) }, "name", (cell, as) => keyIn(names, cell, as, ambiguous));
 }
 
 /** Text as it stands, such as the name of a function. */
@@ -33,13 +36,26 @@ export const yesNo: Declaration<boolean> = changed(
   (argument) => ({ ...argument, needed: null, whenBlank: () => false }),
 );
 
-function keyIn<K extends string>(names: Names<K>, cell: unknown, name: string): K {
+export function keyIn<K extends string>(
+  names: Names<K>,
+  cell: unknown,
+  name: string,
+  ambiguous?: Ambiguous,
+  besides = "",
+): K {
   const keys = Object.keys(names);
   const given = textIn(cell, name, keys.length <= SHORT_LIST ? `one of ${keys.join(", ")}` : "a name");
   const spellings = spellingsOf(names);
   const key = spellings.get(plain(given)) ?? spellings.get(plain(turnedRound(given)));
-  if (key === undefined) throw new Unreadable(name, offer(names, given), shown(given));
-  return key as K;
+  if (key !== undefined) return key as K;
+  const several = ambiguous?.(plain(given));
+  throw new Unreadable(name, (several ? offerOf(several) : offer(names, given)) + besides, shown(given));
+}
+
+/** What a message offers for a name that stands for several. */
+function offerOf(several: readonly string[]): string {
+  const more = several.length - SHOWN_OF_AMBIGUOUS;
+  return `one of ${several.slice(0, SHOWN_OF_AMBIGUOUS).join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
 }
 
 function textIn(cell: unknown, name: string, wanted: string): string {
@@ -85,25 +101,58 @@ function spellingsOf(names: Names<string>): Map<string, string> {
 function offer(names: Names<string>, given: string): string {
   const keys = Object.keys(names);
   if (keys.length <= SHORT_LIST) return `one of ${keys.join(", ")}`;
-  const wanted = plain(given);
-  const distances = new Map<string, number>();
-  for (const [spelling, key] of spellingsOf(names)) {
-    const apart = Math.abs(wanted.length - spelling.length);
-    const near = apart <= MOST_EDITS ? editDistance(wanted, spelling) : apart;
-    const distance = Math.min(near, wordsApart(wanted, spelling), distances.get(key) ?? Infinity);
-    distances.set(key, distance);
-  }
-  const nearest = keys.sort((a, b) => distances.get(a)! - distances.get(b)!).slice(0, OFFERED);
-  return `a known name (nearest: ${nearest.join(", ")})`;
+  const nearest = nearestKeys(names, plain(given));
+  return nearest.length > 0 ? `a known name (nearest: ${nearest.join(", ")})` : "a known name";
 }
 
 /**
- * Names that share a word are near, however many letters the others have: English walnut is offered black walnut. A slip
- * of one letter is nearer.
+ * Words count before letters: of names with the same last word, which says what kind of thing it is, then of names with
+ * any word in common, those with fewest other words are nearest. A slip of the finger in a word is still that word.
  */
-function wordsApart(wanted: string, spelling: string): number {
-  const words = wanted.split(" ");
-  const known = spelling.split(" ");
-  const shared = words.filter((word) => known.includes(word)).length;
-  return shared === 0 ? Infinity : 1 + (words.length + known.length - 2 * shared) / 2;
+function nearestKeys(names: Names<string>, wanted: string): string[] {
+  const words = wanted.split(" ").slice(0, MOST_WORDS);
+  const distances = new Map<string, number>();
+  for (const [key, others] of Object.entries(names))
+    for (const spelling of [key, ...others].filter((spelling) => !spelling.includes(","))) {
+      const distance = wordsApart(words, plain(spelling).split(" "));
+      if (distance < (distances.get(key) ?? Infinity)) distances.set(key, distance);
+    }
+  const near = [...distances].sort(([, a], [, b]) => a - b);
+  const ofItsKind = near.filter(([, distance]) => distance < OTHER_KIND);
+  return (ofItsKind.length > 0 ? ofItsKind : near).slice(0, OFFERED).map(([key]) => key);
 }
+
+/** A name has no more words than this; what goes on longer is not looked at. */
+const MOST_WORDS = 8;
+
+/** What a name of another kind is farther away than any of the same kind. */
+const OTHER_KIND = 100;
+
+/** How far two names are apart, in words; infinite where they have none in common. */
+function wordsApart(wanted: readonly string[], known: readonly string[]): number {
+  let shared = 0;
+  let ofSlips = 0;
+  let sameKind = false;
+  for (const word of wanted) {
+    const slips = Math.min(...known.map((other) => slipsBetween(word, other)));
+    if (slips === Infinity) continue;
+    shared++;
+    ofSlips += slips;
+    sameKind ||= slipsBetween(word, known.at(-1)!) < Infinity;
+  }
+  if (shared === 0) return Infinity;
+  return wanted.length + known.length - 2 * shared + ofSlips + (sameKind ? 0 : OTHER_KIND);
+}
+
+/** The share of a word's letters that are wrong, or infinity where it is another word. */
+function slipsBetween(word: string, known: string): number {
+  if (word === known) return 0;
+  const shorter = Math.min(word.length, known.length);
+  const most = shorter < SHORT_WORD ? 0 : shorter === SHORT_WORD ? 1 : 2;
+  if (Math.abs(word.length - known.length) > most) return Infinity;
+  const edits = editDistance(word, known);
+  return edits <= most ? edits / shorter : Infinity;
+}
+
+/** A word of so many letters may have one of them wrong, a longer one two (two letters that changed places are two). */
+const SHORT_WORD = 4;

@@ -1,8 +1,7 @@
-import { fahrenheit, inches, moisture, oneOf, optional, percent } from "../../cells/read";
+import { fahrenheit, inches, moisture, oneOf, optional, percent, speciesName } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { airDryDays, DRYING_BOUNDS, USUAL_YARD } from "../../math/drying/air-dry-days";
 import { kilnDays } from "../../math/drying/kiln-days";
-import { SPECIES_NAMES } from "../../math/wood/species";
 
 /**
  * Days to air dry lumber: a rough guess, from remembered days by species.
@@ -25,7 +24,7 @@ import { SPECIES_NAMES } from "../../math/wood/species";
 export const AIRDRYDAYS = spread(
   {
     /** Name of the species. */
-    species: oneOf(SPECIES_NAMES),
+    species: speciesName,
     /** Board thickness. */
     thicknessIn: inches,
     /** Moisture it starts at, percent of the oven-dry weight; the species' green moisture when left out. */
@@ -57,7 +56,7 @@ export const AIRDRYDAYS = spread(
 export const KILNDAYS = spread(
   {
     /** Name of the species: red oak. */
-    species: oneOf(SPECIES_NAMES),
+    species: speciesName,
     /** Board thickness. */
     thicknessIn: inches,
     /** Moisture it starts at, percent of the oven-dry weight. */

@@ -1,8 +1,7 @@
-import { fahrenheit, inches, oneOf } from "../../cells/read";
+import { fahrenheit, inches, speciesName } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
 import { heatHours } from "../../math/drying/heat-hours";
 import { kilnSteps } from "../../math/drying/kiln-steps";
-import { SPECIES_NAMES } from "../../math/wood/species";
 
 /**
  * A published kiln schedule, step by step, for the species that one was seen for: Oregon white oak.
@@ -20,7 +19,7 @@ import { SPECIES_NAMES } from "../../math/wood/species";
 export const KILNSTEPS = table(
   {
     /** Name of the species: Oregon white oak. */
-    species: oneOf(SPECIES_NAMES),
+    species: speciesName,
     /** Board thickness. */
     thicknessIn: inches,
   },

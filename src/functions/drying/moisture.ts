@@ -1,7 +1,6 @@
-import { moisture, number, oneOf, pounds } from "../../cells/read";
+import { moisture, number, pounds, wood } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { moisturePercent, ovendryWeightLb, weightAtMoistureLb } from "../../math/drying/moisture";
-import { SPECIES_NAMES } from "../../math/wood/species";
 import { waterToLoseLb } from "../../math/wood/weight";
 
 /**
@@ -84,8 +83,8 @@ export const WEIGHTAT = spread(
  */
 export const WATERTOLOSE = spread(
   {
-    /** Name of the species. */
-    species: oneOf(SPECIES_NAMES),
+    /** Name of the species, or a specific gravity of your own from 0.1 to 1.4. */
+    species: wood,
     /** Board feet, counted on the green rough size. */
     boardFeet: number,
     /** Moisture now, percent of the oven-dry weight. */

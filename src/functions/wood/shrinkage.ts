@@ -1,12 +1,11 @@
-import { inches, moisture, oneOf, optional } from "../../cells/read";
+import { inches, moisture, oneOf, optional, speciesName } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { driedSizeIn, GRAINS, greenSizeIn, shrinkagePercent, SIZE_GRAINS } from "../../math/wood/shrinkage";
-import { SPECIES_NAMES } from "../../math/wood/species";
 
 /** What DRIEDSIZE and GREENSIZE ask. */
 const SIZE_IN_DRYING = {
   /** Name of the species. */
-  species: oneOf(SPECIES_NAMES),
+  species: speciesName,
   /** Size across the grain at the first moisture. */
   sizeIn: inches,
   /** Moisture it starts at, of the oven-dry weight. */
@@ -34,7 +33,7 @@ const SIZE_IN_DRYING = {
 export const SHRINKAGE = spread(
   {
     /** Name of the species. */
-    species: oneOf(SPECIES_NAMES),
+    species: speciesName,
     /** Moisture it starts at, percent of the oven-dry weight: 30 and anything above give the same. */
     fromPercent: moisture,
     /** Moisture it ends at, percent. */

@@ -1,7 +1,6 @@
-import { inches, logLength, moisture, number, oneOf, optional } from "../../cells/read";
+import { inches, logLength, moisture, number, oneOf, optional, wood } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { woodWeightLbPerFt3 } from "../../math/wood/density";
-import { SPECIES_NAMES } from "../../math/wood/species";
 import { BARK_CHOICES, logWeightLb, lumberWeightLb, WEIGHT_BOUNDS } from "../../math/wood/weight";
 
 /**
@@ -14,13 +13,16 @@ import { BARK_CHOICES, logWeightLb, lumberWeightLb, WEIGHT_BOUNDS } from "../../
  * @example =BOLE.WOODWEIGHT("white oak") gives 63.0
  * @example =BOLE.WOODWEIGHT("white oak", 12) gives 47.5
  * @example =BOLE.WOODWEIGHT("white oak", 120%) gives #N/A
+ * @example =BOLE.WOODWEIGHT("London plane", 12) gives 42.4
+ * @example =BOLE.WOODWEIGHT(0.55, 12) gives 42.1
+ * @example =BOLE.WOODWEIGHT(0.55) gives #N/A
  * @caution Wood of one species varies from tree to tree, and heart and sap hold different water. An estimate for planning.
  * @words how heavy is wood, density, weight per cubic foot
  */
 export const WOODWEIGHT = spread(
   {
-    /** Name of the species. */
-    species: oneOf(SPECIES_NAMES),
+    /** Name of the species, or a specific gravity of your own from 0.1 to 1.4. */
+    species: wood,
     /** Moisture of the oven-dry weight; green when left out. */
     moisturePercent: optional(moisture),
   },
@@ -39,6 +41,10 @@ export const WOODWEIGHT = spread(
  * moisture from the SPECIES card. For baldcypress, Douglas-fir, noble fir, western hemlock and western redcedar even the
  * typical figure is lighter than heartwood by the handbook: two sources differ, take the high one.
  *
+ * Of a tree that stands in towns the bounds go out to the lightest and the heaviest of its records, with the least and
+ * the most water of its genus. Where no moisture of its genus was seen (mulberry, ginkgo, eucalyptus), and for a specific
+ * gravity of your own, a green log has no typical weight: ask for low or high, or give a moisture.
+ *
  * @customfunction LOGWEIGHT
  * @returns Pounds
  * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10) gives 2294
@@ -46,14 +52,17 @@ export const WOODWEIGHT = spread(
  * @example =BOLE.LOGWEIGHT("western hemlock", 14, 18, 16) gives 930
  * @example =BOLE.LOGWEIGHT("western hemlock", 14, 18, 16, , , "high") gives 1606
  * @example =BOLE.LOGWEIGHT("black walnut", 24, 30, 10, 300) gives #N/A
+ * @example =BOLE.LOGWEIGHT("London plane", 24, 30, 10) gives 2516
+ * @example =BOLE.LOGWEIGHT("ginkgo", 24, 30, 10) gives #N/A
+ * @example =BOLE.LOGWEIGHT("ginkgo", 24, 30, 10, , , "high") gives 2915
  * @caution An estimate for planning the haul, never for rigging or for choosing lifting gear. Weigh the log, or lift with gear and people rated for far more. The high bound is not a safety factor.
  * @words how heavy is this log, trailer, lift, crane, weight of a log
  * @picture log
  */
 export const LOGWEIGHT = spread(
   {
-    /** Name of the species. */
-    species: oneOf(SPECIES_NAMES),
+    /** Name of the species, or a specific gravity of your own from 0.1 to 1.4. */
+    species: wood,
     /** Small-end diameter inside bark. */
     smallIn: inches,
     /** Large-end diameter inside bark, not under the small end. */
@@ -64,7 +73,7 @@ export const LOGWEIGHT = spread(
     moisturePercent: optional(moisture),
     /** without or with; bark is weighed green. */
     bark: optional(oneOf(BARK_CHOICES), "without"),
-    /** typical, low or high: 15 % either way, or farther where heart or sap of a green log is. */
+    /** typical, low or high: 15 % either way, or farther where heart, sap or records go. */
     bound: optional(oneOf(WEIGHT_BOUNDS), "typical"),
   },
   logWeightLb,
@@ -86,8 +95,8 @@ export const LOGWEIGHT = spread(
  */
 export const LUMBERWEIGHT = spread(
   {
-    /** Name of the species. */
-    species: oneOf(SPECIES_NAMES),
+    /** Name of the species, or a specific gravity of your own from 0.1 to 1.4. */
+    species: wood,
     /** Board feet, counted on the green rough size. */
     boardFeet: number,
     /** Moisture of the oven-dry weight; green when left out. */

@@ -1,6 +1,7 @@
 import { NoAnswer } from "../errors";
 import { mustFitIn } from "../wood/moisture";
-import { speciesNamed, type SpeciesName } from "../wood/species";
+import type { SpeciesName } from "../wood/species";
+import { greenMoisturePercentOf, woodOf } from "../wood/wood";
 import { AIR_DRYING_DAYS } from "./air-drying-days.table";
 import { emcPercent } from "./emc";
 import { mustDryTo } from "./must-dry";
@@ -42,9 +43,10 @@ interface Yard {
 export function airDryDays({ species, thicknessIn, fromPercent, toPercent, bound, ...air }: Yard): number {
   const days = AIR_DRYING_DAYS[species];
   if (!days) throw new NoAnswer(`days: no figure for ${species} in the table of air-drying days (Technical Note 233)`);
-  const greenPercent = speciesNamed(species).greenMoisturePercent;
+  const wood = woodOf(species);
+  const greenPercent = greenMoisturePercentOf(wood);
   const startPercent = fromPercent ?? greenPercent;
-  mustFitIn(species, startPercent, "from");
+  mustFitIn(wood, startPercent, "from");
   const drying = { fromPercent: startPercent, toPercent, emcPercent: emcPercent(air) };
   mustDryTo(drying);
   const usual = { fromPercent: greenPercent, toPercent: TABLE_TARGET_PCT, emcPercent: emcPercent(USUAL_YARD) };

@@ -1,6 +1,6 @@
 import { NoAnswer } from "../errors";
 import { mustFitIn } from "../wood/moisture";
-import type { SpeciesName } from "../wood/species";
+import { speciesNamed, type SpeciesName } from "../wood/species";
 import { emcPercent } from "./emc";
 import { mustDryTo } from "./must-dry";
 import { redOakTimeConstantDays, timeConstantsBetween } from "./time-constant";
@@ -29,7 +29,7 @@ interface Kiln {
 export function kilnDays({ species, thicknessIn, fromPercent, toPercent, ...air }: Kiln): number {
   if (species !== RED_OAK)
     throw new NoAnswer(`species: a published time constant was seen for ${RED_OAK} only, got ${species}`);
-  mustFitIn(species, fromPercent, "from");
+  mustFitIn(speciesNamed(species), fromPercent, "from");
   const drying = { fromPercent, toPercent, emcPercent: emcPercent(air) };
   mustDryTo(drying);
   const constantDays = redOakTimeConstantDays({ thicknessIn, temperatureF: air.temperatureF });

@@ -185,5 +185,5 @@ export const FIA_WOOD_TOTALS = {
   barkVolumePercent: 2339.8,
 };
 
-/** The common name by which the formulas know a species. */
-export type SpeciesName = (typeof FIA_WOOD)[number][0];
+/** The common name by which the formulas know a species of this table. */
+export type ForestSpeciesName = (typeof FIA_WOOD)[number][0];

@@ -1,4 +1,4 @@
-import type { SpeciesName } from "./fia-wood.table";
+import type { ForestSpeciesName } from "./fia-wood.table";
 
 const WORLD = "mean of the Global Wood Density Database, 2009";
 const TABLE_13_5 = "Wood Handbook Table 13-5, worked back";
@@ -43,4 +43,4 @@ export const SECOND_OPINIONS = [
   ["Douglas-fir", "tangential", 7.5, INTERIOR_WEST],
   ["Douglas-fir", "volumetric", 11.8, INTERIOR_WEST],
   ["yellow-poplar", "green weight", 38, "National Park Service table of green log weights"],
-] as const satisfies readonly (readonly [SpeciesName, string, number, string])[];
+] as const satisfies readonly (readonly [ForestSpeciesName, string, number, string])[];

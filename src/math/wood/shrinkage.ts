@@ -60,8 +60,8 @@ export function greenSizeIn({ sizeIn, ...drying }: DryingOfASize): number {
 
 /** The size at the second moisture over the size at the first. */
 function sizeRatio({ species, fromPercent, toPercent, grain }: Drying): number {
-  mustFitIn(species, fromPercent, "from");
-  mustFitIn(species, toPercent, "to");
+  mustFitIn(speciesNamed(species), fromPercent, "from");
+  mustFitIn(speciesNamed(species), toPercent, "to");
   const toOvendry = shrinkageToOvendryPercent(species, grain);
   return remaining(toOvendry, toPercent) / remaining(toOvendry, fromPercent);
 }

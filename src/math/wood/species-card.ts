@@ -1,5 +1,6 @@
-import { NoAnswer } from "../errors";
+import { NoAnswer, short } from "../errors";
 import { woodWeightLbPerFt3 } from "./density";
+import { evidenceOf } from "./evidence";
 import { FIBER_SATURATION_PCT, mostMoisturePercent } from "./moisture";
 import { SECOND_OPINIONS } from "./second-opinions.table";
 import { SPECIES_TABLE, speciesNamed, type Species, type SpeciesName } from "./species";
@@ -14,6 +15,7 @@ interface Figure {
 }
 
 const WEIGHT_TABLE = "FIADB REF_SPECIES";
+const WORLD_TABLE = "Global Wood Density Database, 2009";
 const MOISTURE_TABLE = "Wood Handbook Table 4-1";
 const DENSITY_EQUATION = "Wood Handbook Eq 4-14";
 const SHRINKAGE_TABLES = {
@@ -24,21 +26,22 @@ const SHRINKAGE_TABLES = {
 
 /** The figures of a species by the names they are asked for, in the order of the card. */
 const FIGURES = {
-  "latin name": { unit: "", source: () => WEIGHT_TABLE, of: ({ latin }) => latin },
-  "specific gravity": { unit: "green volume", source: () => WEIGHT_TABLE, of: (species) => species.specificGravity },
+  "latin name": { unit: "", source: weightSource, of: ({ latin }) => latin },
+  "specific gravity": { unit: "green volume", source: weightSource, of: (species) => species.specificGravity },
   "specific gravity at 12%": {
     unit: "12% volume",
     source: () => WEIGHT_TABLE,
     of: (species) => species.specificGravityAt12,
   },
-  "green moisture": { unit: "%", source: () => WEIGHT_TABLE, of: (species) => species.greenMoisturePercent },
+  "green moisture": { unit: "%", source: moistureSource, of: (species) => species.greenMoisturePercent },
   "heartwood moisture": { unit: "%", source: () => MOISTURE_TABLE, of: (species) => species.heartwoodMoisturePercent },
   "sapwood moisture": { unit: "%", source: () => MOISTURE_TABLE, of: (species) => species.sapwoodMoisturePercent },
   "most moisture": { unit: "%", source: () => "Wood Handbook Eq 4-3", of: mostMoisturePercent },
   "green weight": {
     unit: "lb/ft3",
     source: () => DENSITY_EQUATION,
-    of: ({ name }) => woodWeightLbPerFt3({ species: name }),
+    of: ({ name, greenMoisturePercent }) =>
+      greenMoisturePercent === undefined ? undefined : woodWeightLbPerFt3({ species: name }),
   },
   "heartwood weight": {
     unit: "lb/ft3",
@@ -50,6 +53,10 @@ const FIGURES = {
   tangential: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.tangentialPercent },
   volumetric: { unit: "% green to oven dry", source: shrinkageSource, of: (species) => species.volumetricPercent },
   bark: { unit: "% of wood volume", source: () => WEIGHT_TABLE, of: (species) => species.barkVolumePercent },
+  evidence: { unit: "", source: weightSource, of: evidenceOf },
+  records: { unit: "of specific gravity", source: weightSource, of: ({ records }) => records?.count },
+  "least specific gravity": { unit: "of the records", source: weightSource, of: ({ records }) => records?.least },
+  "most specific gravity": { unit: "of the records", source: weightSource, of: ({ records }) => records?.most },
 } satisfies Record<string, Figure>;
 
 export type SpeciesFigure = keyof typeof FIGURES;
@@ -79,6 +86,7 @@ export const SPECIES_FIGURES = {
  *
  * @formula green weight = 62.4 * Gb * (1 + MC / 100)
  * @source FIADB REF_SPECIES for gravity, green moisture and bark
+ * @source GWDD for the gravity of trees that stand in towns
  * @source FPL-GTR-190, Table 4-1 for heart and sap, Tables 4-3 and 13-5 for shrinkage
  * @source FPL-GTR-282, Eq 4-3 and 4-14
  * @source GWDD and NPS log weights for the figures shown as a second source
@@ -135,7 +143,7 @@ function secondSources({ name }: Species): Cell[][] {
 /** The tree's mean moisture comes from another document than heart and sap, and for some species lies outside both. */
 function outsideHeartAndSap(species: Species): Cell[][] {
   const { greenMoisturePercent, heartwoodMoisturePercent: heart, sapwoodMoisturePercent: sap } = species;
-  if (heart === undefined || sap === undefined) return [];
+  if (greenMoisturePercent === undefined || heart === undefined || sap === undefined) return [];
   if (greenMoisturePercent >= Math.min(heart, sap) && greenMoisturePercent <= Math.max(heart, sap)) return [];
   return [["note", "The green moisture lies outside that of heart and sap: the two sources differ", "", ""]];
 }
@@ -156,4 +164,12 @@ function weightAtMoisture(which: "heartwoodMoisturePercent" | "sapwoodMoisturePe
 
 function shrinkageSource({ shrinkageTable }: Species): string {
   return shrinkageTable ? SHRINKAGE_TABLES[shrinkageTable] : "Wood Handbook Tables 4-3 and 13-5";
+}
+
+function weightSource({ records }: Species): string {
+  return records ? WORLD_TABLE : WEIGHT_TABLE;
+}
+
+function moistureSource({ genusMoisturePercent: genus }: Species): string {
+  return genus ? `as its genus, ${short(genus.least)} to ${short(genus.most)} %, ${WEIGHT_TABLE}` : WEIGHT_TABLE;
 }

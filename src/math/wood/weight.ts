@@ -1,10 +1,11 @@
-import { mustBeAtLeast } from "../errors";
+import { mustBeAtLeast, NoAnswer } from "../errors";
 import { mustTaper, smalianFt3 } from "../logs/cubic";
 import { hairUnder } from "../rounding";
 import { BF_PER_FT3, WATER_LB_PER_FT3 } from "../units";
-import { heartAndSapLbPerFt3, woodWeightLbPerFt3 } from "./density";
+import { weightAtMoistureLbPerFt3, woodWeightLbPerFt3 } from "./density";
 import { mustFitIn } from "./moisture";
-import { speciesNamed, type SpeciesName } from "./species";
+import { isForestSpecies, speciesNamed } from "./species";
+import { greenEndsLbPerFt3, greenMoisturePercentOf, heldPercent, woodOf, type WoodGiven } from "./wood";
 
 /** How far a green log's weight customarily strays from the table's, either way. */
 const CUSTOMARY_BAND = 0.15;
@@ -21,7 +22,7 @@ const BOUND_FACTOR: Record<Bound, number> = {
 export const BARK_CHOICES = { without: [], with: [] } as const;
 
 interface Log {
-  species: SpeciesName;
+  species: WoodGiven;
   smallIn: number;
   largeIn: number;
   lengthFt: number;
@@ -35,43 +36,67 @@ interface Log {
  *
  * The volume is Smalian's, which comes out on the heavy side for a log with a flared butt. The bark is weighed green
  * whatever the moisture of the wood. The customary 15 % is too narrow for many a conifer, whose sapwood holds far more
- * water than its heartwood: the bounds of a green log go out to a log all of the one or all of the other.
+ * water than its heartwood: the bounds of a green log go out to a log all of the one or all of the other. For a tree that
+ * stands in towns they go out to the lightest and heaviest of its records with the least and most water of its genus, or,
+ * where no moisture of the genus is printed, with anything from full cell walls to full cavities.
  *
  * @formula weight = V * (w + bark) * (1 - 0.15 or 1 or 1 + 0.15), V by Smalian in ft3, w the pounds in a cubic foot of the
- *   wood at the moisture; for a green log low and high take w of heartwood or sapwood alone where that lies farther out;
+ *   wood at the moisture; for a green log low and high take w of heartwood or sapwood alone, or of the least and most
+ *   gravity and moisture, where that lies farther out;
  *   bark = b * 62.4 * Gbark * (1 + MCbark / 100), b bark over wood volume, or none
  * @source FIADB REF_SPECIES, specific gravity, moisture and volume of bark
  * @source FPL-GTR-282, Eq 4-14
+ * @source GWDD, least and most of the records of trees that stand in towns
+ * @source FPL-GTR-282, Eq 4-3, the most water that a wood can hold
  * @source FPL-GTR-190, Table 4-1, green heartwood and sapwood for the bounds
  * @source common practice, no source: 15 % either way on a green log
  * @range as Smalian's volume: the large end not under the small end
  */
-export function logWeightLb({ species, moisturePercent, bark, bound, ...ends }: Log): number {
+export function logWeightLb({ moisturePercent, bark, bound, ...ends }: Log): number {
   mustTaper(ends.smallIn, ends.largeIn, ends.lengthFt, "log");
   const woodLb =
     moisturePercent === undefined
-      ? greenLbPerFt3(species, bound)
-      : BOUND_FACTOR[bound] * woodWeightLbPerFt3({ species, moisturePercent });
-  const barkLb = bark === "with" ? BOUND_FACTOR[bound] * barkLbPerFt3OfWood(species) : 0;
+      ? greenLbPerFt3(ends.species, bound)
+      : lbPerFt3AtMoisture(ends.species, moisturePercent, bound);
+  const barkLb = bark === "with" ? BOUND_FACTOR[bound] * barkLbPerFt3OfWood(ends.species) : 0;
   return smalianFt3(ends) * (woodLb + barkLb);
 }
 
-/** Pounds in a cubic foot of green wood: the table's, or an end of the band round it. */
-function greenLbPerFt3(species: SpeciesName, bound: Bound): number {
-  const banded = BOUND_FACTOR[bound] * woodWeightLbPerFt3({ species });
+/** Pounds in a cubic foot of green wood: as the table has it, or the outermost of all that green wood of it may weigh. */
+function greenLbPerFt3(species: WoodGiven, bound: Bound): number {
+  if (bound === "typical") return woodWeightLbPerFt3({ species });
+  const wood = woodOf(species);
+  const parts = wood.partMoisturesPercent.map((percent) => weightAtMoistureLbPerFt3(wood, percent));
+  const banded = wood.greenMoisturePercent === undefined ? [] : [BOUND_FACTOR[bound] * woodWeightLbPerFt3({ species })];
+  return outermost(bound, [...banded, ...parts, ...greenEndsLbPerFt3(wood)]);
+}
+
+/** Pounds in a cubic foot at a moisture; the bounds go out to the lightest and the heaviest of the species' records. */
+function lbPerFt3AtMoisture(species: WoodGiven, moisturePercent: number, bound: Bound): number {
+  const banded = BOUND_FACTOR[bound] * woodWeightLbPerFt3({ species, moisturePercent });
   if (bound === "typical") return banded;
-  const outermost = bound === "low" ? Math.min : Math.max;
-  return outermost(banded, ...heartAndSapLbPerFt3(species));
+  const wood = woodOf(species);
+  const records = [wood.leastGravity, wood.mostGravity].map((specificGravity) =>
+    weightAtMoistureLbPerFt3({ ...wood, specificGravity }, heldPercent(specificGravity, moisturePercent)),
+  );
+  return outermost(bound, wood.leastGravity === wood.mostGravity ? [banded] : [banded, ...records]);
+}
+
+function outermost(bound: "low" | "high", weights: number[]): number {
+  return bound === "low" ? Math.min(...weights) : Math.max(...weights);
 }
 
 /** Pounds of green bark that go with a cubic foot of wood. */
-export function barkLbPerFt3OfWood(species: SpeciesName): number {
-  const { barkVolumePercent, barkSpecificGravity, barkMoisturePercent } = speciesNamed(species);
+export function barkLbPerFt3OfWood(species: WoodGiven): number {
+  const wood = typeof species === "number" ? undefined : speciesNamed(species);
+  if (!wood || !isForestSpecies(wood))
+    throw new NoAnswer(`bark: no weight was seen in print for ${woodOf(species).name}; ask for the log without`);
+  const { barkVolumePercent, barkSpecificGravity, barkMoisturePercent } = wood;
   return (barkVolumePercent / 100) * WATER_LB_PER_FT3 * barkSpecificGravity * (1 + barkMoisturePercent / 100);
 }
 
 interface Lumber {
-  species: SpeciesName;
+  species: WoodGiven;
   boardFeet: number;
   moisturePercent?: number;
 }
@@ -85,14 +110,15 @@ interface Lumber {
  * @range moisture from 0 to all that the species can hold
  */
 export function lumberWeightLb({ species, boardFeet, moisturePercent }: Lumber): number {
-  const moisture = moisturePercent ?? speciesNamed(species).greenMoisturePercent;
-  mustFitIn(species, moisture, "moisture");
+  const wood = woodOf(species);
+  const moisture = moisturePercent ?? greenMoisturePercentOf(wood);
+  mustFitIn(wood, moisture, "moisture");
   return ovendryLumberLb({ species, boardFeet }) * (1 + moisture / 100);
 }
 
 /** Pounds of dry wood in board feet counted on the green size. */
-function ovendryLumberLb({ species, boardFeet }: { species: SpeciesName; boardFeet: number }): number {
-  return (boardFeet / BF_PER_FT3) * WATER_LB_PER_FT3 * speciesNamed(species).specificGravity;
+function ovendryLumberLb({ species, boardFeet }: { species: WoodGiven; boardFeet: number }): number {
+  return (boardFeet / BF_PER_FT3) * WATER_LB_PER_FT3 * woodOf(species).specificGravity;
 }
 
 /**
@@ -104,13 +130,13 @@ function ovendryLumberLb({ species, boardFeet }: { species: SpeciesName; boardFe
  * @range from not under to
  */
 export function waterToLoseLb(stack: {
-  species: SpeciesName;
+  species: WoodGiven;
   boardFeet: number;
   fromPercent: number;
   toPercent: number;
 }): number {
   const { species, fromPercent, toPercent } = stack;
-  mustFitIn(species, fromPercent, "from");
+  mustFitIn(woodOf(species), fromPercent, "from");
   mustBeAtLeast(hairUnder(toPercent), fromPercent, "from (% moisture), not under the target");
   return ovendryLumberLb(stack) * (Math.max(0, fromPercent - toPercent) / 100);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { woodWeightLbPerFt3 } from "../../../src/math/wood/density";
 import { FIA_WOOD, FIA_WOOD_TOTALS } from "../../../src/math/wood/fia-wood.table";
-import { SPECIES_TABLE } from "../../../src/math/wood/species";
+import { FOREST_SPECIES } from "../../../src/math/wood/species";
 import { speciesAnswer } from "../../../src/math/wood/species-card";
 import { rowsOf } from "../../csv";
 import { printedValuesOf } from "../../printed";
@@ -17,7 +17,7 @@ describe("the weight table of 156 species", () => {
     expect(rows).toHaveLength(156);
     expect(FIA_WOOD).toHaveLength(rows.length);
     for (const row of rows) {
-      const species = SPECIES_TABLE.find(({ latin }) => latin === row["scientific_name"])!;
+      const species = FOREST_SPECIES.find(({ latin }) => latin === row["scientific_name"])!;
       const what = row["common_name"]!;
       expectPrinted(species.specificGravity, row["sg_green"], EXACT, what);
       expectPrinted(species.specificGravityAt12, row["sg_12"], EXACT, what);
@@ -41,7 +41,7 @@ describe("the weight table of 156 species", () => {
 
   it("gives back the whole pounds per cubic foot that the green moisture was worked back from", () => {
     // The agency published whole pounds for 145 of the 156; its five decimals of moisture bring them back within 0.005 lb.
-    const whole = SPECIES_TABLE.filter(({ name }) => {
+    const whole = FOREST_SPECIES.filter(({ name }) => {
       const weight = woodWeightLbPerFt3({ species: name });
       return Math.abs(weight - Math.round(weight)) < 0.005;
     });
@@ -54,7 +54,7 @@ describe("the weight table of 156 species", () => {
     const rows = rowsOf("wood/gwdd_vs_fia.csv");
     expect(rows).toHaveLength(140);
     for (const row of rows) {
-      const species = SPECIES_TABLE.find(({ latin }) => latin === row["binomial"])!;
+      const species = FOREST_SPECIES.find(({ latin }) => latin === row["binomial"])!;
       const away = Number(row["gwdd_mean"]) - species.specificGravity;
       checked();
       squares.push(away ** 2);

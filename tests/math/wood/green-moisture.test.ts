@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { GREEN_HEART_AND_SAP, GREEN_HEART_AND_SAP_TOTALS } from "../../../src/math/wood/heart-and-sap.table";
 import { mostMoisturePercent } from "../../../src/math/wood/moisture";
-import { SPECIES_TABLE, speciesNamed, type SpeciesName } from "../../../src/math/wood/species";
+import { FOREST_SPECIES, speciesNamed, type SpeciesName } from "../../../src/math/wood/species";
 import { rowsOf } from "../../csv";
 import { printedValuesOf } from "../../printed";
 import { comparisonCountedBy, EXACT, speciesOf } from "./printed";
@@ -36,7 +36,7 @@ describe("the most water wood can hold, Eq 4-3", () => {
   });
 
   it("is over every green moisture of the tables", () => {
-    for (const species of SPECIES_TABLE)
+    for (const species of FOREST_SPECIES)
       for (const moisture of [
         species.greenMoisturePercent,
         species.heartwoodMoisturePercent,
@@ -58,7 +58,7 @@ describe("the weight lost by 20 %, as a loggers' handbook lists it", () => {
       "Oak, red": "northern red oak",
     };
     for (const row of rowsOf("wood/weight_loss_green_to_20pct.csv")) {
-      const { greenMoisturePercent } = speciesNamed(species[row["species"]!]!);
+      const greenMoisturePercent = speciesNamed(species[row["species"]!]!).greenMoisturePercent!;
       const lost = (100 * (greenMoisturePercent - 20)) / (100 + greenMoisturePercent);
       expectPrinted(lost, row["pct_green_weight_lost_to_20pct_mc"], 8, row["species"]!);
     }

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { NoAnswer } from "../../../src/math/errors";
 import { shrinkagePercent, type Grain } from "../../../src/math/wood/shrinkage";
 import { SHRINKAGE_TO_OVENDRY, SHRINKAGE_TOTALS } from "../../../src/math/wood/shrinkage.table";
-import { SPECIES_TABLE, type SpeciesName } from "../../../src/math/wood/species";
+import { FOREST_SPECIES, type SpeciesName } from "../../../src/math/wood/species";
 import { speciesAnswer } from "../../../src/math/wood/species-card";
 import { rowsOf } from "../../csv";
 import { printedValuesOf } from "../../printed";
@@ -59,7 +59,7 @@ describe("the handbook's shrinkage, Table 4-3", () => {
   });
 
   it("is not the radial and tangential compounded: volumetric lies within 1.3 under and 2.8 over that", () => {
-    for (const { name, radialPercent, tangentialPercent, volumetricPercent } of SPECIES_TABLE) {
+    for (const { name, radialPercent, tangentialPercent, volumetricPercent } of FOREST_SPECIES) {
       if (radialPercent === undefined || tangentialPercent === undefined || volumetricPercent === undefined) continue;
       const compounded = 100 * (1 - (1 - radialPercent / 100) * (1 - tangentialPercent / 100));
       expect(volumetricPercent - compounded, name).toBeGreaterThan(-1.35);
@@ -69,7 +69,7 @@ describe("the handbook's shrinkage, Table 4-3", () => {
 
   it("agrees with the printed specific gravity at 12 % by Eq 4-11, within 0.035", () => {
     // Two tables that do not know of each other, each rounded; measured root mean square 0.012.
-    for (const { name, specificGravity, specificGravityAt12, volumetricPercent } of SPECIES_TABLE) {
+    for (const { name, specificGravity, specificGravityAt12, volumetricPercent } of FOREST_SPECIES) {
       if (volumetricPercent === undefined) continue;
       const shrunk = shrinkagePercent({ species: name, fromPercent: 30, toPercent: 12, grain: "volumetric" });
       expect(Math.abs(specificGravity / (1 - shrunk / 100) - specificGravityAt12), name).toBeLessThan(0.035);

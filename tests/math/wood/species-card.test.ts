@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { SPECIES_TABLE } from "../../../src/math/wood/species";
+import { FOREST_SPECIES, SPECIES_TABLE } from "../../../src/math/wood/species";
 import { speciesAnswer } from "../../../src/math/wood/species-card";
 
 const NOT_SEEN = ["not seen in print", "", ""];
 const OUTSIDE = "The green moisture lies outside that of heart and sap: the two sources differ";
 
 describe("the card of a species", () => {
-  it.each(SPECIES_TABLE.map((species) => [species.name, species] as const))(
+  it.each(FOREST_SPECIES.map((species) => [species.name, species] as const))(
     "%s: headings, a figure or a plain word where none was seen, and a note where its sources differ",
     (name, species) => {
       const [heading, ...rows] = speciesAnswer({ name });
@@ -33,11 +33,11 @@ describe("the card of a species", () => {
   );
 
   it("is written for some species whose sources differ and for some whose sources agree", () => {
-    const withNote = SPECIES_TABLE.filter(({ name }) =>
+    const withNote = FOREST_SPECIES.filter(({ name }) =>
       speciesAnswer({ name }).some(([, second]) => second === OUTSIDE),
     );
     expect(withNote.length).toBeGreaterThan(0);
-    expect(withNote.length).toBeLessThan(SPECIES_TABLE.length / 2);
+    expect(withNote.length).toBeLessThan(FOREST_SPECIES.length / 2);
   });
 });
 

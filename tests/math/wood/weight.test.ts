@@ -4,19 +4,19 @@ import { describe, expect, it } from "vitest";
 import { NoAnswer } from "../../../src/math/errors";
 import { woodWeightLbPerFt3 } from "../../../src/math/wood/density";
 import { mostMoisturePercent } from "../../../src/math/wood/moisture";
-import { SPECIES_TABLE, speciesNamed } from "../../../src/math/wood/species";
+import { FOREST_SPECIES, speciesNamed } from "../../../src/math/wood/species";
 import { speciesAnswer } from "../../../src/math/wood/species-card";
 import { barkLbPerFt3OfWood, logWeightLb, lumberWeightLb, waterToLoseLb } from "../../../src/math/wood/weight";
 
 const SEED = { seed: 11, numRuns: 500 };
 /** Printed with two specific gravities so far apart that a cubic foot would weigh more at 12 % than at 30 %. */
 const DOUBTFUL = ["American hornbeam", "Monterey pine", "black spruce", "serviceberry", "willow oak"];
-const sound = SPECIES_TABLE.map(({ name }) => name).filter((name) => !DOUBTFUL.includes(name));
+const sound = FOREST_SPECIES.map(({ name }) => name).filter((name) => !DOUBTFUL.includes(name));
 const anySpecies = fc.constantFrom(...sound);
 
 describe("the weight of wood", () => {
   it("at 12 % is the printed specific gravity times water and 1.12", () => {
-    for (const { name, specificGravityAt12 } of SPECIES_TABLE)
+    for (const { name, specificGravityAt12 } of FOREST_SPECIES)
       expect(woodWeightLbPerFt3({ species: name, moisturePercent: 12 })).toBeCloseTo(
         62.4 * specificGravityAt12 * 1.12,
         8,
@@ -55,7 +55,7 @@ describe("the weight of wood", () => {
 
 describe("the card of a species whose two gravities do not fit", () => {
   it("says so, and no other card does", () => {
-    const inDoubt = SPECIES_TABLE.filter(({ name }) =>
+    const inDoubt = FOREST_SPECIES.filter(({ name }) =>
       speciesAnswer({ name }).some(([, text]) => String(text).includes("in doubt")),
     );
     expect(inDoubt.map(({ name }) => name as string).sort()).toEqual([...DOUBTFUL].sort());
@@ -102,7 +102,7 @@ describe("the weight of a log", () => {
   });
 
   it("green never lies outside its bounds, whether the log is heart, sap or bark and all", () => {
-    for (const species of SPECIES_TABLE) {
+    for (const species of FOREST_SPECIES) {
       const { name, heartwoodMoisturePercent, sapwoodMoisturePercent } = species;
       for (const bark of ["with", "without"] as const) {
         const weigh = (more: object) => logWeightLb({ ...log, species: name, bark, ...more });
@@ -126,7 +126,7 @@ describe("the weight of a log", () => {
   it("is said on its page to be light for just those conifers whose two sources differ", () => {
     const page = readFileSync(new URL("../../../src/functions/wood/weight.ts", import.meta.url), "utf8");
     const said = /handbook has their moisture[^]*?For (.*?) even/.exec(page.replace(/\s*\n \* /g, " "))![1]!;
-    const light = SPECIES_TABLE.filter(
+    const light = FOREST_SPECIES.filter(
       ({ kind, greenMoisturePercent, heartwoodMoisturePercent: heart, sapwoodMoisturePercent: sap }) =>
         kind === "softwood" && heart !== undefined && sap !== undefined && greenMoisturePercent < Math.min(heart, sap),
     );
