@@ -4,11 +4,14 @@ import { element } from "./element";
 import { formulasPart } from "./formulas-part";
 import type { SheetHost } from "./sheet-host";
 import { sheetsPart } from "./sheets-part";
+import { SHOWN } from "./shown";
+import { thisCellPart } from "./this-cell-part";
 
-/** The pane: three parts, one of them in sight, and the line that says what a button did. */
+/** The pane: its parts, one of them in sight, and the line that says what a button did. */
 export function pane(catalog: readonly Entry[], host: SheetHost): HTMLElement[] {
   const parts = [
     { name: "Formulas", section: formulasPart(catalog, host) },
+    ...(host.chosenCell ? [{ name: "This cell", section: thisCellPart(catalog, host) }] : []),
     { name: "Sheets", section: sheetsPart(host) },
     { name: "Cut plan", section: cutPlanPart(host) },
   ];
@@ -17,6 +20,7 @@ export function pane(catalog: readonly Entry[], host: SheetHost): HTMLElement[] 
   const show = (shown: number) => {
     said.textContent = "";
     parts.forEach(({ section }, i) => (section.hidden = i !== shown));
+    parts[shown]!.section.dispatchEvent(new Event(SHOWN));
     buttons.forEach((button, i) => button.setAttribute("aria-current", String(i === shown)));
   };
   buttons.forEach((button, i) => button.addEventListener("click", () => show(i)));

@@ -1,3 +1,4 @@
+import type { ChosenCell } from "./this-cell";
 import type { ReadySheet } from "../../sheets/ready/ready-sheet";
 
 /**
@@ -16,6 +17,12 @@ export interface SheetHost {
   placePicture?(svg: string, about: string): Promise<string>;
   /** Copies of the sheets with values in place of our formulas. Left out where there is nothing to hand on. */
   copyWithoutBole?(): Promise<string>;
+  /** The chosen cell. Left out where the sheet tells of it elsewhere. */
+  chosenCell?(): Promise<ChosenCell>;
+  /** The cells that a piece of a formula points at, seen from the cell it stands in; nothing where only the sheet knows. */
+  cellsOf?(piece: string, from: string): Promise<unknown[][] | undefined>;
+  /** Calls back whenever another cell is chosen. Left out where the sheet does not say. */
+  whenChosen?(told: () => void): void;
   /** Enters formulas anew that were typed before Bole was loaded. Left out where that cannot happen. */
   enterDeadFormulas?(): Promise<string>;
   /** What the last calls were refused for, the newest first. Left out where the sheet tells it beside the cell. */

@@ -25,6 +25,10 @@ export interface FakeSheet {
 export interface FakeWorkbook {
   sheets: Record<string, FakeSheet>;
   names?: string[];
+  /** What a name stands for, as `=Logs!$B$4`. */
+  refersTo?: Record<string, string>;
+  /** Hears that another cell was chosen. */
+  listener?: () => void;
   active: string;
   chosen: string;
   /** An error that Excel answers with instead of doing anything, by its code. */

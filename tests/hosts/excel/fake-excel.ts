@@ -5,7 +5,7 @@
  * answer goes with its formula.
  */
 
-import type { FakeWorkbook } from "./fake-cells";
+import { addresses, type FakeWorkbook } from "./fake-cells";
 import { fail, loadable, type FakeHost } from "./fake-host";
 import { rangeOf } from "./fake-range";
 import { addedSheet, worksheet } from "./fake-sheet";
@@ -16,8 +16,11 @@ export function fakeExcel(book: FakeWorkbook) {
   const context = {
     workbook: {
       getSelectedRange: () => rangeOf(host, () => book.active, book.chosen),
-      names: loadable(host, "names", { getters: { items: () => (book.names ?? []).map((name) => ({ name })) } }),
-      tables: loadable(host, "tables", { getters: { items: () => tablesOf(book) } }),
+      names: loadable(host, "names", {
+        getters: { items: () => (book.names ?? []).map((name) => ({ name, formula: book.refersTo?.[name] ?? "" })) },
+      }),
+      onSelectionChanged: { add: (listener: () => void) => void (book.listener = listener) },
+      tables: loadable(host, "tables", { getters: { items: () => tablesOf(host) } }),
       worksheets: loadable(host, "worksheets", {
         getters: { items: () => Object.keys(book.sheets).map((name) => listed(host, name)) },
         methods: {
@@ -45,9 +48,16 @@ export function fakeExcel(book: FakeWorkbook) {
   return { Excel: { run: async (work: (given: typeof context) => unknown) => work(context) }, isSetSupported };
 }
 
-function tablesOf({ sheets }: FakeWorkbook) {
-  return Object.entries(sheets).flatMap(([sheet, { tables }]) =>
-    Object.keys(tables ?? {}).map((name) => ({ name, worksheet: { name: sheet } })),
+/** Tables with a heading row and no totals. */
+function tablesOf(host: FakeHost) {
+  return Object.entries(host.book.sheets).flatMap(([sheet, { tables, cells }]) =>
+    Object.entries(tables ?? {}).map(([name, area]) => ({
+      ...{ name, worksheet: { name: sheet }, showHeaders: true, showTotals: false },
+      getRange: () => rangeOf(host, () => sheet, area),
+      columns: loadable(host, "columns", {
+        getters: { items: () => addresses(area)[0]!.map((address) => ({ name: String(cells[address]?.value) })) },
+      }),
+    })),
   );
 }
 

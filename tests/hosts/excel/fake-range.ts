@@ -23,6 +23,7 @@ export function rangeOf(host: FakeHost, sheetName: () => string, area: string): 
       address: () => `${/\W/.test(sheetName()) ? `'${sheetName()}'` : sheetName()}!${area}`,
       values: contents((cell) => cell?.value ?? ""),
       formulas: contents((cell) => cell?.formula ?? cell?.value ?? ""),
+      numberFormat: contents((cell) => cell?.format ?? "General"),
       rowIndex: () => block(area).top,
       columnIndex: () => block(area).left,
       left: () => 48 * block(area).left,

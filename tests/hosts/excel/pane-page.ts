@@ -31,7 +31,7 @@ export function widthNeeded(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth);
 }
 
-export type Part = "Formulas" | "Sheets" | "Cut plan";
+export type Part = "Formulas" | "This cell" | "Sheets" | "Cut plan";
 
 /** Goes to a part of the pane. */
 export async function goTo(page: Page, part: Part): Promise<void> {

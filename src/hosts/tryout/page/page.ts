@@ -1,6 +1,8 @@
 import { ICommandService, type IWorkbookData } from "@univerjs/core";
 import { element } from "../../pane/element";
 import { pane } from "../../pane/pane";
+import { isReference, type LookUp } from "../../pane/this-cell";
+import type { SheetHost } from "../../pane/sheet-host";
 import { loadCatalog } from "./catalog";
 import { byId } from "./by-id";
 import { startGrid, type Grid } from "./grid";
@@ -15,7 +17,8 @@ start().catch((fault: unknown) => {
 async function start(): Promise<void> {
   const [catalog, workbook] = await Promise.all([loadCatalog(), loadWorkbook()]);
   const grid = startGrid(byId("grid"), workbook, catalog);
-  byId("pane").replaceChildren(...pane(catalog, gridHost(grid)));
+  const host = gridHost(grid);
+  byId("pane").replaceChildren(...pane(catalog, host));
   changeSidesWithF6();
   await grid.ready;
   let shown = "";
@@ -23,9 +26,18 @@ async function start(): Promise<void> {
     const cell = selectedCell(grid);
     const now = JSON.stringify(cell);
     // Drawn anew for nothing it would lose its place, the keyboard's and the reader's.
-    if (cell && now !== shown) showCell(cell, catalog);
+    if (cell && now !== shown) showCell(cell, catalog, cellsIn(grid, host));
     shown = now;
   });
+}
+
+/** The cells that a piece of the chosen cell's formula points at: an address, or a name that stands for one. */
+function cellsIn(grid: Grid, { cellsAt }: SheetHost): LookUp {
+  return async (piece) => {
+    const named = grid.api.getActiveWorkbook()?.getDefinedName(piece)?.getFormulaOrRefString();
+    const address = (named ?? piece).replace(/^=/, "").replaceAll("$", "");
+    return isReference(address) ? cellsAt(address) : undefined;
+  };
 }
 
 async function loadWorkbook(): Promise<Partial<IWorkbookData>> {

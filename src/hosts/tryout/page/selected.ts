@@ -26,6 +26,8 @@ export function selectedCell(grid: Grid): SelectedCell | undefined {
     link: linkIn(grid, reader.heldAt(place)?.custom?.["leadsTo"]),
     endView: /\bCUTPLAN\(/i.test(reader.formulaAt(home)) ? grid.plans.drawnAt(at) : undefined,
     why: typeof answer === "object" ? answer.message : undefined,
+    value: typeof answer === "object" ? undefined : answer,
+    format: sheet.getRange(place.row, place.column).getNumberFormat(),
   };
 }
 

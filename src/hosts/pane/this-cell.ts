@@ -1,0 +1,86 @@
+import { ADD_IN } from "../../catalog/about/add-in";
+import type { Entry } from "../../catalog/entry";
+import { isDateSerial } from "../../cells/read";
+import { callsOf, type Call } from "../../formula/calls";
+import { argumentsAsRead, UNKNOWN, type Given } from "../../functions/as-read";
+import { registry } from "../../functions/registry";
+import { shownAnswer } from "./answer-shown";
+import { element } from "./element";
+import { typed } from "./typed";
+
+/** A cell that a person has chosen. */
+export interface ChosenCell {
+  /** With its sheet. */
+  address: string;
+  /** With its equals sign; nothing where the cell does not calculate. */
+  formula: string;
+  value: unknown;
+  /** How its number is shown, as the sheet spells it. */
+  format?: string;
+}
+
+/** Finds the cells that a piece of the cell's formula points at: an address, a name, a table's column; nothing where it cannot. */
+export type LookUp = (piece: string) => Promise<unknown[][] | undefined>;
+
+/** Cells by their address and nothing else: not a whole column, a spilled answer or a table's. */
+export function isReference(piece: string): boolean {
+  return typed(piece).kind === "reference";
+}
+
+/**
+ * What there is to say of a chosen cell that asks Bole: each call with its arguments as they are read, its answer or why
+ * it has none, and how far it can be trusted. Calls within calls are worked out by the sheet.
+ */
+export async function callsShown(cell: ChosenCell, catalog: readonly Entry[], lookUp: LookUp): Promise<HTMLElement[]> {
+  const calls = callsOf(ADD_IN, cell.formula);
+  return Promise.all(calls.map((call) => callShown(call, catalog, lookUp)));
+}
+
+async function callShown(call: Call, catalog: readonly Entry[], lookUp: LookUp): Promise<HTMLElement> {
+  const entry = catalog.find(({ name }) => name === call.name);
+  const formula = registry[call.name];
+  if (!entry || !formula) return element("p", { class: "refused" }, `Bole has no function ${call.name}.`);
+  const given = await Promise.all(call.pieces.map((piece) => cellsGiven(piece, lookUp)));
+  const known = !given.includes(UNKNOWN);
+  return element(
+    "section",
+    { class: "call", "aria-label": call.name },
+    element("h3", {}, call.name),
+    element("p", {}, entry.summary),
+    element("ul", { class: "read" }, ...argumentsAsRead(formula, given).map((line) => element("li", {}, line))),
+    known
+      ? shownAnswer(formula(...(given as (unknown[][] | undefined)[])), entry.returns)
+      : element("p", { class: "quiet" }, "The sheet works this one out: its answer stands in the cell."),
+    ...entry.cautions.map((text) => element("p", { class: "caution" }, element("strong", {}, "Caution: "), text)),
+    element("p", { class: "quiet" }, `Rests on: ${entry.grade}.`, ...sourceOf(entry)),
+  );
+}
+
+function sourceOf({ formulas }: Entry): string[] {
+  const [first] = formulas.flatMap(({ sources }) => sources);
+  return first ? [` Source: ${first}.`] : [];
+}
+
+/** The cells that stand for an argument. A calculation within the formula is left to the sheet. */
+async function cellsGiven(piece: string, lookUp: LookUp): Promise<Given> {
+  const read = piece === "" ? typed("") : typed(piece);
+  if (read.kind === "nothing") return undefined;
+  // A bare word in a formula is a name; only what stands in quotes is text.
+  if (read.kind === "value" && read.piece === piece) return read.cells;
+  return (await lookUp(piece)) ?? UNKNOWN;
+}
+
+/** A size that the sheet has turned into a day, and how it is mended; nothing where the cell holds no day. */
+export function dateWarning({ formula, value, format = "" }: ChosenCell): string | undefined {
+  if (
+    formula !== "" ||
+    typeof value !== "number" ||
+    !isDateSerial(value) ||
+    !/[dmy]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]/g, ""))
+  )
+    return undefined;
+  return (
+    "This cell holds a date. If it was meant as a size (5/4, 8-6), the sheet turned it into a day as it was typed: " +
+    "format the cell as Text, then type it again, or type an apostrophe first: '5/4."
+  );
+}
