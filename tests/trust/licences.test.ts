@@ -21,7 +21,6 @@ const FOR_TOOLS = ["MPL-2.0", "CC-BY-4.0"];
 /** Packages under none of these, each with why it may be here. */
 const NAMED: Record<string, string> = {
   "@microsoft/office-js": "Microsoft's own terms: the tests load it, nothing of it is shipped or kept with Bole",
-  buffers: "states no licence: only the stream reader of the workbook library needs it, which Bole does not use",
 };
 
 /** `(MIT OR GPL-3.0)` gives a choice, `(MIT AND Zlib)` asks for both. */

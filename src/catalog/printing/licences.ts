@@ -13,7 +13,6 @@ export interface Package {
 const LOOKED_UP: Record<string, string> = {
   "@univerjs/telemetry": "Apache-2.0",
   "@microsoft/office-js": "Microsoft's own terms",
-  buffers: "none stated",
 };
 
 /** Every package that Bole is built and tested with, once for each version, by name. */
