@@ -76,6 +76,15 @@ function worksheetFunction(
   return Object.assign(Object.defineProperty(called, "length", { value: takes.length }), { takes });
 }
 
+/** What is read in the cells of one argument, a value for each cell, or why a call with them would be refused. */
+export function readingOf({ readIn }: PublishedArgument, cells: unknown[][]): unknown[] | CellError {
+  try {
+    return readIn(cells);
+  } catch (thrown) {
+    return cellError(thrown);
+  }
+}
+
 /** One argument with its shape. A constant is read once: its value, or what reading it threw, serves every row. */
 interface Input {
   key: string;

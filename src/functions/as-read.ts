@@ -1,5 +1,5 @@
-import { cellError } from "../cells/error";
-import type { WorksheetFunction } from "../cells/spread";
+import { isCellError } from "../cells/error";
+import { readingOf, type WorksheetFunction } from "../cells/spread";
 
 /** Digits that are plenty to recognise a size by. */
 const DIGITS = 6;
@@ -12,15 +12,14 @@ const MOST_TOLD = 4;
  * cannot be read says why, in the words of the cell's own message. Cells that are not known are left to the sheet.
  */
 export function argumentsAsRead(formula: WorksheetFunction, given: readonly Given[]): string[] {
-  return formula.takes.map(({ name, facts, readIn }, at) => {
+  return formula.takes.map((argument, at) => {
+    const { name, facts } = argument;
     const cells = given[at];
     if (cells === UNKNOWN) return `${name}: worked out by the sheet`;
     if (cells === undefined) return `${name} left out${defaultOf(facts.default, facts.bare)}`;
-    try {
-      return said(name, readIn(cells), facts.bare, cells.length * (cells[0]?.length ?? 0));
-    } catch (thrown) {
-      return cellError(thrown).message;
-    }
+    const read = readingOf(argument, cells);
+    if (isCellError(read)) return read.message;
+    return said(name, read, facts.bare, cells.length * (cells[0]?.length ?? 0));
   });
 }
 
