@@ -19,7 +19,6 @@ export interface Block {
 }
 
 const LETTERS_IN_ALPHABET = 26;
-const CORNER = /^\$?([A-Z]{0,3})\$?(\d*)$/i;
 
 /** Column 2 to `C`, column 27 to `AB`. */
 export function columnLetters(column: number): string {
@@ -37,13 +36,21 @@ export function fixedAddressOf(row: number, column: number): string {
   return `$${columnLetters(column)}$${row + 1}`;
 }
 
-/** `B5` or `$B$5` to row 4, column 1; of a whole column `B` or row `5` only what it says. */
+/** `B5` or `$B$5` to row 4, column 1; of a whole column `B` or row `5` only what it says. Read sign by sign: files have millions. */
 export function cornerOf(corner: string): Partial<Cell> {
-  const [, letters = "", digits = ""] = CORNER.exec(corner.trim()) ?? [];
-  let column = 0;
-  for (const letter of letters.toUpperCase()) column = column * LETTERS_IN_ALPHABET + letter.charCodeAt(0) - 64;
-  return { ...(digits ? { row: Number(digits) - 1 } : {}), ...(letters ? { column: column - 1 } : {}) };
+  let [column, row] = [0, 0];
+  for (let at = 0; at < corner.length; at++) {
+    const code = corner.charCodeAt(at);
+    const letter = code >= 97 ? code - 96 : code - 64;
+    if (letter >= 1 && letter <= LETTERS_IN_ALPHABET && row === 0) column = column * LETTERS_IN_ALPHABET + letter;
+    else if (code >= 48 && code <= 57) row = row * 10 + code - 48;
+    else if (code !== DOLLAR) return {};
+  }
+  if (row === 0) return column === 0 ? {} : { column: column - 1 };
+  return column === 0 ? { row: row - 1 } : { row: row - 1, column: column - 1 };
 }
+
+const DOLLAR = 36;
 
 /** `B5` or `$B$5` to row 4, column 1. */
 export function cellAt(address: string): Cell {

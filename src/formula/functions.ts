@@ -1,3 +1,4 @@
+import { closingOf } from "./call";
 import { rewritten, tokensOf, type Token } from "./tokens";
 
 /**
@@ -7,9 +8,9 @@ import { rewritten, tokensOf, type Token } from "./tokens";
 const STORED_FUNCTION = /^_xldudf_([A-Z0-9]+)_([A-Z0-9]+)$/i;
 const OF_ANY_ADD_IN = /^(?:_xldudf_|_xll\.)/i;
 
-/** The functions that a formula calls, in capitals, as often as it calls them. */
-export function functionsIn(formula: string): string[] {
-  return tokensOf(formula).flatMap(({ kind, text }) => (kind === "function" ? [text.toUpperCase()] : []));
+/** The functions that a formula's words call, in capitals, as often as they call them. */
+export function functionsIn(tokens: readonly Token[]): string[] {
+  return tokens.flatMap(({ kind, text }) => (kind === "function" ? [text.toUpperCase()] : []));
 }
 
 /** The functions of an add-in in a formula, typed or stored, called or handed on to MAP; in capitals, without its name. */
@@ -19,6 +20,8 @@ export function functionsOf(addIn: string, formula: string): string[] {
 
 /** Whether a formula asks functions of add-ins other than this one, as the file stores them. */
 export function asksOtherAddIn(addIn: string, stored: string): boolean {
+  // Most formulas ask none, and are not taken apart to find that out.
+  if (!stored.includes("_xl")) return false;
   return tokensOf(stored).some(
     (token) => isName(token) && OF_ANY_ADD_IN.test(token.text) && functionOf(addIn, token) === undefined,
   );
@@ -54,23 +57,12 @@ export function withCalls(
   const parts: string[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const { kind, text } = tokens[at]!;
-    const end = kind === "function" ? endOfCall(tokens, at) : -1;
+    const end = kind === "function" ? closingOf(tokens, at + 1) : -1;
     const instead = end < 0 ? undefined : put(text, tokens.slice(at + 2, end));
     parts.push(instead ?? text);
     if (instead !== undefined) at = end;
   }
   return parts.join("");
-}
-
-/** Where the bracket closes that a function opens; -1 where it never does. */
-function endOfCall(tokens: readonly Token[], at: number): number {
-  let depth = 0;
-  for (let end = at + 1; end < tokens.length; end++) {
-    if (tokens[end]!.kind !== "sign") continue;
-    if (tokens[end]!.text === "(") depth += 1;
-    if (tokens[end]!.text === ")" && --depth === 0) return end;
-  }
-  return -1;
 }
 
 function functionOf(addIn: string, token: Token): string | undefined {

@@ -4,7 +4,10 @@ import { tokensOf, type Token } from "./tokens";
 
 /** A number, TRUE, FALSE or quoted text as a formula spells it; undefined for anything else. */
 export function literal(piece: string): number | boolean | string | undefined {
-  const tokens = tokensOf(piece);
+  return literalIn(tokensOf(piece));
+}
+
+export function literalIn(tokens: readonly Token[]): number | boolean | string | undefined {
   const signed = tokens[0]?.text === "-" || tokens[0]?.text === "+";
   const [only, another] = signed ? tokens.slice(1) : tokens;
   if (!only || another || only.unclosed) return undefined;

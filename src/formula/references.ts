@@ -36,7 +36,10 @@ export function pointsOutside(formula: string): "another workbook" | "several sh
  * address in words, by steps from another cell, or with a function at the end of a range.
  */
 export function searchesCells(formula: string): boolean {
-  const tokens = tokensOf(formula);
+  return searchesCellsIn(tokensOf(formula));
+}
+
+export function searchesCellsIn(tokens: readonly Token[]): boolean {
   return tokens.some(
     ({ kind, text }) =>
       (kind === "function" && /^(?:INDIRECT|OFFSET)$/i.test(text)) || (kind === "sign" && text === ":"),

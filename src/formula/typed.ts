@@ -8,9 +8,12 @@ const NEWER_NAME = /^(?:_xlfn\.(?:_xlws\.)?|_xlpm\.|_xlws\.)/i;
 
 /** A formula from the file as a person would type it: `_xldudf_BOLE_EMC(…)` is BOLE.EMC(…), ANCHORARRAY(D1) is D1#. */
 export function asTyped(stored: string): string {
-  const plainNames = rewritten(stored, ({ kind, text }) =>
-    kind === "name" || kind === "function" ? typedFunction(text.replace(NEWER_NAME, "")) : text,
-  );
+  const plainNames = stored.includes("_xl")
+    ? rewritten(stored, ({ kind, text }) =>
+        kind === "name" || kind === "function" ? typedFunction(text.replace(NEWER_NAME, "")) : text,
+      )
+    : stored;
+  if (!/ANCHORARRAY|SINGLE/i.test(plainNames)) return `=${plainNames.replace(/^=/, "")}`;
   const spills = withSpills(plainNames, (pointer) => `${pointer.map(({ text }) => text).join("")}#`);
   const typed = rewritten(spills, ({ kind, text }) => (kind === "function" && /^SINGLE$/i.test(text) ? "" : text));
   return `=${typed.replace(/^=/, "")}`;

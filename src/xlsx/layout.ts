@@ -57,6 +57,11 @@ function widthsIn(xml: string): Map<number, { characters?: number; hidden: boole
   return widths;
 }
 
+/** The merged cells of a sheet. */
+export function mergesOf({ xml: { xml, data }, part }: SheetPart): Block[] {
+  return mergesIn(xml.slice(data.end), part);
+}
+
 function mergesIn(xml: string, part: string): Block[] {
   const found = [...xml.matchAll(/<(?:[\w.-]+:)?mergeCell\s[^<>]*>/g)];
   const merges = found.map(([tag]) => blockOf(attribute(tag.slice(tag.indexOf(" ")), "ref") ?? "A1"));

@@ -32,11 +32,49 @@ function mustKeepPart(part: string, old: Package, made: Package, { cells, parts 
   const [before, after] = [old.text(part), made.text(part)];
   const own = cells.get(part);
   if (own) {
-    if (restOfSheet(part, before, own) !== restOfSheet(part, after, own))
+    if (!hasSameRest(part, before, after, own))
       throw different(`something in its part ${part} changed beside the cells that were to change`);
   } else if (parts.has(part)) mustHoldStill(part, before, after);
   else throw different(`its part ${part} changed`);
 }
+
+/**
+ * Whether two sheets say the same beside some cells. What both begin and end with, sign for sign, is the same; only the
+ * rows between are read. Where they cannot be read by themselves, the whole sheets are.
+ */
+function hasSameRest(part: string, before: string, after: string, changed: ReadonlySet<string>): boolean {
+  const rows = differingRows(before, after);
+  if (rows) {
+    try {
+      const [old, made] = rows.map((xml) => restOfSheet(part, `<rows>${xml}</rows>`, changed));
+      if (old === made) return true;
+    } catch {
+      // A prefix that is declared further up, or a row that ends further down.
+    }
+  }
+  return restOfSheet(part, before, changed) === restOfSheet(part, after, changed);
+}
+
+/** The rows of two sheets from the first to the last that is written otherwise. */
+function differingRows(before: string, after: string): [string, string] | undefined {
+  const shorter = Math.min(before.length, after.length);
+  let same = 0;
+  while (same < shorter && before.charCodeAt(same) === after.charCodeAt(same)) same++;
+  const start = before.lastIndexOf(ROW_START, same - ROW_START.length);
+  let sameEnd = 0;
+  while (
+    sameEnd < shorter - same &&
+    before.charCodeAt(before.length - 1 - sameEnd) === after.charCodeAt(after.length - 1 - sameEnd)
+  )
+    sameEnd++;
+  const end = before.indexOf(ROW_END, before.length - sameEnd);
+  if (start < 0 || end < 0) return undefined;
+  const behind = before.length - end - ROW_END.length;
+  return [before.slice(start, before.length - behind), after.slice(start, after.length - behind)];
+}
+
+const ROW_START = "<row ";
+const ROW_END = "</row>";
 
 /** What a sheet says without the contents of some cells, in a few letters that are equal for equal sheets only. */
 function restOfSheet(part: string, xml: string, changed: ReadonlySet<string>): string {

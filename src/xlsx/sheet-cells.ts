@@ -1,4 +1,4 @@
-import { LAST_COLUMN, LAST_ROW, cellAt } from "../formula/addresses";
+import { cornerOf, LAST_COLUMN, LAST_ROW } from "../formula/addresses";
 import { serialOf } from "./serial";
 import type { Held } from "./held";
 import { Refused } from "./refused";
@@ -21,9 +21,9 @@ export interface SheetCell extends Stretch {
   column: number;
   attributes: string;
   value: Held;
-  formula?: CellFormula;
+  formula: CellFormula | undefined;
   /** What stands in the cell beside formula and value. */
-  others: Stretch[];
+  others: readonly Stretch[];
 }
 
 export interface SheetRow extends Stretch {
@@ -65,12 +65,25 @@ export function readSheet(xml: string, sharedTexts: readonly string[]): SheetXml
       }
     } else if (cell && tag.depth === 4) childOfCell(cell, tag, xml);
   }
+  putInOrder(rows);
   return { xml, rows, data };
 }
 
-/** A cell whose closing tag is still to come. */
-interface OpenCell extends Omit<SheetCell, "value"> {
-  held?: string;
+/** Most programs write rows and cells in order; what does not is put so, since cells are looked up by halving. */
+function putInOrder(rows: SheetRow[]): void {
+  if (rows.some(({ row }, at) => row < (rows[at - 1]?.row ?? 0))) rows.sort((one, other) => one.row - other.row);
+  for (const { cells } of rows)
+    if (cells.some(({ column }, at) => column < (cells[at - 1]?.column ?? 0)))
+      cells.sort((one, other) => one.column - other.column);
+}
+
+/** Nearly every cell has none, and there are millions: they share one list. */
+const NONE: readonly Stretch[] = [];
+
+/** A cell whose closing tag is still to come: what it holds, and where the piece begins that is open. */
+interface OpenCell {
+  cell: SheetCell;
+  held: string | undefined;
   childStart: number;
 }
 
@@ -82,36 +95,48 @@ function rowFrom(tag: Tag, before: SheetRow | undefined): SheetRow {
   return { row, start, end, attributes, alone: tag.kind === "alone", close: end, cells: [] };
 }
 
+/** A sheet has millions of cells, so each is one object of one shape from the start. */
 function openCell({ start, end, attributes }: Tag, row: SheetRow): OpenCell {
   const address = attribute(attributes, "r");
-  const place = address ? cellAt(address) : { row: row.row, column: (row.cells.at(-1)?.column ?? -1) + 1 };
-  if (place.row !== row.row || place.column > LAST_COLUMN)
+  const place = address ? cornerOf(address) : { row: row.row, column: (row.cells.at(-1)?.column ?? -1) + 1 };
+  if (place.row !== row.row || !(place.column! <= LAST_COLUMN))
     throw new Refused(`it is damaged: its row ${row.row + 1} holds a cell ${address}`);
-  return { ...place, start, end, attributes, others: [], childStart: end };
+  const cell: SheetCell = {
+    row: row.row,
+    column: place.column!,
+    start,
+    end,
+    attributes,
+    value: null,
+    formula: undefined,
+    others: NONE,
+  };
+  return { cell, held: undefined, childStart: end };
 }
 
-function childOfCell(cell: OpenCell, tag: Tag, xml: string): void {
+function childOfCell(open: OpenCell, tag: Tag, xml: string): void {
+  const { cell } = open;
   if (tag.kind === "open") {
-    cell.childStart = tag.start;
+    open.childStart = tag.start;
     if (tag.name === "f") cell.formula = { start: tag.start, end: tag.end, attributes: tag.attributes, text: "" };
     return;
   }
-  const start = tag.kind === "alone" ? tag.start : cell.childStart;
+  const start = tag.kind === "alone" ? tag.start : open.childStart;
   const inside = xml.slice(xml.indexOf(">", start) + 1, tag.start);
   if (tag.name === "f" && tag.kind === "alone")
     cell.formula = { start, end: tag.end, attributes: tag.attributes, text: "" };
   else if (tag.name === "f" && cell.formula) {
     const text = xml.slice(cell.formula.end, tag.start);
     cell.formula = { ...cell.formula, end: tag.end, text: unescaped(text) };
-  } else if (tag.name === "v") cell.held = tag.kind === "alone" ? "" : inside;
-  else if (tag.name === "is") cell.held = richText(inside);
-  else cell.others.push({ start, end: tag.end });
+  } else if (tag.name === "v") open.held = tag.kind === "alone" ? "" : inside;
+  else if (tag.name === "is") open.held = richText(inside);
+  else cell.others = [...cell.others, { start, end: tag.end }];
 }
 
-function finished(open: OpenCell, tag: Tag, sharedTexts: readonly string[]): SheetCell {
-  const { row, column, start, attributes, others, formula, held } = open;
-  const value = held === undefined ? null : valueOf(attribute(attributes, "t") ?? "n", held, sharedTexts);
-  return { row, column, start, end: tag.end, attributes, others, value, ...(formula ? { formula } : {}) };
+function finished({ cell, held }: OpenCell, tag: Tag, sharedTexts: readonly string[]): SheetCell {
+  cell.end = tag.end;
+  if (held !== undefined) cell.value = valueOf(attribute(cell.attributes, "t") ?? "n", held, sharedTexts);
+  return cell;
 }
 
 function valueOf(type: string, held: string, sharedTexts: readonly string[]): Held {

@@ -1,4 +1,5 @@
 import { addressOf } from "../formula/addresses";
+import { findRow, firstFrom } from "./find-cells";
 import type { Held } from "./held";
 import type { SheetCell, SheetRow, SheetXml } from "./sheet-cells";
 import { escaped, escapedCellText, patched, prefixOf, withoutAttribute, type Patch } from "./xml";
@@ -22,7 +23,6 @@ const ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|GETTING_DATA)$/;
 /** The sheet's XML with some of its cells changed; every other sign stays. */
 export function withCells(sheet: SheetXml, changes: readonly CellChange[]): string {
   const prefix = prefixOf(sheet.xml);
-  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
   const byRow = new Map<number, CellChange[]>();
   for (const change of [...changes].sort((a, b) => a.row - b.row || a.column - b.column)) {
     const own = byRow.get(change.row);
@@ -30,7 +30,7 @@ export function withCells(sheet: SheetXml, changes: readonly CellChange[]): stri
     else byRow.set(change.row, [change]);
   }
   const patches = [...byRow].flatMap(([number, own]) => {
-    const row = rows.get(number);
+    const row = findRow(sheet.rows, number);
     return row && !row.alone ? cellPatches(sheet.xml, row, own, prefix) : rowPatch(sheet, number, row, own, prefix);
   });
   return patched(sheet.xml, patches);
@@ -38,11 +38,11 @@ export function withCells(sheet: SheetXml, changes: readonly CellChange[]): stri
 
 /** Changes the cells of a row that are there; a new one stands before the first to its right. */
 function cellPatches(xml: string, row: SheetRow, changes: readonly CellChange[], prefix: string): Patch[] {
-  const cells = new Map(row.cells.map((cell) => [cell.column, cell]));
   return changes.flatMap((change) => {
-    const cell = cells.get(change.column);
+    const next = row.cells[firstFrom(row.cells, ({ column }) => column >= change.column)];
+    const cell = next?.column === change.column ? next : undefined;
     if (cell) return [{ start: cell.start, end: cell.end, text: changedCell(xml, cell, change, prefix) }];
-    const at = row.cells.find(({ column }) => column > change.column)?.start ?? row.close;
+    const at = next?.start ?? row.close;
     const text = newCell(change, prefix);
     return text ? [{ start: at, end: at, text }] : [];
   });
@@ -55,7 +55,7 @@ function rowPatch(sheet: SheetXml, number: number, row: SheetRow | undefined, ch
   const attributes = row ? row.attributes.trimEnd() : ` r="${number + 1}"`;
   const text = `<${prefix}row${attributes}>${cells}</${prefix}row>`;
   if (row) return [{ start: row.start, end: row.end, text }];
-  const at = sheet.rows.find((other) => other.row > number)?.start ?? sheet.data.close;
+  const at = sheet.rows[firstFrom(sheet.rows, (other) => other.row > number)]?.start ?? sheet.data.close;
   return [{ start: at, end: at, text }];
 }
 

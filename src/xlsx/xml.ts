@@ -86,9 +86,19 @@ export function prefixOf(xml: string): string {
 
 /** An attribute's value by its name without prefix; `xmlns:` declarations do not count. */
 export function attribute(attributes: string, name: string): string | undefined {
-  const found = new RegExp(`(?:^|\\s)(?!xmlns:)(?:[\\w.-]+:)?${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`).exec(attributes);
+  const found = patternOf(name).exec(attributes);
   const value = found?.[1] ?? found?.[2];
   return value === undefined ? undefined : unescaped(value);
+}
+
+const PATTERNS = new Map<string, RegExp>();
+
+/** Made once for each name: they are asked for millions of times. */
+function patternOf(name: string): RegExp {
+  const pattern =
+    PATTERNS.get(name) ?? new RegExp(`(?:^|\\s)(?!xmlns:)(?:[\\w.-]+:)?${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`);
+  PATTERNS.set(name, pattern);
+  return pattern;
 }
 
 export function withoutAttribute(attributes: string, name: string): string {

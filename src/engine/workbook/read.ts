@@ -31,6 +31,8 @@ export interface FileCell {
 export interface FileSheet {
   name: string;
   cells: FileCell[];
+  /** How far it reaches, where that is further than its cells. */
+  size?: { rows: number; columns: number };
   /** How it looks; left out where nobody looks at it. */
   looks?: SheetLooks;
 }

@@ -55,7 +55,7 @@ function nameMap(names: DefinedName[]): Record<string, object> {
   return Object.fromEntries(entries) as Record<string, object>;
 }
 
-function sheetData(id: string, { name, cells, looks }: FileSheet, styles: Styles): Partial<IWorksheetData> {
+function sheetData(id: string, { name, cells, size, looks }: FileSheet, styles: Styles): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const put = (row: number, column: number, data: ICellData) => {
     const own = (cellData[row] ??= {});
@@ -66,8 +66,8 @@ function sheetData(id: string, { name, cells, looks }: FileSheet, styles: Styles
   const last = (of: "row" | "column") => cells.reduce((most, cell) => Math.max(most, cell[of] + 1), 0);
   return {
     ...{ id, name, cellData },
-    rowCount: Math.max(last("row"), looks?.layout.rows ?? 0) + FREE_ROWS,
-    columnCount: Math.max(last("column"), looks?.layout.columns ?? 0) + FREE_COLUMNS,
+    rowCount: Math.max(last("row"), size?.rows ?? 0, looks?.layout.rows ?? 0) + FREE_ROWS,
+    columnCount: Math.max(last("column"), size?.columns ?? 0, looks?.layout.columns ?? 0) + FREE_COLUMNS,
     defaultColumnWidth: USUAL_WIDTH,
     defaultRowHeight: USUAL_HEIGHT,
     hidden: looks?.hidden ? 1 : 0,

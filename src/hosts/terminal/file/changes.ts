@@ -1,5 +1,5 @@
 import { rangeOf } from "../../../formula/addresses";
-import type { Held } from "../../../xlsx/held";
+import { findCell } from "../../../xlsx/find-cells";
 import { cellsIn, heldOf, same, type Result } from "./calculate";
 import { sameValue } from "./plan";
 import type { CellChange } from "../../../xlsx/sheet-edit";
@@ -8,12 +8,8 @@ import type { Sheet } from "./workbook";
 /** What becomes of the cells of a sheet, one change for each cell. */
 export class Changes {
   private readonly byPlace = new Map<string, CellChange>();
-  private readonly held: Map<string, Held>;
 
-  constructor(readonly sheet: Sheet) {
-    const cells = sheet.xml.rows.flatMap((row) => row.cells);
-    this.held = new Map(cells.map(({ row, column, value }) => [placeKey({ row, column }), value]));
-  }
+  constructor(readonly sheet: Sheet) {}
 
   /** Adds to what is known to become of a cell. A cell that one answer leaves and another one fills is filled. */
   add(change: CellChange): void {
@@ -24,7 +20,7 @@ export class Changes {
 
   /** Puts an answer into its cells; cells that show it already are left alone. */
   show(result: Result): void {
-    for (const change of changesFor(result, this.held)) this.add(change);
+    for (const change of changesFor(result, this.sheet)) this.add(change);
   }
 
   list(): CellChange[] {
@@ -32,13 +28,13 @@ export class Changes {
   }
 }
 
-function changesFor(result: Result, held: ReadonlyMap<string, Held>): CellChange[] {
+function changesFor(result: Result, { xml }: Sheet): CellChange[] {
   const { formula, block, values } = result;
   const changes: CellChange[] = [];
   for (const { row, column } of cellsIn(block)) {
     const answer = values[row - block.top]?.[column - block.left] ?? "";
     const home = row === formula.row && column === formula.column;
-    const before = held.get(placeKey({ row, column })) ?? null;
+    const before = findCell(xml, row, column)?.value ?? null;
     const equal = sameValue(answer, before);
     const resized = home && formula.dynamic && !same(block, formula.block);
     if (equal && !resized) continue;

@@ -1,11 +1,12 @@
 import type { CellAnswer, Engine } from "../../../engine/engine";
 import { ADD_IN } from "../../../catalog/about/add-in";
-import { asksOtherAddIn, functionsIn, withCalls } from "../../../formula/functions";
-import { searchesCells } from "../../../formula/references";
+import { asksOtherAddIn, withCalls } from "../../../formula/functions";
+import { registry } from "../../../functions/registry";
 import { isOneCell } from "../../../formula/typed";
 import type { Held } from "../../../xlsx/held";
 import { calculate, heldOf, type Reasons, type Result } from "./calculate";
 import { dependentsOf } from "./dependents";
+import { inputsWithoutValue } from "./inputs";
 import { misreadsDays, type Formula, type Workbook } from "./workbook";
 
 /** What the engine makes of a workbook. */
@@ -33,13 +34,14 @@ export async function calculateBole(workbook: Workbook, engine: Engine, keepDoub
   const all = workbook.sheets.flatMap(({ formulas }) => formulas);
   const bole = all.filter((formula) => formula.bole);
   const leaning = dependentsOf(bole, all);
-  const known = await functionsUnknownTo(engine, all);
-  const unable: Reasons = new Map(all.flatMap((formula) => reasonNotToAsk(formula, known)));
-  for (const formula of all)
+  // Other formulas count as the file's values; those without one must be calculated to be an input at all.
+  const inputs = inputsWithoutValue([...bole, ...leaning], all);
+  const concerned = [...new Set([...bole, ...leaning, ...inputs])];
+  const known = await functionsUnknownTo(engine, concerned);
+  const unable: Reasons = new Map(concerned.flatMap((formula) => reasonNotToAsk(formula, known)));
+  for (const formula of concerned)
     if (misreadsDays(formula, workbook))
       unable.set(formula, "it reckons with days, which this workbook counts from 1904");
-  // Other formulas count as the file's values; those without one must be calculated to be an input at all.
-  const inputs = all.filter((formula) => formula.cached === null);
   const wanted = (formulas: readonly Formula[]) => [...new Set([...formulas, ...inputs])];
   const others = inputs.filter(({ bole }) => !bole);
   const doubtful = await doubtfulOf(workbook, { leaning, inputs: others }, unable, engine);
@@ -54,7 +56,7 @@ export async function calculateBole(workbook: Workbook, engine: Engine, keepDoub
     doubtful,
     foreign: all.filter(({ stored }) => asksOtherAddIn(ADD_IN, stored)),
     linksOutside: all.filter(({ outside }) => outside === "another workbook"),
-    searching: all.filter((formula) => !ours.has(formula) && searchesCells(formula.forEngine)),
+    searching: all.filter((formula) => !ours.has(formula) && formula.searches),
   };
 }
 
@@ -88,8 +90,8 @@ export function sameValue(answer: CellAnswer, held: Held): boolean {
 }
 
 function reasonNotToAsk(formula: Formula, unknown: ReadonlySet<string>): [Formula, string][] {
-  const { outside, forEngine, stored } = formula;
-  const stranger = functionsIn(forEngine).find((name) => unknown.has(name));
+  const { outside, calls, stored } = formula;
+  const stranger = calls.find((name) => unknown.has(name));
   if (outside) return [[formula, `it points at ${outside}`]];
   if (asksOtherAddIn(ADD_IN, stored)) return [[formula, "it uses another add-in"]];
   if (takesOneOfMany(stored)) return [[formula, "it takes one cell of several with @"]];
@@ -111,9 +113,15 @@ function takesOneOfMany(stored: string): boolean {
 
 /** The functions that these formulas use and the engine does not have. */
 async function functionsUnknownTo(engine: Engine, formulas: readonly Formula[]): Promise<Set<string>> {
-  const names = [...new Set(formulas.flatMap(({ forEngine }) => functionsIn(forEngine)))];
+  const called = new Set(formulas.flatMap(({ calls }) => calls));
+  const names = [...called].filter((name) => !isOurs(name));
+  if (names.length === 0) return new Set();
   const answers = await engine.evaluate(names.map((name) => `=${name}()`));
   return new Set(names.filter((_, at) => saysUnknown(answers[at])));
+}
+
+function isOurs(name: string): boolean {
+  return name.startsWith(`${ADD_IN}.`) && name.slice(ADD_IN.length + 1) in registry;
 }
 
 function saysUnknown(answer: unknown): boolean {

@@ -1,7 +1,7 @@
 import type { CellAnswer, Engine } from "../../../engine/engine";
-import { rangeOf, type Block } from "../../../formula/addresses";
+import { blockAt, rangeOf, type Block } from "../../../formula/addresses";
 import { addAboutSheet, type Line } from "./about-sheet";
-import { cellOf, same, type Result } from "./calculate";
+import { same, type Result } from "./calculate";
 import { Changes } from "./changes";
 import { withNotes, type Note } from "../../../xlsx/notes";
 import { openPackage } from "../../../xlsx/package";
@@ -52,7 +52,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
   const resultOf = new Map(results.map((result) => [result.formula, result]));
   const frozen = new Map(bole.map((one) => [key(one), resultOf.get(one)?.block ?? one.block]));
   const spilled = new Map(
-    [...frozen].filter(([, block]) => !same(block, cellOf({ row: block.top, column: block.left }))),
+    [...frozen].filter(([, block]) => !same(block, blockAt({ row: block.top, column: block.left }))),
   );
   const crowded: Formula[] = [];
   const changed = new Map<string, ReadonlySet<string>>();
@@ -106,7 +106,7 @@ function becomesValue({ row, column, cached }: Formula, result: Result | undefin
 function noteOn(formula: Formula, result: Result | undefined): Note {
   const { row, column, stored, block } = formula;
   const filled = result?.block ?? block;
-  const spill = same(filled, cellOf(formula)) ? "" : `\nIts answer fills ${rangeOf(filled)}.`;
+  const spill = same(filled, blockAt(formula)) ? "" : `\nIts answer fills ${rangeOf(filled)}.`;
   return { row, column, text: `Formula: ${asShown(stored)}${spill}${reasonFor(result?.values[0]?.[0])}` };
 }
 

@@ -2,8 +2,9 @@ import { ADD_IN } from "../../../catalog/about/add-in";
 import { blockAt, cellsIn, fixedRangeOf, rangeOf, type Block } from "../../../formula/addresses";
 import { functionsIn, functionsOf, inCapitals, withCalls } from "../../../formula/functions";
 import { withoutNames, type WithoutNames } from "../../../formula/names";
-import { pointsOutside, referencesOf, type Reference } from "../../../formula/references";
+import { pointsOutside, referencesIn, searchesCellsIn, type Reference } from "../../../formula/references";
 import { expandTables } from "../../../formula/tables";
+import { tokensOf } from "../../../formula/tokens";
 import { asTyped, expandSpills } from "../../../formula/typed";
 import { formulasIn } from "../../../xlsx/formulas";
 import type { Held } from "../../../xlsx/held";
@@ -32,6 +33,10 @@ export interface Formula {
   /** Its block grows and shrinks with the answer, as Excel's newer array formulas do. */
   dynamic: boolean;
   references: Reference[];
+  /** The functions that it calls, each once. */
+  calls: string[];
+  /** Whether it finds its cells only while it calculates. */
+  searches: boolean;
   outside: ReturnType<typeof pointsOutside>;
 }
 
@@ -67,11 +72,14 @@ function formulasOf(sheet: SheetPart, { tables, sheetNames }: WorkbookParts, mea
       throw new Refused(`a formula on its sheet ${sheet.name} fills ${rangeOf(block)}, more than is calculated here`);
     const plain = asTyped(meant(stored, number));
     const forEngine = expandTables(plain, tables, { sheet: sheet.name, row, column });
+    const tokens = tokensOf(forEngine);
     return {
       ...{ sheet: sheet.name, row, column, cell, cached: cell.value, stored, forEngine },
       ...{ block, array: fills !== undefined, dynamic },
       bole: asksBole(plain),
-      references: referencesOf(forEngine, sheet.name),
+      references: referencesIn(tokens, sheet.name),
+      calls: [...new Set(functionsIn(tokens))],
+      searches: searchesCellsIn(tokens),
       outside: pointsOutside(plain),
     };
   });
@@ -85,8 +93,8 @@ const READS_DAYS =
   /^(?:DATE|DATEVALUE|DATEDIF|DAY|DAYS360|EDATE|EOMONTH|ISOWEEKNUM|MONTH|NETWORKDAYS|TEXT|WEEKDAY|WEEKNUM|WORKDAY|YEAR|YEARFRAC)(?:\.INTL)?$/;
 
 /** Whether a formula reckons with days in a way that the engine does not know for this workbook. */
-export function misreadsDays({ forEngine }: Formula, { since1904 }: Pick<Workbook, "since1904">): boolean {
-  return since1904 && functionsIn(forEngine).some((name) => READS_DAYS.test(name));
+export function misreadsDays({ calls }: Formula, { since1904 }: Pick<Workbook, "since1904">): boolean {
+  return since1904 && calls.some((name) => READS_DAYS.test(name));
 }
 
 /** The formula at one time of day: TODAY() and NOW() are that day and hour, and `D1#` is the block that D1 fills. */
