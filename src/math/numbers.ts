@@ -1,7 +1,7 @@
-/** The small sums that more than one formula needs. */
+/** The sums and means that more than one formula needs. */
 
 export function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
+  return sumOf(values, (value) => value);
 }
 
 export function sumOf<T>(things: readonly T[], of: (thing: T) => number): number {
@@ -10,4 +10,31 @@ export function sumOf<T>(things: readonly T[], of: (thing: T) => number): number
 
 export function mean(values: readonly number[]): number {
   return sum(values) / values.length;
+}
+
+export function squaresAboutMean(values: readonly number[]): number {
+  const middle = mean(values);
+  return sumOf(values, (value) => (value - middle) ** 2);
+}
+
+/** The standard deviation of a sample. */
+export function deviation(values: readonly number[]): number {
+  return Math.sqrt(squaresAboutMean(values) / (values.length - 1));
+}
+
+/** A straight line through points, and what its spread is reckoned from. */
+export interface FittedLine {
+  slope: number;
+  meanX: number;
+  meanY: number;
+  /** Of the x about their mean. */
+  squaresOfX: number;
+}
+
+/** The line of least squares. */
+export function fittedLine(x: readonly number[], y: readonly number[]): FittedLine {
+  const [meanX, meanY] = [mean(x), mean(y)];
+  const squaresOfX = squaresAboutMean(x);
+  const products = sum(x.map((value, i) => (value - meanX) * (y[i]! - meanY)));
+  return { slope: products / squaresOfX, meanX, meanY, squaresOfX };
 }

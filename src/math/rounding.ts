@@ -1,5 +1,11 @@
 /** Sizes that came from metric or from feet and inches miss a round number by the last binary digits: so much is forgiven. */
-const SLIP = 1e-7;
+export const SLIP = 1e-7;
+
+/** Floors of the cut plan forgive this share of a unit, so that 6 in measured as 5.9999999 is 6. */
+export const SLACK = 1e-6;
+
+/** Sizes and sums nearer than this are the same: what parts them is the accident of binary. */
+export const NEAR = 1e-9;
 /** Added to what Math.ceil may leave as minus nought. */
 const NOUGHT = 0;
 

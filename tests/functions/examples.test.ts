@@ -35,11 +35,8 @@ describe("the comments", () => {
 /** An example's number holds to half its last printed digit. */
 function expectAnswer(formula: string, result: string): void {
   const answer = answerTo(formula);
-  const rows = /^a table of (\d+) rows$/.exec(result)?.[1];
-  if (rows !== undefined) {
-    expect(answer.length, `${formula} gives ${JSON.stringify(answer).slice(0, 300)}`).toBe(Number(rows));
-    return;
-  }
+  const table = /^a table of (\d+) rows(?:: (.+))?$/.exec(result);
+  if (table) return expectTable(formula, answer, Number(table[1]), table[2]?.split("; ") ?? []);
   if (result.startsWith("{")) {
     const wanted = argument(result);
     expect(answer.length, formula).toBe(wanted.length);
@@ -48,6 +45,22 @@ function expectAnswer(formula: string, result: string): void {
   }
   expect(answer.length, `${formula} gives ${JSON.stringify(answer).slice(0, 300)}`).toBe(1);
   expectCell(formula, answer[0]![0], result, result.startsWith("#") ? result : argument(result)[0]![0]);
+}
+
+/** A long table is said by some of its rows: `total 95.5` is the first figure of the row that begins with total. */
+function expectTable(formula: string, answer: unknown[][], rows: number, figures: readonly string[]): void {
+  expect(answer.length, `${formula} gives ${JSON.stringify(answer).slice(0, 300)}`).toBe(rows);
+  for (const said of figures) {
+    const [, name, figure] = /^(.+) (-?[\d.]+)$/.exec(said)!;
+    const row = answer.find(([first]) => String(first) === name);
+    expect(row, `${formula} has a row ${name}`).toBeDefined();
+    expectCell(
+      `${formula}, ${name}`,
+      row!.slice(1).find((cell) => typeof cell === "number"),
+      figure!,
+      Number(figure),
+    );
+  }
 }
 
 function expectCell(formula: string, cell: unknown, written: string, wanted: unknown): void {

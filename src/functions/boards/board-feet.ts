@@ -15,8 +15,8 @@ import { spread } from "../../cells/spread";
 import { boardFeet } from "../../math/boards/board-feet";
 import { linearFeet } from "../../math/boards/linear-feet";
 import { packBoardFeet } from "../../math/boards/pack-board-feet";
-import { SURFACE_HALVES, surfaceMeasureFt2 } from "../../math/boards/surface-measure";
-import { TALLY_HALVES, tallyBoardFeet } from "../../math/boards/tally";
+import { surfaceMeasureFt2 } from "../../math/boards/surface-measure";
+import { tallyBoardFeet } from "../../math/boards/tally";
 
 /**
  * Board feet in boards of one size, unrounded.
@@ -77,7 +77,7 @@ export const SURFACEMEASURE = spread(
     /** Length. A part of a foot is dropped. */
     lengthFt: boardLength,
     /** Where an exact half foot goes: down (retail) or even (export). */
-    halves: optional(oneOf(SURFACE_HALVES), "down"),
+    halves: optional(oneOf({ down: ["retail"], even: ["export"] }), "down"),
   },
   surfaceMeasureFt2,
 );
@@ -118,7 +118,7 @@ export const TALLY = spread(
     /** One thickness for them all. Under 1 in counts as 1 in. */
     thicknessIn: sameForAll(forWholeList(inches, "widths", "lengths")),
     /** Where exact half feet go: down (retail) or alternate (down and up by turns). */
-    halves: optional(oneOf(TALLY_HALVES), "down"),
+    halves: optional(oneOf({ down: ["retail"], alternate: ["alternately", "trade"] }), "down"),
   },
   tallyBoardFeet,
 );

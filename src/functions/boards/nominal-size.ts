@@ -1,7 +1,15 @@
 import { inches, nominalSize, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { DRESSED_PARTS, dressedSize } from "../../math/boards/dressed-size";
-import { hardwoodThicknessIn, THICKNESS_STATES } from "../../math/boards/hardwood-thickness";
+import { hardwoodThicknessIn } from "../../math/boards/hardwood-thickness";
+import { dressedSize } from "./dressed-size-answer";
+
+/** What may be asked about a hardwood thickness, and other names for it. */
+const THICKNESS_STATES = {
+  nominal: ["rough"],
+  "kiln-dried": ["kd", "dry"],
+  surfaced: ["s2s", "surfaced two sides", "planed"],
+  "surfaced one side": ["s1s"],
+};
 
 /**
  * Inches in a hardwood thickness such as 5/4: nominal, the least when kiln-dried, or surfaced.
@@ -51,7 +59,7 @@ export const DRESSEDSIZE = spread(
     /** Nominal thickness x width, the thickness first: 2x6, 5/4x6, 8x8. */
     nominal: nominalSize,
     /** thickness or width, in inches; both as text when left out. */
-    part: optional(oneOf(DRESSED_PARTS)),
+    part: optional(oneOf({ thickness: ["thick"], width: ["wide"] })),
   },
   dressedSize,
 );

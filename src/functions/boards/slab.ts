@@ -1,7 +1,16 @@
 import { boardLength, forWholeList, inches, oneOf, optional, series } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { roundBoardFeet } from "../../math/boards/round-board-feet";
-import { SLAB_METHODS, slabAreaFt2, slabBoardFeet } from "../../math/boards/slab";
+import { slabAreaFt2, slabBoardFeet } from "../../math/boards/slab";
+
+/** The customs of measuring a live-edge slab, and other names for them. */
+const SLAB_METHODS = {
+  mean: ["average"],
+  middle: ["mid"],
+  narrow: ["narrowest"],
+  third: ["one third"],
+  simpson: ["simpson's rule"],
+};
 
 /**
  * Board feet in a round or oval slice cut across a log.

@@ -1,7 +1,7 @@
 import { count, inches, mayBeNegative, named, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { LENGTH_UNITS, lengthInUnit } from "../../math/boards/length-in-unit";
-import { feetInchesText, fractionText } from "../../math/boards/tape-text";
+import { feetInchesText, fractionText } from "./tape-text";
 
 /**
  * Inches as a fraction for the tape, such as 24-1/2.

@@ -1,6 +1,6 @@
 import { fahrenheit, inches, moisture, oneOf, optional, percent, speciesName } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { airDryDays, DRYING_BOUNDS, USUAL_YARD } from "../../math/drying/air-dry-days";
+import { airDryDays, USUAL_YARD } from "../../math/drying/air-dry-days";
 import { kilnDays } from "../../math/drying/kiln-days";
 
 /**
@@ -36,7 +36,7 @@ export const AIRDRYDAYS = spread(
     /** Mean relative humidity. */
     humidityPercent: optional(percent, USUAL_YARD.humidityPercent),
     /** typical, fast (piled in good drying weather) or slow (piled too late in the year). */
-    bound: optional(oneOf(DRYING_BOUNDS), "typical"),
+    bound: optional(oneOf({ typical: [], fast: ["low"], slow: ["high"] }), "typical"),
   },
   airDryDays,
 );

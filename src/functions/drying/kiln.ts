@@ -23,7 +23,10 @@ export const KILNSTEPS = table(
     /** Board thickness. */
     thicknessIn: inches,
   },
-  kilnSteps,
+  (asked) => [
+    ["stage", "until moisture, %", "dry bulb, °F", "wet bulb, °F"],
+    ...kilnSteps(asked).map(({ stage, untilPercent, dryBulbF, wetBulbF }) => [stage, untilPercent, dryBulbF, wetBulbF]),
+  ],
 );
 
 /**

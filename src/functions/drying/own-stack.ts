@@ -1,7 +1,6 @@
 import { anyNumber, moisture, named, rows } from "../../cells/read";
 import { table } from "../../cells/spread";
-import { dryForecast } from "../../math/drying/dry-forecast";
-import { dryRate } from "../../math/drying/dry-rate";
+import { dryForecastTable, dryRateTable } from "./own-stack-tables";
 
 /**
  * How your own stack dries: the drying curve through your readings.
@@ -30,7 +29,7 @@ export const DRYRATE = table(
     /** Moisture the air holds wood at, percent: see EMC. */
     emcPercent: moisture,
   },
-  dryRate,
+  dryRateTable,
 );
 
 /**
@@ -65,5 +64,5 @@ export const DRYFORECAST = table(
     /** Moisture to reach, percent. */
     targetPercent: moisture,
   },
-  dryForecast,
+  dryForecastTable,
 );

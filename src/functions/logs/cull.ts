@@ -1,7 +1,7 @@
 import { inches, logLength, mayBeZero, oneOf, optional, percent, zeroIsNone } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { cullBoxBoardFeet, cullRingBoardFeet, cullSectorBoardFeet, cullSweepBoardFeet } from "../../math/logs/cull";
-import { LOG_RULES } from "../../math/logs/log-rules";
+import { LOG_RULE_NAMES } from "./log-rule-cards";
 
 /**
  * Board feet taken off for an interior defect, by the squared-defect method.
@@ -52,7 +52,7 @@ export const CULLSWEEP = spread(
     /** Log length. */
     lengthFt: logLength,
     /** Log rule of the gross scale. */
-    rule: optional(oneOf(LOG_RULES), "International 1/4"),
+    rule: optional(oneOf(LOG_RULE_NAMES), "International 1/4"),
   },
   cullSweepBoardFeet,
 );
@@ -81,7 +81,7 @@ export const CULLSECTOR = spread(
     /** Length of the defect along the log. */
     defectLengthFt: logLength,
     /** Log rule of the gross scale. */
-    rule: optional(oneOf(LOG_RULES), "International 1/4"),
+    rule: optional(oneOf(LOG_RULE_NAMES), "International 1/4"),
   },
   cullSectorBoardFeet,
 );
@@ -110,7 +110,7 @@ export const CULLRING = spread(
     /** Diameter of the sound core inside. Leave it out for a rotten heart. */
     coreIn: optional(zeroIsNone(inches)),
     /** Log rule, where a core is given. */
-    rule: optional(oneOf(LOG_RULES), "International 1/4"),
+    rule: optional(oneOf(LOG_RULE_NAMES), "International 1/4"),
   },
   cullRingBoardFeet,
 );

@@ -1,6 +1,14 @@
 import { inches, list, logLength, mayBeZero, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { DIAMETER_ROUNDINGS, diameterAtIn, girthDiameterIn, scalingDiameterIn } from "../../math/logs/scaling-diameter";
+import { diameterAtIn, girthDiameterIn, scalingDiameterIn } from "../../math/logs/scaling-diameter";
+
+/** How a scaling diameter becomes whole inches, and other names for it. */
+const ROUNDINGS = {
+  none: ["exact"],
+  nearest: ["nearest down"],
+  "nearest up": ["half up"],
+  down: ["whole inch", "round down"],
+};
 
 /**
  * Scaling diameter from two or more readings across one end of a log.
@@ -21,7 +29,7 @@ export const SCALEDIAMETER = spread(
     /** The readings, a range. */
     diametersIn: list(inches),
     /** none, nearest (an exact half dropped), nearest up (an exact half counted) or down. */
-    rounding: optional(oneOf(DIAMETER_ROUNDINGS), "none"),
+    rounding: optional(oneOf(ROUNDINGS), "none"),
   },
   scalingDiameterIn,
 );

@@ -1,8 +1,8 @@
 import { inches, logLength, oneOf, optional, together } from "../../cells/read";
 import { spread, table } from "../../cells/spread";
-import { LOG_RULES } from "../../math/logs/log-rules";
-import { logRulesTable } from "../../math/logs/log-rules-table";
-import { logScaleBoardFeet, SCALE_ROUNDINGS } from "../../math/logs/log-scale";
+import { logScaleBoardFeet } from "../../math/logs/log-scale";
+import { LOG_RULE_NAMES } from "./log-rule-cards";
+import { logRulesTable } from "./log-rules-table";
 
 /**
  * Board feet in a log by a log rule.
@@ -38,9 +38,9 @@ export const LOGSCALE = spread(
     /** Log length. */
     lengthFt: logLength,
     /** Name of the rule. */
-    rule: optional(oneOf(LOG_RULES), "International 1/4"),
+    rule: optional(oneOf(LOG_RULE_NAMES), "International 1/4"),
     /** none (the sizes as given) or table (whole inches, length classes, result as printed). */
-    rounding: optional(oneOf(SCALE_ROUNDINGS), "none"),
+    rounding: optional(oneOf({ none: ["exact", "formula"], table: ["printed", "printed table"] }), "none"),
   },
   logScaleBoardFeet,
 );
@@ -54,7 +54,7 @@ export const LOGSCALE = spread(
  * @customfunction LOGRULES
  * @returns A table: rule, board feet, percent against International 1/4, favors, kind, what is measured, limits, rounding, source
  * @example =BOLE.LOGRULES() gives a table of 11 rows
- * @example =BOLE.LOGRULES(20, 12) gives a table of 11 rows
+ * @example =BOLE.LOGRULES(20, 12) gives a table of 11 rows: Doyle 192
  * @example =BOLE.LOGRULES(20) gives #VALUE!
  * @words compare log rules, Doyle or International, Scribner, which log scale
  * @see LOGSCALE

@@ -1,6 +1,6 @@
 import { inches, logLength, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { BRERETON_ROUNDINGS, BRERETON_UNITS, breretonVolume } from "../../math/logs/brereton";
+import { BRERETON_UNITS, breretonVolume } from "../../math/logs/brereton";
 import { CUBIC_UNITS } from "../../math/logs/cubic-unit";
 import { gostCubicMeters } from "../../math/logs/gost";
 import { hoppusVolume } from "../../math/logs/hoppus";
@@ -56,7 +56,7 @@ export const BRERETON = spread(
     /** Unit of the answer. */
     unit: optional(oneOf(BRERETON_UNITS), "board feet"),
     /** none (the sizes as given) or customs (cut as the Japanese customs do). */
-    rounding: optional(oneOf(BRERETON_ROUNDINGS), "none"),
+    rounding: optional(oneOf({ none: ["exact"], customs: ["Japanese customs"] }), "none"),
   },
   breretonVolume,
 );

@@ -1,6 +1,6 @@
 import { mayBeZero, money, named, number, rows } from "../../cells/read";
 import { table } from "../../cells/spread";
-import { partnerShares } from "../../math/money/partner-share";
+import { partnerShareTable } from "./partner-share-table";
 
 /**
  * What each partner gets of the receipts: own outlay back first, then the shares.
@@ -29,5 +29,5 @@ export const PARTNERSHARE = table(
       share: named("shares", number),
     }),
   },
-  partnerShares,
+  partnerShareTable,
 );

@@ -1,7 +1,7 @@
 import type { TableCell } from "../../cells/spread";
 import type { Pass, Plan } from "../../math/sawing/cut-plan/plan";
 import { planCut } from "../../math/sawing/cut-plan/plan-cut";
-import { inchesText, quartersText } from "../../math/sawing/inches-text";
+import { inchesText, quartersText } from "../../math/inches-text";
 import type { PlanRequest } from "./cut-request";
 import { heightIn, type HeightUnit } from "./heights";
 import { firstCutRemark, noBoardRemark, passNote, shimRemark, warningsOf } from "./plan-remarks";

@@ -38,8 +38,8 @@ import { CUT_REQUEST } from "./cut-request";
  *
  * @customfunction CUTPLAN
  * @returns A table of passes (inches, feet, board feet), the total, and remarks
- * @example =BOLE.CUTPLAN(16, "8-4", "4/4", 0.125, "live", {"trim",4}) gives a table of 19 rows
- * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 17 rows
+ * @example =BOLE.CUTPLAN(16, "8-4", "4/4", 0.125, "live", {"trim",4}) gives a table of 19 rows: 2 14.75; 13 1; total 95.5; first cut 16; log holds 148.914
+ * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 17 rows: 3 1.125; total 155; shim 0.5; log holds 265.116
  * @example =BOLE.CUTPLAN(44, 10, "8/4", 0.125, "slab", {"guide opening",30}) gives #N/A
  * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"color","red"}) gives #VALUE!
  * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.

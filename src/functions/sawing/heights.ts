@@ -1,4 +1,4 @@
-import { inchesText } from "../../math/sawing/inches-text";
+import { inchesText } from "../../math/inches-text";
 import { MM_PER_IN } from "../../math/units";
 
 /** The units that a saw head's scale is read in, with their other spellings. */

@@ -1,6 +1,6 @@
 import type { FirstCutRun, Pass, Plan, Task, WhyNone } from "../../math/sawing/cut-plan/plan";
 import type { PlanWarning } from "../../math/sawing/cut-plan/plan-warning";
-import { inchesText } from "../../math/sawing/inches-text";
+import { inchesText } from "../../math/inches-text";
 import type { PlanRequest } from "./cut-request";
 import { unusedSettings } from "./cut-settings";
 import { heightText, type HeightUnit } from "./heights";

@@ -44,7 +44,7 @@ export const TARGETSIZE = spread(
  *
  * @customfunction SAWVARIATION
  * @returns A table: mean, within boards, between boards, total (inches)
- * @example =BOLE.SAWVARIATION({1.70,1.73,1.71,1.72;1.67,1.72,1.70,1.71}) gives a table of 5 rows
+ * @example =BOLE.SAWVARIATION({1.70,1.73,1.71,1.72;1.67,1.72,1.70,1.71}) gives {"figure","inches";"mean",1.7075;"within boards",0.0178;"between boards",0.0106;"total",0.0183}
  * @example =BOLE.SAWVARIATION({1.70,1.73}) gives #N/A
  * @words size control, thick and thin, wavy, standard deviation, accuracy
  * @see TARGETSIZE
@@ -55,7 +55,16 @@ export const SAWVARIATION = table(
     /** Thickness readings, a row for each board; a blank is a reading not taken. */
     boardsIn: named("readings", matrix(inches)),
   },
-  sawVariation,
+  (asked) => {
+    const { meanIn, withinIn, betweenIn, totalIn } = sawVariation(asked);
+    return [
+      ["figure", "inches"],
+      ["mean", meanIn],
+      ["within boards", withinIn],
+      ["between boards", betweenIn],
+      ["total", totalIn],
+    ];
+  },
 );
 
 /**

@@ -1,12 +1,12 @@
 import { NoAnswer, short } from "../errors";
+import { inchesText } from "../inches-text";
 import { DRESSED_THICKNESSES, DRESSED_WIDTHS, TIMBER_OFF, type DressedSide } from "./softwood-sizes.table";
-import { fractionText } from "./tape-text";
 
-/** The sides that may be asked for, and other names for them. */
-export const DRESSED_PARTS = { thickness: ["thick"], width: ["wide"] } as const;
+/** A side of a softwood size. */
+export type DressedPart = "thickness" | "width";
 
 /** The two sides a softwood size is called by, thickness first. */
-interface Nominal {
+export interface Nominal {
   thicknessIn: number;
   widthIn: number;
 }
@@ -15,7 +15,7 @@ interface Nominal {
 const TIMBER_IN = 5;
 
 /**
- * Least dressed dry size of softwood lumber by its nominal name such as 2x6: one side in inches, or both as text.
+ * Least dressed dry size of softwood lumber by its nominal name such as 2x6, both sides, and which of them are remembered.
  *
  * @formula boards and dimension: the standard's table; timbers: 1/2 in off 5 and 6 in, 3/4 in off 7 to 15 in, 1 in off 16 in and up
  * @source PS 20, minimum dressed dry sizes
@@ -23,19 +23,7 @@ const TIMBER_IN = 5;
  * @range thickness 1 to 4 in by width 2 to 12 in as the standard names them; timbers 5 in and up both ways, whole inches
  * @checked 10 of 10 sizes and 3 of 3 timber allowances seen printed; 6 sizes are from memory
  */
-export function dressedSize({
-  nominal,
-  part,
-}: {
-  nominal: Nominal;
-  part?: keyof typeof DRESSED_PARTS | undefined;
-}): number | string {
-  const { thickness, width } = dressedSides(nominal);
-  if (part === undefined) return `${sideText(thickness)} x ${sideText(width)}`;
-  return publishedIn(part === "thickness" ? thickness : width, nominal, part);
-}
-
-function dressedSides({ thicknessIn, widthIn }: Nominal): Record<keyof typeof DRESSED_PARTS, DressedSide> {
+export function dressedSides({ thicknessIn, widthIn }: Nominal): Record<DressedPart, DressedSide> {
   if (thicknessIn >= TIMBER_IN && widthIn >= TIMBER_IN)
     return { thickness: timberSide(thicknessIn), width: timberSide(widthIn) };
   return {
@@ -44,10 +32,18 @@ function dressedSides({ thicknessIn, widthIn }: Nominal): Record<keyof typeof DR
   };
 }
 
+/** One side alone. A number in a cell cannot say that it is from memory; a message can. */
+export function dressedSideIn(nominal: Nominal, part: DressedPart): number {
+  const { dressedIn, fromMemory } = dressedSides(nominal)[part];
+  if (!fromMemory) return dressedIn;
+  const name = `${inchesText(nominal.thicknessIn)}x${inchesText(nominal.widthIn)}`;
+  throw new NoAnswer(`${part} of ${name} (in): no copy of the standard was seen to print it; from memory ${dressedIn}`);
+}
+
 function sideFrom(sides: readonly DressedSide[], nominalIn: number, part: string): DressedSide {
   const side = sides.find((known) => known.nominalIn === nominalIn);
   if (!side) {
-    const known = sides.map((each) => fractionText({ lengthIn: each.nominalIn, denominator: 4 })).join(", ");
+    const known = sides.map((each) => inchesText(each.nominalIn)).join(", ");
     throw new NoAnswer(
       `nominal ${part} (in; the thickness stands first): wanted ${known}, or a timber of ${TIMBER_IN} in and up both ways, got ${short(nominalIn)}`,
     );
@@ -62,22 +58,4 @@ function timberSide(nominalIn: number): DressedSide {
       `nominal side of a timber (in): wanted a whole number from ${TIMBER_IN} up, got ${short(nominalIn)}`,
     );
   return { nominalIn, dressedIn: nominalIn - rule.offIn };
-}
-
-function sideText({ dressedIn, fromMemory }: DressedSide): string {
-  return `${fractionText({ lengthIn: dressedIn, denominator: 4 })}${fromMemory ? " (from memory)" : ""}`;
-}
-
-/** A number in a cell cannot say that it is from memory; a message can. */
-function publishedIn({ dressedIn, fromMemory }: DressedSide, nominal: Nominal, part: string): number {
-  if (fromMemory)
-    throw new NoAnswer(
-      `${part} of ${nominalText(nominal)} (in): no copy of the standard was seen to print it; from memory ${dressedIn}`,
-    );
-  return dressedIn;
-}
-
-function nominalText({ thicknessIn, widthIn }: Nominal): string {
-  const [thickness, width] = [thicknessIn, widthIn].map((lengthIn) => fractionText({ lengthIn, denominator: 4 }));
-  return `${thickness}x${width}`;
 }

@@ -1,14 +1,9 @@
 import { NoAnswer, short } from "../errors";
+import { inchesText } from "../inches-text";
 import { HARDWOOD_THICKNESSES, type HardwoodThickness } from "./hardwood-thickness.table";
-import { fractionText } from "./tape-text";
 
-/** What may be asked about a hardwood thickness, and other names for it. */
-export const THICKNESS_STATES = {
-  nominal: ["rough"],
-  "kiln-dried": ["kd", "dry"],
-  surfaced: ["s2s", "surfaced two sides", "planed"],
-  "surfaced one side": ["s1s"],
-} as const;
+/** What may be asked about a hardwood thickness. */
+type ThicknessState = "nominal" | "kiln-dried" | "surfaced" | "surfaced one side";
 
 /** How far kiln-dried rough lumber may be under its nominal thickness: from, to and scant, in inches. */
 const KILN_DRIED_SCANT = [
@@ -28,13 +23,7 @@ const SAME_IN = 0.001;
  * @range nominal: any; kiln-dried: 3/8 to 1 3/4 in and from 2 in; surfaced: the table's thicknesses only
  * @checked 22 of 22 surfaced thicknesses of the tables and 1 printed kiln-dried example (5/4: 1.1875 in)
  */
-export function hardwoodThicknessIn({
-  thicknessIn,
-  state,
-}: {
-  thicknessIn: number;
-  state: keyof typeof THICKNESS_STATES;
-}): number {
+export function hardwoodThicknessIn({ thicknessIn, state }: { thicknessIn: number; state: ThicknessState }): number {
   if (state === "nominal") return thicknessIn;
   if (state === "kiln-dried") return kilnDriedMinimumIn(thicknessIn);
   return surfacedIn(thicknessIn, state);
@@ -70,5 +59,5 @@ function memoryOf(row: HardwoodThickness, state: string): string {
 }
 
 function nameOf({ quarters, nominalIn }: HardwoodThickness): string {
-  return quarters ?? fractionText({ lengthIn: nominalIn, denominator: 8 });
+  return quarters ?? inchesText(nominalIn);
 }

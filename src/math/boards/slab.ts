@@ -1,17 +1,12 @@
 import { mustBeAtLeast, NoAnswer } from "../errors";
+import { mean, sum } from "../numbers";
 import { IN_PER_FT } from "../units";
 import { talliedThicknessIn } from "./tallied-thickness";
 
-/** The customs of measuring a live-edge slab, and other names for them. */
-export const SLAB_METHODS = {
-  mean: ["average"],
-  middle: ["mid"],
-  narrow: ["narrowest"],
-  third: ["one third"],
-  simpson: ["simpson's rule"],
-} as const;
+/** The customs of measuring a live-edge slab. */
+export const SLAB_METHODS = ["mean", "middle", "narrow", "third", "simpson"] as const;
 
-type SlabMethod = keyof typeof SLAB_METHODS;
+export type SlabMethod = (typeof SLAB_METHODS)[number];
 
 /**
  * Board feet of a live-edge slab from widths read along it at equal steps, first reading at one end, last at the other.
@@ -46,20 +41,16 @@ export function slabBoardFeet({
  */
 export function slabAreaFt2({ widthsIn, lengthFt }: { widthsIn: readonly number[]; lengthFt: number }): number {
   mustBeAtLeast(1, widthsIn.length, "widths of a slab (readings)");
-  return (meanWidth(widthsIn) / IN_PER_FT) * lengthFt;
+  return (mean(widthsIn) / IN_PER_FT) * lengthFt;
 }
 
 const WIDTH_BY: Record<SlabMethod, (widthsIn: readonly number[]) => number> = {
-  mean: meanWidth,
+  mean,
   middle: (widthsIn) => widthAt(widthsIn, 1 / 2),
-  narrow: (widthsIn) => widthsIn.reduce((least, width) => Math.min(least, width)),
+  narrow: (widthsIn) => Math.min(...widthsIn),
   third: widthThirdFromNarrowEnd,
   simpson: simpsonWidth,
 };
-
-function meanWidth(widthsIn: readonly number[]): number {
-  return widthsIn.reduce((sum, width) => sum + width, 0) / widthsIn.length;
-}
 
 /** Width at a share of the length from the first reading, straight between neighbouring readings. */
 function widthAt(widthsIn: readonly number[], share: number): number {
@@ -83,5 +74,5 @@ function simpsonWidth(widthsIn: readonly number[]): number {
   if (steps < 2 || steps % 2 !== 0)
     throw new NoAnswer(`Simpson's rule: wanted an odd number of widths, 3 or more, got ${widthsIn.length}`);
   const weightOf = (i: number) => (i === 0 || i === steps ? 1 : i % 2 === 1 ? 4 : 2);
-  return widthsIn.reduce((sum, width, i) => sum + weightOf(i) * width, 0) / (3 * steps);
+  return sum(widthsIn.map((width, i) => weightOf(i) * width)) / (3 * steps);
 }

@@ -3,9 +3,6 @@ import { downTo } from "../rounding";
 import { IN_PER_FT } from "../units";
 import { nearestWholeFoot } from "./whole-feet";
 
-/** Which way an exact half square foot goes, and other names for it. */
-export const SURFACE_HALVES = { down: ["retail"], even: ["export"] } as const;
-
 /**
  * Surface measure of a board: the square feet of its face, to the whole foot.
  *
@@ -23,7 +20,8 @@ export function surfaceMeasureFt2({
 }: {
   widthIn: number;
   lengthFt: number;
-  halves: keyof typeof SURFACE_HALVES;
+  /** Which way an exact half square foot goes. */
+  halves: "down" | "even";
 }): number {
   return nearestWholeFoot(exactSurfaceFt2({ widthIn, lengthFt }), halves);
 }

@@ -2,8 +2,8 @@ import { exactSurfaceFt2 } from "./surface-measure";
 import { talliedThicknessIn } from "./tallied-thickness";
 import { isExactHalf, nearestWholeFoot } from "./whole-feet";
 
-/** Which way exact half square feet go in a tally, and other names for it. */
-export const TALLY_HALVES = { down: ["retail"], alternate: ["alternately", "trade"] } as const;
+/** Which way exact half square feet go in a tally. */
+type Halves = "down" | "alternate";
 
 interface Board {
   widthIn: number;
@@ -27,13 +27,13 @@ export function tallyBoardFeet({
 }: {
   boards: readonly Board[];
   thicknessIn: number;
-  halves: keyof typeof TALLY_HALVES;
+  halves: Halves;
 }): number {
   return totalSurfaceFt2(boards, halves) * talliedThicknessIn(thicknessIn);
 }
 
 /** By turns, the first exact half of the list goes down, the next up, and so on. */
-function totalSurfaceFt2(boards: readonly Board[], halves: keyof typeof TALLY_HALVES): number {
+function totalSurfaceFt2(boards: readonly Board[], halves: Halves): number {
   let total = 0;
   let turnIsUp = false;
   for (const [at, board] of boards.entries()) {

@@ -13,8 +13,6 @@ export const USUAL_YARD = { temperatureF: 70, humidityPercent: 65 };
 const TABLE_TARGET_PCT = 20;
 const TABLE_THICKNESS_IN = 1;
 
-export const DRYING_BOUNDS = { typical: [], fast: ["low"], slow: ["high"] } as const;
-
 interface Yard {
   species: SpeciesName;
   thicknessIn: number;
@@ -22,7 +20,7 @@ interface Yard {
   toPercent: number;
   temperatureF: number;
   humidityPercent: number;
-  bound: keyof typeof DRYING_BOUNDS;
+  bound: "typical" | "fast" | "slow";
 }
 
 /**

@@ -1,12 +1,16 @@
 import { apart, mustBeBelow, mustBeBetween, NoAnswer, short } from "../errors";
 import { dryingCurve, LONGEST_DAYS, type DryingCurve, type Reading } from "./drying-curve";
-import { TWO_READINGS } from "./dry-rate";
-
-type Cell = string | number;
 
 /** How many standard errors of the fitted line the early and the late day lie off: 19 in 20, given many readings. */
 const STANDARD_ERRORS = 2;
-const TOO_SCATTERED = "not known: the readings scatter too much";
+
+/** When a stack reaches its target. Days are counted as the readings are. */
+export interface DryForecast {
+  day: number;
+  /** The early and the late day, or why neither is known. */
+  spread: { early: number; late: number } | "two readings" | "scattered";
+  daysAfterLast: number;
+}
 
 interface Forecast {
   readings: readonly Reading[];
@@ -15,7 +19,7 @@ interface Forecast {
 }
 
 /**
- * The day the readings' drying curve reaches a target, with an early and a late day, as a table.
+ * The day the readings' drying curve reaches a target, with an early and a late day.
  *
  * Early and late are where the band of two standard errors round the fitted line meets the target.
  *
@@ -26,7 +30,7 @@ interface Forecast {
  * @source plain arithmetic, least squares and the band of its line
  * @range target above the equilibrium moisture and below the curve's start; two readings or more; the day within 20 years of the last reading
  */
-export function dryForecast({ readings, emcPercent, targetPercent }: Forecast): Cell[][] {
+export function dryForecast({ readings, emcPercent, targetPercent }: Forecast): DryForecast {
   if (!(targetPercent > emcPercent))
     throw new NoAnswer(
       `target (% moisture): the air dries wood to ${short(emcPercent)} and no further, got ${apart(targetPercent, emcPercent)}`,
@@ -40,22 +44,15 @@ export function dryForecast({ readings, emcPercent, targetPercent }: Forecast): 
   const toFall = curve.meanLogarithm - Math.log(targetPercent - emcPercent);
   const day = curve.meanDay + toFall / curve.ratePerDay;
   mustBeBetween(-LONGEST_DAYS, LONGEST_DAYS, day - curve.lastDay, "days to the target after the last reading");
-  const [early, late] = earlyAndLate(curve, toFall);
-  return [
-    ["figure", "value", "unit"],
-    ["target reached", day, "day, counted as the readings are"],
-    ["early", early, "day"],
-    ["late", late, "day"],
-    ["days after the last reading", day - curve.lastDay, "days; below 0 it is dry already"],
-  ];
+  return { day, spread: earlyAndLate(curve, toFall), daysAfterLast: day - curve.lastDay };
 }
 
-function earlyAndLate(curve: DryingCurve, toFall: number): [Cell, Cell] {
-  if (!curve.spread) return [TWO_READINGS, TWO_READINGS];
+function earlyAndLate(curve: DryingCurve, toFall: number): DryForecast["spread"] {
+  if (!curve.spread) return "two readings";
   const { ratePerDay: k, sumOfSquaredDays, count, meanDay } = curve;
   const band = (STANDARD_ERRORS * curve.spread.logarithm) ** 2;
   const a = k ** 2 - band / sumOfSquaredDays;
-  if (a <= 0) return [TOO_SCATTERED, TOO_SCATTERED];
+  if (a <= 0) return "scattered";
   const root = Math.sqrt(band * (toFall ** 2 / sumOfSquaredDays + a / count));
-  return [meanDay + (toFall * k - root) / a, meanDay + (toFall * k + root) / a];
+  return { early: meanDay + (toFall * k - root) / a, late: meanDay + (toFall * k + root) / a };
 }

@@ -1,25 +1,27 @@
 import { dryingCurve, type Reading } from "./drying-curve";
 
-type Cell = string | number;
-
-/** Said in place of a spread that two readings cannot show. */
-export const TWO_READINGS = "not known from two readings";
+/** How a stack dries. */
+export interface DryRate {
+  /** Share of the excess moisture lost in a day. */
+  ratePerDay: number;
+  /** On the first day. */
+  startingMoisturePercent: number;
+  /** Points of moisture; undefined with two readings, through which a curve always passes. */
+  standardErrorPercent: number | undefined;
+  /** Days to lose half of the excess. */
+  halfTimeDays: number;
+  count: number;
+}
 
 /**
- * What the readings say about how a stack dries, as a table.
+ * What the readings say about how a stack dries.
  *
  * @formula k and M0 of M = EMC + (M0 - EMC) exp(-k t) by least squares on ln(M - EMC); half-time = ln 2 / k
  * @source Wood drying article, exponential approach to equilibrium
  * @range two readings or more, days rising, all above the equilibrium moisture and falling over all
  */
-export function dryRate({ readings, emcPercent }: { readings: readonly Reading[]; emcPercent: number }): Cell[][] {
+export function dryRate({ readings, emcPercent }: { readings: readonly Reading[]; emcPercent: number }): DryRate {
   const { ratePerDay, startingMoisturePercent, spread, count } = dryingCurve({ readings, emcPercent });
-  return [
-    ["figure", "value", "unit"],
-    ["drying rate", ratePerDay, "of the excess moisture a day"],
-    ["starting moisture", startingMoisturePercent, "% on the first day"],
-    ["standard error of the fit", spread?.pointsOfMoisture ?? TWO_READINGS, "points of moisture"],
-    ["half-time", Math.LN2 / ratePerDay, "days to lose half of the excess"],
-    ["readings used", count, ""],
-  ];
+  const standardErrorPercent = spread?.pointsOfMoisture;
+  return { ratePerDay, startingMoisturePercent, standardErrorPercent, halfTimeDays: Math.LN2 / ratePerDay, count };
 }

@@ -1,4 +1,5 @@
 import { apart, mustBeBetween, NoAnswer, short } from "../errors";
+import { fittedLine, sumOf } from "../numbers";
 import { MOST_MOISTURE_PCT } from "./moisture";
 
 /** One moisture reading of the stack. Days may be counted from any start; dates of the sheet do. */
@@ -47,18 +48,19 @@ export function dryingCurve({
   mustBeReadable(readings, emcPercent);
   const count = readings.length;
   const logarithms = readings.map(({ moisturePercent }) => Math.log(moisturePercent - emcPercent));
-  const meanDay = mean(readings.map(({ day }) => day));
-  const meanLogarithm = mean(logarithms);
-  const sumOfSquaredDays = sum(readings.map(({ day }) => (day - meanDay) ** 2));
-  const sumOfProducts = sum(readings.map(({ day }, i) => (day - meanDay) * (logarithms[i]! - meanLogarithm)));
-  const ratePerDay = -sumOfProducts / sumOfSquaredDays;
+  const line = fittedLine(
+    readings.map(({ day }) => day),
+    logarithms,
+  );
+  const { meanX: meanDay, meanY: meanLogarithm, squaresOfX: sumOfSquaredDays } = line;
+  const ratePerDay = -line.slope;
   if (!(ratePerDay > 0 && Number.isFinite(ratePerDay)))
     throw new NoAnswer(
       `readings: they do not fall toward ${short(emcPercent)} %, so no drying curve passes through them`,
     );
   const logarithmOn = (day: number) => meanLogarithm - ratePerDay * (day - meanDay);
   const moistureOn = (day: number) => emcPercent + Math.exp(logarithmOn(day));
-  const error = (misses: number[]) => Math.sqrt(sum(misses.map((miss) => miss ** 2)) / (count - FEWEST_READINGS));
+  const error = (misses: number[]) => Math.sqrt(sumOf(misses, (miss) => miss ** 2) / (count - FEWEST_READINGS));
   const firstDay = readings[0]!.day;
   return {
     ratePerDay,
@@ -96,12 +98,4 @@ function mustBeReadable(readings: readonly Reading[], emcPercent: number): void 
         `days: wanted within 20 years of each other, got ${day} after ${before.day} (a blank is day 0)`,
       );
   });
-}
-
-function sum(numbers: readonly number[]): number {
-  return numbers.reduce((total, number) => total + number, 0);
-}
-
-function mean(numbers: readonly number[]): number {
-  return sum(numbers) / numbers.length;
 }

@@ -8,6 +8,14 @@ const SCHEDULED: SpeciesName = "Oregon white oak";
 const THICKEST_IN = 1.125;
 const THINNEST_IN = 0.5;
 
+/** A step of a kiln schedule; a stage of drying ends at a moisture, the others when they are done. */
+export interface KilnStep {
+  stage: "dry" | "equalize" | "condition";
+  untilPercent?: number;
+  dryBulbF: number;
+  wetBulbF: number;
+}
+
 /** Stage; moisture at which it ends, percent; dry bulb and wet-bulb depression, degrees Fahrenheit. */
 const STAGES = [
   ["dry", 40, 110, 4],
@@ -17,17 +25,21 @@ const STAGES = [
 ] as const;
 
 /**
- * The steps of a published kiln schedule, as a table.
+ * The steps of a published kiln schedule.
  *
  * @formula wet bulb = dry bulb - depression
  * @source Espenas & Kozlik 1975, stages for unseasoned Oregon white oak lumber
  * @range Oregon white oak up to 4/4 rough (1 1/8 in); the abstract goes from the stage ending at 30 % straight to
  *   equalizing
  */
-export function kilnSteps({ species, thicknessIn }: { species: SpeciesName; thicknessIn: number }) {
+export function kilnSteps({ species, thicknessIn }: { species: SpeciesName; thicknessIn: number }): KilnStep[] {
   if (species !== SCHEDULED)
     throw new NoAnswer(`schedule: a published one was seen for ${SCHEDULED} only, got ${species}`);
   mustBeBetween(THINNEST_IN, THICKEST_IN, thicknessIn, "thickness (in) of the schedule's boards");
-  const steps = STAGES.map(([stage, until, dryBulb, depression]) => [stage, until, dryBulb, dryBulb - depression]);
-  return [["stage", "until moisture, %", "dry bulb, °F", "wet bulb, °F"], ...steps];
+  return STAGES.map(([stage, untilPercent, dryBulbF, depressionF]) => ({
+    stage,
+    untilPercent,
+    dryBulbF,
+    wetBulbF: dryBulbF - depressionF,
+  }));
 }

@@ -1,4 +1,5 @@
 import { mustBeAbove } from "../errors";
+import { NEAR } from "../rounding";
 
 /**
  * Tie-downs for one article on a truck or trailer, by its weight and by its length, whichever asks for more.
@@ -36,5 +37,5 @@ function countByLength(weightLb: number, lengthFt: number): number {
 
 /** The next whole number up; a hair over one, from a metric weight in the last binary digit, is that one. */
 function roundedUp(count: number): number {
-  return Math.ceil(count - 1e-9);
+  return Math.ceil(count - NEAR);
 }

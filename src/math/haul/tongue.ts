@@ -1,3 +1,4 @@
+import { sum } from "../numbers";
 import { mustBeAbove, NoAnswer } from "../errors";
 
 /** One load aboard, and how far it lies ahead of the axle; behind it, below zero. */
@@ -39,8 +40,4 @@ interface TongueShare {
   hitchFt: number;
   emptyLb?: number | undefined;
   emptySharePercent?: number | undefined;
-}
-
-function sum(numbers: readonly number[]): number {
-  return numbers.reduce((total, one) => total + one, 0);
 }

@@ -6,8 +6,6 @@ import { downTo, toDecimals } from "../rounding";
 
 /** The answer asked for. */
 export const BRERETON_UNITS = unitWords(VOLUMES, "board feet", "m3", "ft3");
-/** The sizes as measured, or cut as the Japanese customs cut them. */
-export const BRERETON_ROUNDINGS = { none: ["exact"], customs: ["Japanese customs"] } as const;
 
 const M3_PER = { "board feet": M3_PER_FT3 / BF_PER_FT3, m3: 1, ft3: M3_PER_FT3 };
 
@@ -40,7 +38,8 @@ export function breretonVolume({
   largeIn: number;
   lengthFt: number;
   unit?: keyof typeof BRERETON_UNITS;
-  rounding?: keyof typeof BRERETON_ROUNDINGS;
+  /** The sizes as measured, or cut as the Japanese customs cut them. */
+  rounding?: "none" | "customs";
 }): number {
   mustTaper(smallIn, largeIn, lengthFt, "Brereton");
   const meanIn = (smallIn + largeIn) / 2;

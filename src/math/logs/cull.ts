@@ -1,6 +1,6 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
 import { LONGEST_FT, mustBeScalable, THICKEST_IN, type Log } from "./log";
-import { LOG_RULE_CARDS, type LogRuleName } from "./log-rules";
+import { LOG_RULES, type LogRuleName } from "./log-rules";
 import { logScaleBoardFeet } from "./log-scale";
 import { hairOver, nearest } from "../rounding";
 
@@ -100,7 +100,7 @@ export function cullRingBoardFeet({
   if (coreIn === undefined) return cullBoxBoardFeet({ widthIn: outerIn, heightIn: outerIn, lengthFt });
   mustBeScalable({ diameterIn: outerIn, lengthFt }, { rule: "log", which: "outer", smallestIn: 0 });
   mustBeBetween(0, hairOver(outerIn), coreIn, "core diameter (in), not over the outer");
-  mustBeScalable({ diameterIn: coreIn, lengthFt }, { ...LOG_RULE_CARDS[rule].limits, which: "core" });
+  mustBeScalable({ diameterIn: coreIn, lengthFt }, { ...LOG_RULES[rule].limits, which: "core" });
   const grossBf = logScaleBoardFeet({ diameterIn: outerIn, lengthFt, rule });
   return nearest(1, grossBf - logScaleBoardFeet({ diameterIn: coreIn, lengthFt, rule }));
 }

@@ -1,3 +1,4 @@
+import { sumOf } from "../numbers";
 import { mustBeScalable, type Limits, type Log } from "./log";
 import { nearest } from "../rounding";
 import { LENGTH_CLASS_FT, tableClass, wholeInches } from "./table-class";
@@ -90,8 +91,4 @@ function evenPieces(lengthFt: number): number[] {
   const pieces = Math.ceil(lengthFt / LONGEST_SCALED_AS_ONE_FT);
   const classes = lengthFt / LENGTH_CLASS_FT;
   return Array.from({ length: pieces }, (_, i) => LENGTH_CLASS_FT * Math.floor((classes + i) / pieces));
-}
-
-function sumOf(pieces: readonly Log[], boardFeet: (piece: Log) => number): number {
-  return pieces.reduce((total, piece) => total + boardFeet(piece), 0);
 }

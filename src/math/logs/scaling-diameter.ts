@@ -1,16 +1,10 @@
 import { mustBeAbove, mustBeBelow, mustBeBetween, NoAnswer } from "../errors";
 import { mustTaper } from "./cubic";
 import { THICKEST_IN } from "./log";
+import { mean } from "../numbers";
 import { downTo, hairOver, nearest, nearestHalfDown } from "../rounding";
 
 /** How a scaling diameter becomes whole inches. */
-export const DIAMETER_ROUNDINGS = {
-  none: ["exact"],
-  nearest: ["nearest down"],
-  "nearest up": ["half up"],
-  down: ["whole inch", "round down"],
-} as const;
-
 const TO_WHOLE_INCHES = {
   none: (inches: number) => inches,
   nearest: (inches: number) => nearestHalfDown(1, inches),
@@ -37,12 +31,11 @@ export function scalingDiameterIn({
   rounding = "none",
 }: {
   diametersIn: readonly number[];
-  rounding?: keyof typeof DIAMETER_ROUNDINGS;
+  rounding?: keyof typeof TO_WHOLE_INCHES;
 }): number {
   if (diametersIn.length === 0) throw new NoAnswer("diameters (in): wanted at least one reading, got none");
   for (const reading of diametersIn) mustBeBetween(0, THICKEST_IN, reading, "diameter (in)");
-  const mean = diametersIn.reduce((sum, reading) => sum + reading, 0) / diametersIn.length;
-  return TO_WHOLE_INCHES[rounding](mean);
+  return TO_WHOLE_INCHES[rounding](mean(diametersIn));
 }
 
 /**

@@ -1,4 +1,5 @@
 import { mustBeAtLeast } from "../errors";
+import { NEAR } from "../rounding";
 import { IN_PER_FT } from "../units";
 
 interface Sprockets {
@@ -23,7 +24,8 @@ export function chainLinks({ teeth1, teeth2, centersIn, pitchIn, rounding = "eve
   mustBeAtLeast(touching, centersIn, "centers (in), from where the sprockets touch");
   const pitches = centersIn / pitchIn;
   const links = 2 * pitches + (teeth1 + teeth2) / 2 + toothSpread(teeth1, teeth2) / pitches;
-  return rounding === "even" ? 2 * Math.ceil(links / 2 - SLIP_OF_A_DOUBLE) : links;
+  // Centers worked out for 104 links ask for 104 again, not for 106 over the last binary digit.
+  return rounding === "even" ? 2 * Math.ceil(links / 2 - NEAR) : links;
 }
 
 /**
@@ -70,9 +72,6 @@ interface ChainLinks extends Sprockets {
   centersIn: number;
   rounding?: LinkRounding | undefined;
 }
-
-/** So that centers worked out for 104 links ask for 104 again, not for 106 over the last binary digit. */
-const SLIP_OF_A_DOUBLE = 1e-9;
 
 function touchingCentersIn({ teeth1, teeth2, pitchIn }: Sprockets): number {
   return (sprocketDiameterIn({ teeth: teeth1, pitchIn }) + sprocketDiameterIn({ teeth: teeth2, pitchIn })) / 2;

@@ -1,9 +1,23 @@
 import { mustBeAbove, NoAnswer } from "../errors";
+import { sum, sumOf } from "../numbers";
 import { centsIn } from "./cents";
 
 interface Partner {
   paid: number;
   share: number;
+}
+
+/** What a partner gets: his own outlay back, and his part of the rest, which is below 0 where the rest is a loss. */
+export interface Part {
+  paid: number;
+  rest: number;
+  gets: number;
+}
+
+export interface PartnerShares {
+  isLoss: boolean;
+  partners: Part[];
+  all: Part;
 }
 
 const CENTS_PER_UNIT = 100;
@@ -23,27 +37,30 @@ export function partnerShares({
 }: {
   receipts: number;
   partners: readonly Partner[];
-}): (string | number)[][] {
-  const allShares = partners.reduce((sum, { share }) => sum + share, 0);
+}): PartnerShares {
+  const allShares = sumOf(partners, ({ share }) => share);
   mustBeAbove(0, allShares, "shares of all partners");
   const paidCents = partners.map(({ paid }) => centsIn(paid));
-  const restCents = centsIn(receipts) - total(paidCents);
+  const restCents = centsIn(receipts) - sum(paidCents);
   if (!Number.isSafeInteger(restCents))
     throw new NoAnswer(`receipts and outlays: wanted amounts small enough to count in cents, got ${receipts}`);
   const partCents = sharedOut(
     restCents,
     partners.map(({ share }) => share / allShares),
   );
-  const lines = partners.map((_, i) => [`partner ${i + 1}`, paidCents[i] ?? 0, partCents[i] ?? 0] as const);
-  return [
-    ["who", "own outlay back", restCents < 0 ? "share of the loss" : "share of the rest", "gets"],
-    ...[...lines, ["all", total(paidCents), restCents] as const].map(([who, paid, part]) => [
-      who,
-      paid / CENTS_PER_UNIT,
-      part / CENTS_PER_UNIT,
-      (paid + part) / CENTS_PER_UNIT,
-    ]),
-  ];
+  return {
+    isLoss: restCents < 0,
+    partners: partners.map((_, i) => partOf(paidCents[i]!, partCents[i]!)),
+    all: partOf(sum(paidCents), restCents),
+  };
+}
+
+function partOf(paidCents: number, restCents: number): Part {
+  return {
+    paid: paidCents / CENTS_PER_UNIT,
+    rest: restCents / CENTS_PER_UNIT,
+    gets: (paidCents + restCents) / CENTS_PER_UNIT,
+  };
 }
 
 /** Whole cents in the given shares, adding up exactly: each gets his full cents, then the largest remainders one more. */
@@ -54,14 +71,10 @@ function sharedOut(cents: number, shares: readonly number[]): number[] {
     const full = Math.floor(exact);
     return { full, remainder: Number((exact - full).toFixed(6)) };
   });
-  const left = size - total(parts.map(({ full }) => full));
+  const left = size - sum(parts.map(({ full }) => full));
   const oneMore = new Set([...parts].sort((a, b) => b.remainder - a.remainder).slice(0, left));
   return parts.map((part) => {
     const whole = part.full + (oneMore.has(part) ? 1 : 0);
     return cents < 0 ? 0 - whole : whole;
   });
-}
-
-function total(amounts: readonly number[]): number {
-  return amounts.reduce((sum, amount) => sum + amount, 0);
 }

@@ -1,11 +1,9 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
+import { NEAR } from "../rounding";
 import { mustBeKerf } from "./kerf";
 
 /** A longer list than any log needs is a slip of the keyboard. */
 const MOST_BOARDS = 1000;
-
-/** Lets a last cut that comes out on the bed line, but for the binary fractions of a decimal kerf, be made. */
-const SLACK_IN = 1e-9;
 
 /** Where the blade stands for a pass, and how far it came down for it; the first pass frees no board. */
 export interface HeadHeight {
@@ -39,7 +37,8 @@ export function headHeights({
   mustBeKerf(kerfIn);
   mustBeBetween(1, MOST_BOARDS, count, "boards");
   const dropIn = thicknessIn + kerfIn;
-  const boards = Math.min(count, Math.floor((startIn - bedIn + SLACK_IN) / dropIn));
+  // The binary fractions of a decimal kerf may put a last cut on the bed line a hair under it.
+  const boards = Math.min(count, Math.floor((startIn - bedIn + NEAR) / dropIn));
   const drops = Array.from({ length: boards }, (_, n) => ({ bladeHeightIn: startIn - (n + 1) * dropIn, dropIn }));
   return [{ bladeHeightIn: startIn }, ...drops];
 }

@@ -1,6 +1,6 @@
 import { mustBeAbove, mustBeAtLeast } from "../errors";
 import { mustBeKerf } from "./kerf";
-import { SLACK } from "./cut-plan/scale-steps";
+import { SLACK } from "../rounding";
 
 /**
  * Pieces of one thickness from a depth of wood, the last one needing no kerf under it.

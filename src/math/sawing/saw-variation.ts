@@ -1,4 +1,13 @@
 import { NoAnswer } from "../errors";
+import { deviation, mean, squaresAboutMean, sumOf } from "../numbers";
+
+/** How far sawn thicknesses stray: standard deviations, in inches. */
+export interface SawVariation {
+  meanIn: number;
+  withinIn: number;
+  betweenIn: number;
+  totalIn: number;
+}
 
 /**
  * Sawing variation from thickness readings, a row a board: how far the saw strays within a board, from board to
@@ -9,35 +18,17 @@ import { NoAnswer } from "../errors";
  * @checked 4 of 4 printed results and 16 of 16 averages and deviations of boards
  * @range two boards or more, two readings or more on each
  */
-export function sawVariation({ boardsIn }: { boardsIn: readonly (readonly number[])[] }): (string | number)[][] {
+export function sawVariation({ boardsIn }: { boardsIn: readonly (readonly number[])[] }): SawVariation {
   if (boardsIn.length < 2) throw new NoAnswer(`boards: wanted 2 or more, got ${boardsIn.length}`);
   const short = boardsIn.findIndex((readings) => readings.length < 2);
   if (short >= 0)
     throw new NoAnswer(`readings on board ${short + 1}: wanted 2 or more, got ${boardsIn[short]!.length}`);
   const all = boardsIn.flat();
-  const within = sum(boardsIn.map(squaresAboutMean)) / (all.length - boardsIn.length);
-  return [
-    ["figure", "inches"],
-    ["mean", mean(all)],
-    ["within boards", Math.sqrt(within)],
-    ["between boards", deviation(boardsIn.map(mean))],
-    ["total", deviation(all)],
-  ];
-}
-
-function deviation(values: readonly number[]): number {
-  return Math.sqrt(squaresAboutMean(values) / (values.length - 1));
-}
-
-function squaresAboutMean(values: readonly number[]): number {
-  const middle = mean(values);
-  return sum(values.map((value) => (value - middle) ** 2));
-}
-
-function mean(values: readonly number[]): number {
-  return sum(values) / values.length;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
+  const within = sumOf(boardsIn, squaresAboutMean) / (all.length - boardsIn.length);
+  return {
+    meanIn: mean(all),
+    withinIn: Math.sqrt(within),
+    betweenIn: deviation(boardsIn.map(mean)),
+    totalIn: deviation(all),
+  };
 }

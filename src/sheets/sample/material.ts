@@ -1,4 +1,4 @@
-import { SLAB_METHODS } from "../../math/boards/slab";
+import type { SlabMethod } from "../../math/boards/slab";
 import type { Entry } from "../../catalog/entry";
 import { readCatalog } from "../../catalog/read-catalog";
 import { LISTS } from "../ready/lists";
@@ -12,7 +12,7 @@ export interface Material {
 
 const THICKNESSES = ["4/4", "5/4", "6/4", "7/4", "8/4", "9/4", "10/4", "12/4", "14/4", "16/4"];
 /** What a ticket prints of a slab's measuring; # stands for the count of widths. */
-const METHOD_WORDS: Readonly<Record<keyof typeof SLAB_METHODS, string>> = {
+const METHOD_WORDS: Readonly<Record<SlabMethod, string>> = {
   mean: "mean of # widths",
   middle: "width at mid-length",
   narrow: "narrowest of # widths",

@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { SLAB_METHODS, slabAreaFt2, slabBoardFeet } from "../../../src/math/boards/slab";
-
-type Method = keyof typeof SLAB_METHODS;
-const METHODS = Object.keys(SLAB_METHODS) as Method[];
+import {
+  SLAB_METHODS as METHODS,
+  type SlabMethod as Method,
+  slabAreaFt2,
+  slabBoardFeet,
+} from "../../../src/math/boards/slab";
 
 const feetBy = (method: Method, widthsIn: number[], thicknessIn = 1, lengthFt = 12) =>
   slabBoardFeet({ thicknessIn, widthsIn, lengthFt, method });

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NoAnswer } from "../../../src/math/errors";
-import { LOG_RULE_CARDS, type LogRuleName } from "../../../src/math/logs/log-rules";
+import { LOG_RULES, type LogRuleName } from "../../../src/math/logs/log-rules";
 import { logScaleBoardFeet } from "../../../src/math/logs/log-scale";
 import { rowsOf } from "../../csv";
 import { answerOrNone } from "../answer-or-none";
 
-const names = Object.keys(LOG_RULE_CARDS) as LogRuleName[];
+const names = Object.keys(LOG_RULES) as LogRuleName[];
 const ways = names.flatMap((rule) => (["none", "table"] as const).map((rounding) => ({ rule, rounding })));
 
 /** Logs as they lie in a yard, fractions of an inch and of a foot included. */

@@ -1,6 +1,6 @@
 import type { Board } from "../../../math/sawing/cut-plan/board";
 import type { View } from "../../../math/sawing/cut-plan/plan";
-import { inchesText, quartersText } from "../../../math/sawing/inches-text";
+import { inchesText, quartersText } from "../../../math/inches-text";
 import { FONT, widthOf } from "../../drawing/marks";
 
 /** Where inches across the log and above the bed come to lie on the drawing, in one scale both ways. */

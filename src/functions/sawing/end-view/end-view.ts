@@ -3,7 +3,7 @@ import { description, headline, legend, titleOf } from "./text";
 import { quarterLabels, quarterMarks } from "./quarter-marks";
 import type { Board } from "../../../math/sawing/cut-plan/board";
 import type { Outline, Pass, Placed, Plan, View } from "../../../math/sawing/cut-plan/plan";
-import { inchesText } from "../../../math/sawing/inches-text";
+import { inchesText } from "../../../math/inches-text";
 import { escaped } from "../../../xlsx/escaped";
 import { line, n, onPaper, oval, stroked, words } from "../../drawing/marks";
 import { heightText, type HeightUnit } from "../heights";

@@ -1,6 +1,6 @@
 import { halfAcrossAt, halfUpAt } from "../../../math/sawing/cut-plan/cut-job";
 import type { Plan, View } from "../../../math/sawing/cut-plan/plan";
-import { inchesText } from "../../../math/sawing/inches-text";
+import { inchesText } from "../../../math/inches-text";
 
 const SAWN = { live: "sawn live", slab: "sawn into live-edge slabs", cant: "sawn to a cant", quarter: "quarter-sawn" };
 

@@ -1,3 +1,4 @@
+import { NEAR } from "../../rounding";
 import { sumOf } from "../../numbers";
 import { halfAcrossAt, halfUpAt, type BoardWidth, type CutJob } from "./cut-job";
 import { bestPlace, type CantPlace } from "./cant-place";
@@ -7,7 +8,6 @@ import { mustGoBetweenGuides } from "./guides";
 import { jacket, jacketBoards, jacketWorth, type Jacket } from "./jacket";
 import { passesDown, placed, sawDown, stackWorth, viewOfLog } from "./live";
 import type { Pass, Sawn, View } from "./plan";
-import { NEAR_IN } from "./scale-steps";
 import { quarterTurned, sectionsOf, straightBoards } from "./straight-flitch";
 import { widthMenus } from "./width-menu";
 
@@ -45,7 +45,7 @@ export function sawCant(job: CutJob): Sawn {
 
 /** Whether a cant is no wider than the butt is high. */
 export function cantFits({ log, stepIn }: CutJob, { greenSteps }: BoardWidth): boolean {
-  return greenSteps * stepIn <= 2 * halfUpAt(log, log.lengthIn) + NEAR_IN;
+  return greenSteps * stepIn <= 2 * halfUpAt(log, log.lengthIn) + NEAR;
 }
 
 /** The cant in the middle of the log: its faces need not be on the scale of the bed. */
@@ -63,7 +63,7 @@ function centredPlace(job: CutJob, outside: Flitches): (width: BoardWidth) => Pl
 function freePlaces(job: CutJob, outside: Flitches): (width: BoardWidth) => Place[] {
   const { stepIn, kerfSteps } = job;
   const pithIn = halfUpAt(job.log, job.log.lengthIn);
-  const topSteps = Math.floor((2 * pithIn + NEAR_IN) / stepIn);
+  const topSteps = Math.floor((2 * pithIn + NEAR) / stepIn);
   // One jacket each way serves every place, because all faces are on the scale.
   const up = jacket(job, outside, 0, 1);
   const down = jacket(job, outside, topSteps * stepIn, -1);
@@ -71,7 +71,7 @@ function freePlaces(job: CutJob, outside: Flitches): (width: BoardWidth) => Plac
     const places: Place[] = [];
     for (let low = 0; low <= topSteps - width.greenSteps; low++) {
       const high = low + width.greenSteps;
-      if (low * stepIn > pithIn + NEAR_IN || high * stepIn < pithIn - NEAR_IN) continue;
+      if (low * stepIn > pithIn + NEAR || high * stepIn < pithIn - NEAR) continue;
       const above = up.first - high - kerfSteps;
       const below = down.first - topSteps + low - kerfSteps;
       places.push(placeOf(job, width, low * stepIn, [up, above], [down, below]));

@@ -1,9 +1,10 @@
+import { NEAR } from "../../rounding";
 import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween, NoAnswer, short } from "../../errors";
 import { LONGEST_FT, THICKEST_IN } from "../../logs/log";
 import { IN_PER_FT } from "../../units";
 import type { CutJob, Sweep } from "./cut-job";
-import { inchesText } from "../inches-text";
-import { NEAR_IN, nearestSteps } from "./scale-steps";
+import { inchesText } from "../../inches-text";
+import { nearestSteps } from "./scale-steps";
 import { STATION_IN } from "./swept-flitch";
 
 /** More taper, or a flatter log, is another size in its cell (common practice, no source). */
@@ -70,7 +71,7 @@ function mustSuitSweep(job: CutJob, sweep: Sweep): void {
       "sweep: is planned for live sawing of a log that lies split; leave the sweep out for other patterns",
     );
   const sizes = [job.log.lengthIn, job.trimIn, ...job.lengthsFt.map((length) => length * IN_PER_FT)];
-  const odd = sizes.find((size) => Math.abs(size / STATION_IN - Math.round(size / STATION_IN)) > NEAR_IN);
+  const odd = sizes.find((size) => Math.abs(size / STATION_IN - Math.round(size / STATION_IN)) > NEAR);
   if (odd !== undefined)
     throw new NoAnswer(
       `sweep: wanted log length, board lengths and trim in whole ${STATION_IN} in steps, got ${inchesText(odd)} in`,

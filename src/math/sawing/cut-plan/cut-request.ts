@@ -1,3 +1,4 @@
+import { NEAR } from "../../rounding";
 import { mustBeAbove, mustBeAtLeast, NoAnswer } from "../../errors";
 import { IN_PER_FT } from "../../units";
 import { mustBeKerf } from "../kerf";
@@ -6,7 +7,7 @@ import { mustBeLargeEnd, mustBeLog, mustBeOnScale, mustBeTaper, mustSuit } from 
 import { withUsual, type CutSettings, type FullSettings } from "./cut-settings";
 import { warningsAbout, type PlanWarning } from "./plan-warning";
 import { productsOf, type ProductRow } from "./products";
-import { NEAR_IN, nearestSteps, stepsClearing } from "./scale-steps";
+import { nearestSteps, stepsClearing } from "./scale-steps";
 import { mustBeBounded } from "./work";
 
 /** A log, the products wanted of it, and the mill. */
@@ -122,7 +123,7 @@ function widthsWanted(settings: FullSettings, widestIn: number): number[] {
 function lengthsWanted(settings: FullSettings, lengthIn: number): number[] {
   mustBeAbove(0, settings["length step"], "length step (ft)");
   mustBeAtLeast(0, settings.trim, "trim (in)");
-  const most = (lengthIn - settings.trim + NEAR_IN) / IN_PER_FT;
+  const most = (lengthIn - settings.trim + NEAR) / IN_PER_FT;
   return multiples(settings["length step"], settings["minimum length"], most, "lengths").reverse();
 }
 
@@ -130,8 +131,8 @@ function lengthsWanted(settings: FullSettings, lengthIn: number): number[] {
 const MOST_CHOICES = 2000;
 
 function multiples(step: number, least: number, most: number, what: string): number[] {
-  const first = Math.max(1, Math.ceil(least / step - NEAR_IN));
-  const last = Math.floor(most / step + NEAR_IN);
+  const first = Math.max(1, Math.ceil(least / step - NEAR));
+  const last = Math.floor(most / step + NEAR);
   if (last - first >= MOST_CHOICES)
     throw new NoAnswer(
       `${what} to choose from: wanted up to ${MOST_CHOICES}, got ${last - first + 1}; take a larger step`,

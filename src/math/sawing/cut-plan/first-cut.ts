@@ -1,4 +1,5 @@
 import { mustBeBetween } from "../../errors";
+import { SLIP } from "../../rounding";
 import type { CutJob } from "./cut-job";
 import { boardsUnder, SAME_WORTH, worthOf, type Stack, type WorthAt } from "./stack";
 
@@ -11,7 +12,7 @@ export interface FirstCut {
 }
 
 /** Totals nearer than this read the same on any sheet. */
-const SAME_TOTAL = 1e-7;
+const SAME_TOTAL = SLIP;
 
 /**
  * The middle of the longest run of first cuts with the greatest worth in the fewest passes; nothing when the log

@@ -1,7 +1,7 @@
+import { NEAR } from "../../rounding";
 import { NoAnswer } from "../../errors";
 import { halfUpAt, widestIn, type CutJob } from "./cut-job";
-import { inchesText } from "../inches-text";
-import { NEAR_IN } from "./scale-steps";
+import { inchesText } from "../../inches-text";
 
 /**
  * How far from its middle a log may be cut: no limit where the butt goes between the blade guides, half the opening
@@ -10,7 +10,7 @@ import { NEAR_IN } from "./scale-steps";
 export function flatsIn(job: CutJob): number {
   if (!guidesAreNarrow(job)) return Infinity;
   const opening = job.guideOpeningIn!;
-  if (widestIn(job.log) > opening * Math.SQRT2 + NEAR_IN)
+  if (widestIn(job.log) > opening * Math.SQRT2 + NEAR)
     throw new NoAnswer(
       `${tooWide(job, opening)}: halve or quarter it first, as flats on both sides would not be enough`,
     );
@@ -28,13 +28,13 @@ export function mustGoBetweenGuides(job: CutJob): void {
 /** The cuts of a quarter, and of a half on its edge, are as wide as half the butt. */
 export function mustQuarterBetweenGuides(job: CutJob): void {
   const opening = job.guideOpeningIn;
-  if (opening !== undefined && halfUpAt(job.log, job.log.lengthIn) > opening + NEAR_IN)
+  if (opening !== undefined && halfUpAt(job.log, job.log.lengthIn) > opening + NEAR)
     throw new NoAnswer(`${tooWide(job, opening)}: its quarters would be too wide too, so this mill cannot quarter it`);
 }
 
 /** Whether the butt is wider than the blade guides open. */
 export function guidesAreNarrow({ log, guideOpeningIn }: CutJob): boolean {
-  return guideOpeningIn !== undefined && widestIn(log) > guideOpeningIn + NEAR_IN;
+  return guideOpeningIn !== undefined && widestIn(log) > guideOpeningIn + NEAR;
 }
 
 function tooWide(job: CutJob, opening: number): string {

@@ -1,7 +1,7 @@
+import { NEAR } from "../../rounding";
 import { halfUpAt, type CutJob } from "./cut-job";
 import type { Board } from "./board";
 import type { Flitches } from "./flitch";
-import { NEAR_IN } from "./scale-steps";
 import { bestStack, boardsUnder, type Stack } from "./stack";
 
 /** The boards outside one face of a cant, towards the top of the log (1) or the bottom (-1). */
@@ -19,7 +19,7 @@ export interface Jacket {
 export function jacket(job: CutJob, flitches: Flitches, innerIn: number, way: 1 | -1): Jacket {
   const { stepIn, products, kerfSteps } = job;
   const outerIn = way === 1 ? 2 * halfUpAt(job.log, job.log.lengthIn) : 0;
-  const first = Math.floor((way * (outerIn - innerIn) + NEAR_IN) / stepIn);
+  const first = Math.floor((way * (outerIn - innerIn) + NEAR) / stepIn);
   const lowIn = (product: number, face: number) => {
     const inner = innerIn + way * (first - face) * stepIn;
     return way === 1 ? inner : inner - products[product]!.greenIn;

@@ -1,6 +1,6 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBetween, NoAnswer } from "../../errors";
 import type { PriceStep, Product } from "./cut-job";
-import { inchesText, quartersText } from "../inches-text";
+import { inchesText, quartersText } from "../../inches-text";
 import { nearestSteps } from "./scale-steps";
 
 /** One row of the products, by the names of the sheet; inches. Rows of one thickness and green size make its price table. */

@@ -1,6 +1,6 @@
 import { sum, sumOf } from "../../numbers";
 import { IN_PER_FT } from "../../units";
-import { bestWhereShorterIsWider } from "./best-length";
+import { bestWhereShorterIsWider, perInchOf } from "./best-length";
 import { boardOf, type Board } from "./board";
 import { halfUpAt, type CutJob, type Product } from "./cut-job";
 import { mustQuarterBetweenGuides } from "./guides";
@@ -93,12 +93,12 @@ function quarterOf(job: CutJob, offsetIn: number): Quarter {
     const wideIn = inside > 0 ? Math.sqrt(inside) - fromIn : 0;
     return wideIn > 0 ? stepsWithin(wideIn, stepIn) : 0;
   };
-  const perFt = products.map(({ tallyIn }) => tallyIn / IN_PER_FT);
-  const perFoot = (at: number, outerIn: number, fromIn: number, i: number) =>
-    perFt[at]! * menus[at]!.most[usableSteps(outerIn, fromIn, i)]!;
+  const perInch = perInchOf(job);
+  const widthAt = (at: number, outerIn: number, fromIn: number, i: number) =>
+    menus[at]!.most[usableSteps(outerIn, fromIn, i)]!;
   const best = (at: number, along: number, off: number) => {
     const product = products[at]!;
-    return bestWhereShorterIsWider(lengthsFt, perFoot, at, outerFaceIn(product, off), startIn(product, along, off));
+    return bestWhereShorterIsWider(perInch[at]!, widthAt, at, outerFaceIn(product, off), startIn(product, along, off));
   };
   return {
     size: stepsWithin(halfUpAt(log, log.lengthIn), stepIn) + 1,

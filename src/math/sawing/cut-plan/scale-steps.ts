@@ -1,12 +1,8 @@
-/** Floors of measured sizes forgive this share of a unit, so that 6 in measured as 5.9999999 is 6. */
-export const SLACK = 1e-6;
-
-/** Sizes nearer than this are the same size, in inches. */
-export const NEAR_IN = 1e-9;
+import { NEAR, SLACK } from "../../rounding";
 
 /** Kerf, green size, width: the nearest whole step of the saw-head scale, halves up. */
 export function nearestSteps(sizeIn: number, stepIn: number): number {
-  return Math.floor(sizeIn / stepIn + 0.5 + NEAR_IN);
+  return Math.floor(sizeIn / stepIn + 0.5 + NEAR);
 }
 
 /** Whole steps up to the first that is no lower: a blade that goes a hair under the bed clearance meets the dogs. */

@@ -1,3 +1,4 @@
+import { NEAR } from "../../rounding";
 import { IN_PER_FT } from "../../units";
 import { boardOf } from "./board";
 import { halfAcrossAt, halfUpAt, type CutJob } from "./cut-job";
@@ -6,7 +7,7 @@ import { flatsIn } from "./guides";
 import { halfFaceIn } from "./half-face";
 import { placed, sawDown, viewOfLog } from "./live";
 import type { Sawn } from "./plan";
-import { NEAR_IN, stepsWithin } from "./scale-steps";
+import { stepsWithin } from "./scale-steps";
 import { priceAt } from "./width-menu";
 
 /**
@@ -23,7 +24,7 @@ export function sawSlabs(job: CutJob): Sawn {
   const smallEnd = sectionAt(job, 0, flatIn);
 
   const widthIn = (lowIn: number, highIn: number): number => {
-    if (2 * smallEnd(lowIn, highIn) < job.minWidthIn - NEAR_IN) return 0;
+    if (2 * smallEnd(lowIn, highIn) < job.minWidthIn - NEAR) return 0;
     return stepsWithin(2 * third(lowIn, highIn), job.widthStepIn) * job.widthStepIn;
   };
   const perInch = job.products.map(({ tallyIn }) => (tallyIn / IN_PER_FT) * lengthFt);

@@ -1,7 +1,8 @@
+import { NEAR } from "../../rounding";
 import type { CutJob } from "./cut-job";
 
 /** Worths nearer than this are the same; then fewer passes are better. */
-export const SAME_WORTH = 1e-9;
+export const SAME_WORTH = NEAR;
 
 /**
  * The best stack of boards under every face, by dynamic programming: faces are counted in scale steps from the end

@@ -1,6 +1,6 @@
 import { IN_PER_FT } from "../../units";
 import { halfAcrossAt, halfUpAt, type CutJob } from "./cut-job";
-import { bestWhereShorterIsWider } from "./best-length";
+import { bestWhereShorterIsWider, perInchOf } from "./best-length";
 import type { EdgedBoards } from "./flitch";
 import { halfFaceIn } from "./half-face";
 import { stepsWithin } from "./scale-steps";
@@ -33,24 +33,24 @@ export function quarterTurned(sections: Sections, { log }: CutJob): Sections {
  * sides for the blade guides, or the faces of a cant.
  */
 export function straightBoards(
-  { lengthsFt, stepIn, products }: CutJob,
+  job: CutJob,
   { startIn, halfAcrossIn, halfUpIn, pithIn }: Sections,
   menus: readonly WidthMenu[],
   leftIn = Infinity,
   rightIn = leftIn,
 ): EdgedBoards {
   const most = menus.map((menu) => menu.most);
-  const perFt = products.map(({ tallyIn }) => tallyIn / IN_PER_FT);
+  const perInch = perInchOf(job);
   const half = (lowIn: number, highIn: number, i: number) =>
     halfFaceIn(halfAcrossIn[i]!, halfUpIn[i]!, pithIn[i]!, lowIn, highIn);
   const usableSteps = (lowIn: number, highIn: number, i: number) => {
     const halfIn = half(lowIn, highIn, i);
-    return stepsWithin(Math.min(halfIn, rightIn) + Math.min(halfIn, leftIn), stepIn);
+    return stepsWithin(Math.min(halfIn, rightIn) + Math.min(halfIn, leftIn), job.stepIn);
   };
-  const perFoot = (product: number, lowIn: number, highIn: number, i: number) =>
-    perFt[product]! * most[product]![usableSteps(lowIn, highIn, i)]!;
+  const widthAt = (product: number, lowIn: number, highIn: number, i: number) =>
+    most[product]![usableSteps(lowIn, highIn, i)]!;
   return {
-    best: (product, lowIn, highIn) => bestWhereShorterIsWider(lengthsFt, perFoot, product, lowIn, highIn),
+    best: (product, lowIn, highIn) => bestWhereShorterIsWider(perInch[product]!, widthAt, product, lowIn, highIn),
     place: (lowIn, highIn, i) => {
       const halfIn = half(lowIn, highIn, i);
       const middleIn = (Math.min(halfIn, rightIn) - Math.min(halfIn, leftIn)) / 2;

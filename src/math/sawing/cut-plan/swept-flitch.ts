@@ -1,6 +1,6 @@
 import { IN_PER_FT } from "../../units";
 import { halfAcrossAt, halfUpAt, type CutJob, type Log, type Sweep } from "./cut-job";
-import { bestOfAll } from "./best-length";
+import { bestOfAll, perInchOf } from "./best-length";
 import type { EdgedBoards } from "./flitch";
 import { halfFaceIn } from "./half-face";
 import { stepsWithin } from "./scale-steps";
@@ -47,15 +47,15 @@ export function sweptBoards(
   menus: readonly WidthMenu[],
   limitIn = Infinity,
 ): EdgedBoards {
-  const { lengthsFt, stepIn, products } = job;
+  const { lengthsFt, stepIn } = job;
   const spans = lengthsFt.map((length) => Math.round((IN_PER_FT * length + job.trimIn) / STATION_IN));
   const straight = straightWays(swept, spans, limitIn);
-  const perFt = products.map(({ tallyIn }) => tallyIn / IN_PER_FT);
+  const perInch = perInchOf(job);
   return {
     best: (product, lowIn, highIn) => {
       const { wideIn } = straight(lowIn, highIn);
       const { most } = menus[product]!;
-      return bestOfAll(lengthsFt, (i) => perFt[product]! * most[stepsWithin(wideIn[i]!, stepIn)]!);
+      return bestOfAll(perInch[product]!, (i) => most[stepsWithin(wideIn[i]!, stepIn)]!);
     },
     place: (lowIn, highIn, i) => {
       const { wideIn, middleIn, startIn } = straight(lowIn, highIn);

@@ -1,6 +1,6 @@
+import { NEAR } from "../../rounding";
 import type { BoardWidth, CutJob, PriceStep, Product } from "./cut-job";
 import { widestIn } from "./cut-job";
-import { NEAR_IN } from "./scale-steps";
 
 /** For every usable width, in scale steps, the best widths to edge or rip out of it. */
 export interface WidthMenu {
@@ -54,7 +54,7 @@ function ripMenu(job: CutJob, prices: readonly PriceStep[]): WidthMenu {
     for (let at = 0; at < takes.length; at++) {
       if (takes[at]! > steps) continue;
       const value = values[at]! + withKerf[steps - takes[at]!]!;
-      if (value <= best + NEAR_IN) continue;
+      if (value <= best + NEAR) continue;
       best = value;
       chosen[steps] = at;
     }
@@ -75,7 +75,7 @@ function ripMenu(job: CutJob, prices: readonly PriceStep[]): WidthMenu {
 /** The price of the last step that the width reaches; nothing below the first. */
 export function priceAt(prices: Product["prices"], widthIn: number): number {
   let price = 0;
-  for (const { fromWidthIn, perBoardFoot } of prices) if (fromWidthIn <= widthIn + NEAR_IN) price = perBoardFoot;
+  for (const { fromWidthIn, perBoardFoot } of prices) if (fromWidthIn <= widthIn + NEAR) price = perBoardFoot;
   return price;
 }
 

@@ -3,7 +3,7 @@ import { validateXML } from "xmllint-wasm";
 import type { CutRequest } from "../../../../src/math/sawing/cut-plan/cut-request";
 import { endViewSvg } from "../../../../src/functions/sawing/end-view/end-view";
 import { planCut } from "../../../../src/math/sawing/cut-plan/plan-cut";
-import { quartersText } from "../../../../src/math/sawing/inches-text";
+import { quartersText } from "../../../../src/math/inches-text";
 import { WORKED_PLANS } from "../../../math/sawing/cut-plan/worked-plans";
 
 const drawing = (request: CutRequest) => endViewSvg(planCut(request));

@@ -119,6 +119,6 @@ function placesOfTables(catalog: readonly Entry[]): Map<string, string> {
 
 /** How many rows an example's answer fills, by what the catalog says of it. */
 function rowsOf({ result }: Example): number {
-  const counted = /^a table of (\d+) rows$/.exec(result)?.[1];
+  const counted = /^a table of (\d+) rows\b/.exec(result)?.[1];
   return counted ? Number(counted) : result.startsWith("{") ? result.split(";").length : 1;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { NoAnswer } from "../../../src/math/errors";
 import { LOG_RULES } from "../../../src/math/logs/log-rules";
-import { logRulesTable } from "../../../src/math/logs/log-rules-table";
+import { logRulesTable } from "../../../src/functions/logs/log-rules-table";
 
 describe("the table of log rules", () => {
   it("lists every rule with its limits and source", () => {

@@ -6,31 +6,44 @@ const LONGEST_IN = 1e9;
 /** The finest fraction worth writing. */
 const FINEST = 10_000;
 
+/** A length as it is read off a tape: whole inches, and a fraction of an inch in lowest terms, whose top may be 0. */
+export interface TapeLength {
+  negative: boolean;
+  whole: number;
+  top: number;
+  bottom: number;
+}
+
 /**
- * Inches as a fraction for the tape: 24-1/2.
+ * Inches as a fraction for the tape: 24 and 1/2.
  *
  * @formula the nearest whole number of 1/denominator in, in lowest terms; a half goes away from zero
  * @source plain arithmetic
  * @range up to 1e9 in either way; denominator a whole number from 1 to 10,000
  */
-export function fractionText({ lengthIn, denominator }: { lengthIn: number; denominator: number }): string {
+export function tapeInches({ lengthIn, denominator }: { lengthIn: number; denominator: number }): TapeLength {
   const parts = nearestParts(lengthIn, denominator);
-  return minusWhen(parts < 0) + inchText(Math.abs(parts), denominator, "-");
+  return { negative: parts < 0, ...inLowestTerms(Math.abs(parts), denominator) };
 }
 
 /**
- * Inches as feet and inches for the tape: 8'-6 1/2".
+ * Inches as feet and inches for the tape: 8 ft, 6 and 1/2.
  *
  * @formula the nearest whole number of 1/denominator in, in feet, inches and lowest terms; a half goes away from zero
  * @source plain arithmetic
  * @range up to 1e9 in either way; denominator a whole number from 1 to 10,000
  */
-export function feetInchesText({ lengthIn, denominator }: { lengthIn: number; denominator: number }): string {
+export function tapeFeet({
+  lengthIn,
+  denominator,
+}: {
+  lengthIn: number;
+  denominator: number;
+}): TapeLength & { feet: number } {
   const parts = nearestParts(lengthIn, denominator);
   const partsPerFoot = IN_PER_FT * denominator;
   const feet = Math.floor(Math.abs(parts) / partsPerFoot);
-  const inches = inchText(Math.abs(parts) % partsPerFoot, denominator, " ");
-  return `${minusWhen(parts < 0)}${feet}'-${inches.includes("/") && !inches.includes(" ") ? "0 " : ""}${inches}"`;
+  return { negative: parts < 0, feet, ...inLowestTerms(Math.abs(parts) % partsPerFoot, denominator) };
 }
 
 /** Rounding the whole length at once lets it carry: 11.999 in becomes a foot, never 11-16/16. */
@@ -41,16 +54,10 @@ function nearestParts(lengthIn: number, denominator: number): number {
   return Math.sign(lengthIn) * Math.round(Math.abs(lengthIn) * denominator);
 }
 
-function inchText(parts: number, denominator: number, between: string): string {
-  const whole = Math.floor(parts / denominator);
+function inLowestTerms(parts: number, denominator: number): Omit<TapeLength, "negative"> {
   const top = parts % denominator;
-  if (top === 0) return `${whole}`;
   const shared = greatestCommonDivisor(top, denominator);
-  return `${whole > 0 ? `${whole}${between}` : ""}${top / shared}/${denominator / shared}`;
-}
-
-function minusWhen(negative: boolean): string {
-  return negative ? "-" : "";
+  return { whole: Math.floor(parts / denominator), top: top / shared, bottom: denominator / shared };
 }
 
 function greatestCommonDivisor(a: number, b: number): number {

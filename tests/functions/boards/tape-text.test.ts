@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { LENGTH_UNITS, lengthInUnit } from "../../../src/math/boards/length-in-unit";
-import { feetInchesText, fractionText } from "../../../src/math/boards/tape-text";
+import { feetInchesText, fractionText } from "../../../src/functions/boards/tape-text";
 
 const fraction = (lengthIn: number, denominator = 16) => fractionText({ lengthIn, denominator });
 const feetInches = (lengthIn: number, denominator = 16) => feetInchesText({ lengthIn, denominator });

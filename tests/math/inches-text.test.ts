@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { inchesText, quartersText } from "../../../src/math/sawing/inches-text";
+import { inchesText, quartersText } from "../../src/math/inches-text";
 
 describe("a size as it is read off a tape", () => {
   it.each([

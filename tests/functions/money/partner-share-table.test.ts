@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { partnerShares } from "../../../src/math/money/partner-share";
+import { partnerShareTable as partnerShares } from "../../../src/functions/money/partner-share-table";
 
 const gets = (receipts: number, paid: number[], shares: number[]) => {
   const table = partnerShares({ receipts, partners: paid.map((each, i) => ({ paid: each, share: shares[i]! })) });
