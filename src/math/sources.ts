@@ -41,6 +41,14 @@ export const SOURCES: Readonly<Record<string, Source>> = {
       "Encyclopedia article Wood drying, on the time constant of red oak boards (after Simpson and Tschernitz 1979)",
     seenIn: "a quotation",
   },
+  "Wengert meter temperature": {
+    document: "E. Wengert 2009, Moisture meters: correcting for temperature",
+    seenIn: "a web page",
+  },
+  "AHEC grades": {
+    document: "AHEC technical guide, Summary of US hardwood lumber grades (2004)",
+    seenIn: "a copy, with two lumber dealers' summaries",
+  },
   Antoine: { document: "Antoine equation, constants for water from 1 to 100 degC", seenIn: "a web page" },
   "Espenas & Kozlik 1975": {
     document:
@@ -77,6 +85,10 @@ export const SOURCES: Readonly<Record<string, Source>> = {
   "49 CFR 393.106": {
     document: "49 CFR 393.106, general requirements for securing articles of cargo",
     seenIn: "a reprint",
+  },
+  "49 CFR 393.108": {
+    document: "49 CFR 393.108, working load limits of tiedowns, tables for gear without a mark",
+    seenIn: "two reprints",
   },
   "49 CFR 393.110": { document: "49 CFR 393.110, minimum number of tiedowns", seenIn: "a reprint" },
   "ASME B30.9": { document: "ASME B30.9, Slings, table of angle factors", seenIn: "a copy" },

@@ -22,6 +22,8 @@ export const IN2_PER_FT2 = 144;
 export const IN3_PER_BF = 144;
 /** exact: from 1728 / 144 */
 export const BF_PER_FT3 = 12;
+/** exact: a yard is 3 ft */
+export const FT3_PER_YD3 = 27;
 /** exact: 0.3048 cubed */
 export const M3_PER_FT3 = 0.028316846592;
 
@@ -71,9 +73,9 @@ export interface Unit {
 }
 
 /** A cord is 4 by 4 by 8 feet of stacked wood (NIST Handbook 130, 2.4.1). */
-const STACKED_FT3_PER_CORD = 128;
+export const STACKED_FT3_PER_CORD = 128;
 /** Of a stack with bark, in pieces of 1 m, this share is wood without bark (RVR, Bavarian forest owners' sheet). */
-const SOLID_SHARE_OF_STACK = 0.7;
+export const SOLID_SHARE_OF_STACK = 0.7;
 /** A hoppus foot measures the square of a quarter girth, 4/pi of it is in the circle. */
 export const FT3_PER_HOPPUS_FT = 4 / Math.PI;
 /** exact */

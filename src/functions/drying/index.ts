@@ -4,3 +4,5 @@ export * from "./drying-days";
 export * from "./own-stack";
 export * from "./stickers";
 export * from "./kiln";
+export * from "./meter-reading";
+export * from "./end-coat";

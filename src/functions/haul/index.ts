@@ -1,3 +1,5 @@
 export * from "./trailer";
 export * from "./tiedowns";
 export * from "./sling";
+export * from "./tiedown-limit";
+export * from "./trip-plan";

@@ -16,6 +16,7 @@ import { tiedownCount } from "../../math/haul/tiedowns";
  * @example =BOLE.TIEDOWNS(1100, 5, 3300) gives 1
  * @example =BOLE.TIEDOWNS(9000, 16, "new") gives #VALUE!
  * @caution The least the law asks, not always enough: read the rule, use rated gear with its tag, stop and check on the way.
+ * @see TIEDOWNLIMIT
  * @words chains, straps, binders, how many straps, tie down, working load limit, wll, securing logs, dot rule
  */
 export const TIEDOWNS = spread(
@@ -24,7 +25,7 @@ export const TIEDOWNS = spread(
     weightLb: pounds,
     /** Its length along the vehicle. */
     lengthFt: logLength,
-    /** Working load limit of one tie-down, from its tag or grade mark. */
+    /** Working load limit of one tie-down, from its tag or grade mark; without one by TIEDOWNLIMIT. */
     limitLb: sameForAll(pounds),
   },
   tiedownCount,

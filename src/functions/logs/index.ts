@@ -4,3 +4,4 @@ export * from "./other-measures";
 export * from "./diameter";
 export * from "./cull";
 export * from "./net-scale";
+export * from "./buck-plan";

@@ -1,0 +1,49 @@
+import { mustBeAbove } from "../errors";
+
+/** What it takes to flatten one face of a slab, and both. */
+export interface Flattening {
+  /** Layers that are taken off, each at most a bite deep. */
+  layers: number;
+  /** Lanes of a layer, side by side. */
+  lanes: number;
+  /** Passes over one face. */
+  passes: number;
+  minutes: number;
+  /** Thickness that is gone once both faces are flat: what one was out, for the hollow of one is the crown of the other. */
+  thicknessLostIn: number;
+}
+
+/**
+ * Passes, minutes and thickness lost to flatten a slab that is out of flat by so much, with a head led over it in lanes.
+ *
+ * @formula layers = out / bite, rounded up; lanes = width / stepover, rounded up; minutes = layers * lanes * length / feed
+ * @source plain geometry: an even thickness that is cupped, bowed or twisted
+ * @range everything above 0
+ */
+export function flattening({ widthIn, lengthFt, outIn, biteIn, stepoverIn, feedFpm }: Slab): Flattening {
+  mustBeAbove(0, widthIn, "width (in)");
+  mustBeAbove(0, lengthFt, "length (ft)");
+  mustBeAbove(0, outIn, "out of flat (in)");
+  mustBeAbove(0, biteIn, "bite (in)");
+  mustBeAbove(0, stepoverIn, "stepover (in)");
+  mustBeAbove(0, feedFpm, "feed (ft/min)");
+  const layers = roundedUp(outIn / biteIn);
+  const lanes = roundedUp(widthIn / stepoverIn);
+  const passes = layers * lanes;
+  return { layers, lanes, passes, minutes: (passes * lengthFt) / feedFpm, thicknessLostIn: outIn };
+}
+
+interface Slab {
+  widthIn: number;
+  lengthFt: number;
+  /** How far the face stands out over its own lowest place. */
+  outIn: number;
+  biteIn: number;
+  stepoverIn: number;
+  feedFpm: number;
+}
+
+/** The next whole number up; a hair over one, from a metric size in the last binary digit, is that one. */
+function roundedUp(count: number): number {
+  return Math.ceil(count - 1e-9);
+}
