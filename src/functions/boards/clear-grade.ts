@@ -1,7 +1,9 @@
 import { boardLength, columns, inches, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { clearGrade, LUMBER_STATES, type RuledOut } from "../../math/boards/clear-grade";
+import { clearGrade, type RuledOut } from "../../math/boards/clear-grade";
 import { short } from "../../math/errors";
+
+const LUMBER_STATES = { green: ["air dried", "rough"], dry: ["kiln dried", "kd"] } as const;
 
 /** What the rules also limit, and no sheet can see. */
 const NOT_SEEN = "This grades nothing: wane, pith, knots, splits and warp are not seen here";

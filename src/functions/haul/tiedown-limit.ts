@@ -1,6 +1,12 @@
 import { count, inches, oneOf, optional } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { tiedownLimitLb, TIEDOWN_GEAR } from "../../math/haul/tiedown-limit";
+import { tiedownLimitLb, type TiedownGear } from "../../math/haul/tiedown-limit";
+
+const GEAR_NAMES = {
+  chain: ["chains"],
+  webbing: ["synthetic webbing", "strap", "straps", "web", "ratchet strap"],
+  "wire rope": ["cable", "steel cable", "wire"],
+} as const satisfies Record<TiedownGear, readonly string[]>;
 
 /**
  * Pounds that a tie-down without a mark of its maker counts for, by the federal tables.
@@ -22,7 +28,7 @@ import { tiedownLimitLb, TIEDOWN_GEAR } from "../../math/haul/tiedown-limit";
 export const TIEDOWNLIMIT = spread(
   {
     /** What it is. */
-    gear: oneOf(TIEDOWN_GEAR),
+    gear: oneOf(GEAR_NAMES),
     /** Size of the chain or rope, or width of the strap, as the law lists it. */
     sizeIn: inches,
     /** Grade marked on a chain: 30, 43, 70, 80 or 100; without a mark 30. */

@@ -1,8 +1,9 @@
 import { columns, inches, list, logLength, money, oneOf, optional, series, zeroAsText } from "../../cells/read";
 import { table, type TableCell } from "../../cells/spread";
 import { buckPlan, diameterAt } from "../../math/logs/buck-plan";
-import { LOG_RULES, type LogRuleName } from "../../math/logs/log-rules";
+import type { LogRuleName } from "../../math/logs/log-rules";
 import { IN_PER_FT } from "../../math/units";
+import { LOG_RULE_NAMES } from "./log-rule-cards";
 
 /** Room at the end of a log for the saw cut and a square trim. */
 const CUSTOMARY_TRIM_IN = 4;
@@ -47,7 +48,7 @@ export const BUCKPLAN = table(
     /** Trim of each log, with the saw cut. */
     trimIn: optional(zeroAsText(inches), CUSTOMARY_TRIM_IN),
     /** Log rule. */
-    rule: optional(oneOf(LOG_RULES), "International 1/4"),
+    rule: optional(oneOf(LOG_RULE_NAMES), "International 1/4"),
   },
   buckPlanTable,
 );

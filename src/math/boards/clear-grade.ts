@@ -5,10 +5,8 @@ import { surfaceMeasureFt2 } from "./surface-measure";
 /** Lumber that was kiln dried may be under the least width by this much. */
 const DRY_ALLOWANCE_IN = 0.5;
 
-export const LUMBER_STATES = {
-  green: ["air dried", "air-dried", "rough"],
-  dry: ["kiln dried", "kiln-dried", "kd"],
-} as const;
+/** Green or air dried, or kiln dried. */
+export type LumberState = "green" | "dry";
 
 export type GradeName = (typeof HARDWOOD_GRADES)[number][0];
 
@@ -59,7 +57,7 @@ interface Board {
   widthIn: number;
   lengthFt: number;
   cuttings: readonly Cutting[];
-  state: keyof typeof LUMBER_STATES;
+  state: LumberState;
 }
 
 function ruledOut(

@@ -2,12 +2,8 @@ import { NoAnswer, short } from "../errors";
 import { MM_PER_IN } from "../units";
 import { TIEDOWN_LIMITS } from "./tiedown-limits.table";
 
-/** The gear of the law's tables, and other names for it. */
-export const TIEDOWN_GEAR = {
-  chain: ["chains"],
-  webbing: ["synthetic webbing", "strap", "straps", "web", "ratchet strap"],
-  "wire rope": ["cable", "steel cable", "wire"],
-} as const;
+/** The gear of the law's tables. */
+export type TiedownGear = (typeof TIEDOWN_LIMITS)[number][0];
 
 /** What a chain without a mark counts as. */
 const UNMARKED_GRADE = 30;
@@ -26,7 +22,7 @@ const SAME_SIZE_IN = 0.006;
  * @range the sizes and grades of the tables
  * @checked 39 of 39 cells
  */
-export function tiedownLimitLb({ gear, sizeIn, grade }: TiedownGear): number {
+export function tiedownLimitLb({ gear, sizeIn, grade }: Tiedown): number {
   if (gear !== "chain" && grade !== undefined)
     throw new NoAnswer(`grade: wanted none, for ${gear} has no grade, got ${short(grade)}`);
   const wantedGrade = gear === "chain" ? (grade ?? UNMARKED_GRADE) : 0;
@@ -43,8 +39,8 @@ export function tiedownLimitLb({ gear, sizeIn, grade }: TiedownGear): number {
   return found[4];
 }
 
-interface TiedownGear {
-  gear: keyof typeof TIEDOWN_GEAR;
+interface Tiedown {
+  gear: TiedownGear;
   sizeIn: number;
   grade?: number | undefined;
 }

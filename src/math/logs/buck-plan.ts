@@ -1,7 +1,7 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBetween, NoAnswer } from "../errors";
 import { IN_PER_FT } from "../units";
 import { LONGEST_FT, refusalOf } from "./log";
-import { LOG_RULE_CARDS, type LogRule, type LogRuleName } from "./log-rules";
+import { LOG_RULES, type LogRuleName } from "./log-rules";
 
 /** What a board foot brings in a log whose small end is at least so thick, and which is of that length where one is given. */
 export interface LogPrice {
@@ -112,7 +112,7 @@ export function diameterAt({ diametersIn, lengthFt }: Stem, placeIn: number): nu
 
 /** Board feet by the rule, which for a few is asked at mid-length; nothing where it does not scale such a log. */
 function scaledAt(stem: Stem, fromIn: number, toIn: number, lengthFt: number): number | undefined {
-  const { limits, measuredAt, boardFeet }: LogRule = LOG_RULE_CARDS[stem.rule];
+  const { limits, measuredAt, boardFeet } = LOG_RULES[stem.rule];
   const placeIn = measuredAt === "middle" ? fromIn + (lengthFt * IN_PER_FT) / 2 : toIn;
   const log = { diameterIn: diameterAt(stem, placeIn), lengthFt };
   return refusalOf(log, limits) ? undefined : boardFeet(log);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { tiedownLimitLb, type TIEDOWN_GEAR } from "../../../src/math/haul/tiedown-limit";
+import { tiedownLimitLb, type TiedownGear } from "../../../src/math/haul/tiedown-limit";
 import { TIEDOWN_LIMITS, TIEDOWN_LIMITS_TOTALS } from "../../../src/math/haul/tiedown-limits.table";
 import { rowsOf } from "../../csv";
 import { printedValuesOf } from "../../printed";
@@ -14,7 +14,7 @@ const inches = (written: string) =>
 describe("the working load limit of gear without a mark", () => {
   it("is the law's, in every cell, by inches and by millimeters", () => {
     for (const row of rowsOf("haul/tiedown_wll_393_108.csv")) {
-      const gear = row["gear"]!.replace("synthetic ", "").replace(" 6x37 fiber core", "") as keyof typeof TIEDOWN_GEAR;
+      const gear = row["gear"]!.replace("synthetic ", "").replace(" 6x37 fiber core", "") as TiedownGear;
       const grade = row["grade"] ? Number(row["grade"].replace("grade ", "")) : undefined;
       const limit = Number(row["wll_lb"]);
       expect(tiedownLimitLb({ gear, sizeIn: inches(row["size_in"]!), grade })).toBe(limit);
