@@ -3,6 +3,8 @@ import { answerOf, type Answer } from "./answers";
 import { explain, SOMETHING_MISSING, spellingFault } from "./explain";
 import type { Messages } from "./messages";
 import type { Spreadsheet } from "./node";
+import { cellsIn, LAST_ROW } from "../formula/addresses";
+import { referencesOf } from "../formula/references";
 import { sheetNameIn, tokensOf } from "../formula/tokens";
 
 /** The sheet on which formulas without a sheet of their own are calculated. */
@@ -41,6 +43,8 @@ async function evaluateOne(
   messages: Messages,
   names: string[],
 ): Promise<Answer> {
+  const tooMuch = tooMuchIn(formula);
+  if (tooMuch) return { error: "#ERROR!", message: tooMuch };
   const fault = spellingFault(formula);
   if (fault) return { error: "#ERROR!", message: `Not a formula: ${fault}` };
   const sheet = sheetIn(formula);
@@ -57,6 +61,21 @@ async function evaluateOne(
     const reason = fault instanceof Error ? fault.message : String(fault);
     return { error: "#ERROR!", message: `The spreadsheet engine cannot calculate this: ${reason}` };
   }
+}
+
+/** As long as a formula may be in a spreadsheet. */
+const LONGEST_FORMULA = 8192;
+/** A whole column, and as much again. */
+const MOST_CELLS = 2 * (LAST_ROW + 1);
+
+/** What a formula asks for beyond any sense; nothing for all others. */
+function tooMuchIn(formula: string): string | undefined {
+  if (formula.length > LONGEST_FORMULA)
+    return `This formula is ${formula.length} signs long; a spreadsheet takes at most ${LONGEST_FORMULA}.`;
+  const cells = referencesOf(formula, "").reduce((sum, { block }) => sum + cellsIn(block), 0);
+  return cells > MOST_CELLS
+    ? `This points at ${cells} cells, and all of them are blank here; at most ${MOST_CELLS} are looked at.`
+    : undefined;
 }
 
 /** A sheet that a formula names, in whatever workbook. */

@@ -73,7 +73,8 @@ function differingRows(before: string, after: string): [string, string] | undefi
   return [before.slice(start, before.length - behind), after.slice(start, after.length - behind)];
 }
 
-const ROW_START = "<row ";
+/** A row that says its number: those below it can be counted from there. */
+const ROW_START = '<row r="';
 const ROW_END = "</row>";
 
 /** What a sheet says without the contents of some cells, in a few letters that are equal for equal sheets only. */
@@ -128,8 +129,8 @@ function placeOfCell(attributes: Readonly<Record<string, string>>, { row, column
   return attributes.r ? cellAt(attributes.r) : { row, column: column + 1 };
 }
 
-/** What may go from a part beside the sheets when formulas become values: what mentions the order of calculation, and a column's formula. */
-const MAY_GO = new Set(["Override", "Relationship", "calculatedColumnFormula", "totalsRowFormula"]);
+/** What may go from a part beside the sheets when formulas become values: what mentions the order of calculation, a column's formula, and an add-in's pane. */
+const MAY_GO = new Set(["Override", "Relationship", "calculatedColumnFormula", "totalsRowFormula", "taskpane"]);
 
 /** Elements and attributes that may read otherwise afterwards; a drawing of notes counts its shapes in its idmap. */
 const MAY_DIFFER = new Set(["definedName", "totalsRowFunction", "idmap"]);

@@ -106,7 +106,8 @@ export function withLast(xml: string, parent: string, child: string): string {
   return patched(xml, [{ start: found.start, end: found.end, text: `${opened}${child}</${name}>` }]);
 }
 
-function relationsPart(part: string): string {
+/** Where a part's relations stand. */
+export function relationsPart(part: string): string {
   const slash = part.lastIndexOf("/") + 1;
   return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
 }

@@ -14,6 +14,8 @@ export interface CellChange {
   dropFormula?: boolean;
   /** The formula reads like this from now on. */
   formula?: string;
+  /** The mark goes by which Excel calculates the formula again at every step. */
+  settled?: boolean;
   /** The block that a spilled answer fills from now on. */
   ref?: string;
 }
@@ -73,13 +75,14 @@ function changedCell(xml: string, cell: SheetCell, change: CellChange, prefix: s
   return inside ? `${open}>${inside}</${prefix}c>` : `${open}/>`;
 }
 
-function formulaXml(xml: string, { formula }: SheetCell, { ref, formula: text }: CellChange): string {
+function formulaXml(xml: string, { formula }: SheetCell, { ref, formula: text, settled }: CellChange): string {
   if (!formula) return "";
   const whole = xml.slice(formula.start, formula.end);
-  const opened = whole.slice(0, whole.indexOf(">") + 1);
+  const written = whole.slice(0, whole.indexOf(">") + 1);
+  const opened = settled ? withoutAttribute(written, "ca") : written;
   const sized = ref ? opened.replace(/(\sref\s*=\s*)(?:"[^"]*"|'[^']*')/, `$1"${ref}"`) : opened;
   const inside =
-    text === undefined ? whole.slice(opened.length) : `${escaped(text)}${whole.slice(whole.lastIndexOf("<"))}`;
+    text === undefined ? whole.slice(written.length) : `${escaped(text)}${whole.slice(whole.lastIndexOf("<"))}`;
   return sized + inside;
 }
 

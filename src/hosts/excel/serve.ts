@@ -1,10 +1,11 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { homedir } from "node:os";
 import { fileURLToPath } from "node:url";
 import { getHttpsServerOptions } from "office-addin-dev-certs";
 import webpack from "webpack";
 import DevServer from "webpack-dev-server";
 import { DEVELOPMENT_ADDRESS } from "../../catalog/address";
+import { addInId } from "../add-in-id";
 import { placingOn, take } from "./this-machine";
 
 /**
@@ -12,10 +13,10 @@ import { placingOn, take } from "./this-machine";
  * Ctrl+C takes it out again, and so does `npm run excel -- stop` where the window was closed instead.
  */
 const MANIFEST = fileURLToPath(new URL("../../../dist/manifest.xml", import.meta.url));
-const TEMPLATE = new URL("../../../manifest/manifest.xml", import.meta.url);
-const [, id = ""] = /<Id>([^<]+)<\/Id>/.exec(readFileSync(TEMPLATE, "utf8")) ?? [];
-
-const placing = placingOn({ platform: process.platform, home: homedir(), has: existsSync }, { id, manifest: MANIFEST });
+const placing = placingOn(
+  { platform: process.platform, home: homedir(), has: existsSync },
+  { id: addInId(), manifest: MANIFEST },
+);
 if (process.argv[2] === "stop") {
   if (placing.takeOut.length === 0) console.log(placing.missing);
   take(placing.takeOut, console.log);

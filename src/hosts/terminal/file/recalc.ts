@@ -1,4 +1,7 @@
+import { ADD_IN } from "../../../catalog/about/add-in";
 import type { Engine } from "../../../engine/engine";
+import { withStoredFunctions } from "../../../formula/functions";
+import type { CellChange } from "../../../xlsx/sheet-edit";
 import { Changes } from "./changes";
 import { openPackage } from "../../../xlsx/package";
 import { agrees, calculateBole } from "./plan";
@@ -6,7 +9,7 @@ import { Refused } from "../../../xlsx/refused";
 import { mustKeepTheRest } from "../../../xlsx/read-back";
 import { withCells } from "../../../xlsx/sheet-edit";
 import { counted, places, whatElse } from "./words";
-import { readCalculating } from "./workbook";
+import { readCalculating, type Formula } from "./workbook";
 
 /** A workbook made from another, and one line that says what was done. */
 export interface Made {
@@ -26,11 +29,13 @@ export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date):
   for (const sheet of workbook.sheets) {
     const changes = new Changes(sheet);
     for (const result of results) if (result.formula.sheet === sheet.name) changes.show(result);
+    for (const formula of sheet.formulas) if (isDead(formula)) changes.add(entered(formula));
     const list = changes.list();
     if (list.length === 0) continue;
     file.put(sheet.part, withCells(sheet.xml, list));
     cells.set(sheet.part, new Set(list.map(({ row, column }) => `${row} ${column}`)));
   }
+  const dead = bole.filter(isDead);
   const asked = results.filter(({ formula }) => formula.bole);
   const leaning = results.filter(({ formula }) => !formula.bole);
   const changed = results.filter((result) => !agrees(result));
@@ -40,9 +45,21 @@ export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date):
     `${counted(changed.length, "cell")} changed`,
     doubts.length > 0 &&
       `${counted(doubts.length, "of the changed cells was", "of the changed cells were")} out of date in the file, or Excel answers otherwise than the engine: check ${places(doubts)}`,
+    dead.length > 0 &&
+      `${counted(dead.length, "formula")} that Excel would show as #NAME? entered anew: ${places(dead)}`,
     ...whatElse(calculated),
   ];
   const made = file.bytes();
   mustKeepTheRest(bytes, made, { cells, parts: new Set() }, at);
   return { bytes: made, macros: workbook.macros, summary: sentences.filter(Boolean).join("; ") };
+}
+
+/** A call that was typed before the add-in was there stands in the file as it was typed, and Excel never reads it again. */
+function isDead({ bole, cell }: Formula): boolean {
+  const text = cell.formula?.text ?? "";
+  return bole && withStoredFunctions(ADD_IN, text) !== text;
+}
+
+function entered({ row, column, cell }: Formula): CellChange {
+  return { row, column, formula: withStoredFunctions(ADD_IN, cell.formula!.text), settled: true };
 }

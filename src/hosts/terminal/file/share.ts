@@ -1,6 +1,8 @@
 import type { CellAnswer, Engine } from "../../../engine/engine";
 import { blockAt, rangeOf, type Block } from "../../../formula/addresses";
+import { addInId } from "../../add-in-id";
 import { addAboutSheet, type Line } from "./about-sheet";
+import { withoutAddIn } from "./add-in-part";
 import { same, type Result } from "./calculate";
 import { Changes } from "./changes";
 import { withNotes, type Note } from "../../../xlsx/notes";
@@ -84,6 +86,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
     sheet.tableParts.flatMap((part) => withoutBoleColumns(workbook, sheet, part)),
   );
   dropCalculationOrder(workbook);
+  const paneGone = withoutAddIn(workbook.file, addInId());
   const cells = sheets.map((sheet): [string, number] => [sheet.name, sheet.formulas.filter((one) => one.bole).length]);
   const sentences = [
     ...changedSentences(calculated),
@@ -92,6 +95,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
     renamedSpills > 0 &&
       `${counted(renamedSpills, "formula")} that pointed at a spilled answer (with #) now names its cells`,
     crowded.length > 0 && `no note on cells that people discuss in a thread: ${crowded.map(formulaLine).join("; ")}`,
+    paneGone && "the workbook no longer asks to load the add-in",
     ...leftSentences(workbook),
     ...whatElse(calculated),
   ].filter((sentence): sentence is string => Boolean(sentence));
