@@ -12,6 +12,7 @@ import { readParts, type SheetPart, type WorkbookParts } from "../../xlsx/parts"
 import { relationsOf } from "../../xlsx/relations";
 import { readStyles, type CellLook } from "../../xlsx/styles";
 import { attribute, elements } from "../../xlsx/xml";
+import { hasTooManySteps } from "../too-many-steps";
 
 /** A cell of the file: what it held when it was saved and, if it calculates, its formula as typed and as expanded. */
 export interface FileCell {
@@ -130,6 +131,8 @@ function expand(cell: FileCell, sheet: string, tables: Table[], spills: Map<stri
   const spillOf = (named: string | undefined, row: number, column: number) =>
     fixedRangeOf(spills.get(`${named ?? sheet}|${row}|${column}`) ?? blockAt({ row, column }));
   const standing = { sheet, row: cell.row, column: cell.column };
+  // A cell that the engine cannot calculate shows the value that the file holds.
+  if (hasTooManySteps(cell.stored)) return;
   cell.formula = expandSpills(expandTables(asTyped(cell.stored), tables, standing), spillOf);
 }
 

@@ -3,7 +3,7 @@ export async function* formulasFrom(input: AsyncIterable<Uint8Array>): AsyncGene
   const decoder = new TextDecoder();
   let unfinished = "";
   for await (const chunk of input) {
-    const lines = (unfinished + decoder.decode(chunk, { stream: true })).split(/\r?\n/);
+    const lines = (unfinished + decoder.decode(chunk, { stream: true })).split(/\r\n|\r(?!$)|\n/);
     unfinished = lines.pop() ?? "";
     const formulas = lines.map((line) => line.trim()).filter((line) => line !== "");
     if (formulas.length > 0) yield formulas;

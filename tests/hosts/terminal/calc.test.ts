@@ -1,5 +1,7 @@
 import { spawn } from "node:child_process";
+import { openSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { answersTo } from "../../../src/hosts/terminal/answering";
 import { formulasFrom } from "../../../src/hosts/terminal/lines";
 
 interface Ended {
@@ -84,6 +86,58 @@ describe("the calculator in the terminal", () => {
     }
   });
 
+  it("answers every line that is made to hurt, and the next ones, in their turn", async () => {
+    const asked = [
+      "=SUM(A1:XFD1048576)",
+      "=A1:XFD1048576",
+      `=1${"+1".repeat(4000)}`,
+      `=${"(".repeat(4000)}1${")".repeat(4000)}`,
+      `=BOLE.SPECIES("${"a".repeat(1_000_000)}")`,
+      `=BOLE.SPECIES("${"a".repeat(8000)}")`,
+      "=1+1",
+    ];
+    const { code, output } = await calc(asked.join("\n"));
+    expect(code).toBe(0);
+    const answers = lines(output) as { formula: string; value: unknown }[];
+    expect(answers.map(({ formula }) => formula)).toEqual(asked);
+    const refused = (message: string) => ({ error: "#ERROR!", message });
+    expect(answers.map(({ value }) => value)).toEqual([
+      refused("This points at 17179869184 cells, and all of them are blank here; at most 2097152 are looked at."),
+      refused("This points at 17179869184 cells, and all of them are blank here; at most 2097152 are looked at."),
+      4001,
+      1,
+      refused("This formula is 1000017 signs long; a spreadsheet takes at most 8192."),
+      { error: "#VALUE!", message: expect.stringContaining("wanted a known name") as string },
+      2,
+    ]);
+  });
+
+  it("says that the answers cannot be written when the disk is full", async () => {
+    const disk = openSync("/dev/full", "w");
+    const child = spawn(process.execPath, ["--import", "tsx", "src/hosts/terminal/calc.ts"], {
+      stdio: ["pipe", disk, "pipe"],
+    });
+    const said: Buffer[] = [];
+    child.stderr!.on("data", (chunk: Buffer) => said.push(chunk));
+    child.stdin!.end("=1+1\n");
+    const code = await new Promise((resolve) => child.on("close", resolve));
+    expect([code, Buffer.concat(said).toString()]).toEqual([1, "The answers cannot be written (ENOSPC).\n"]);
+  });
+
+  it("gives a formula up that takes too long, and asks another engine the next one", async () => {
+    async function* formulas() {
+      yield await Promise.resolve(["=1+1", "=2+2"]);
+    }
+    const answers: unknown[] = [];
+    // No engine starts within a thousandth of a second, so each formula takes too long.
+    for await (const answer of answersTo(formulas(), 1)) answers.push(answer);
+    const value = { error: "#ERROR!", message: expect.stringContaining("takes longer than 0.001 seconds") as string };
+    expect(answers).toEqual([
+      { formula: "=1+1", value },
+      { formula: "=2+2", value },
+    ]);
+  });
+
   it("says nothing when it is asked nothing", async () => {
     expect(await calc("\n\n")).toEqual({ code: 0, output: "" });
   });
@@ -101,6 +155,9 @@ describe("lines that arrive in pieces", () => {
 
   it("are put together", async () => {
     expect(await whole("=1+", "1\n=2", "\n")).toEqual([["=1+1"], ["=2"]]);
+  });
+  it("end with any sign of a line's end, CR alone too, also where the two signs of one come apart", async () => {
+    expect(await whole("=1\r=2\r\n=3\n=4\r", "\n=5\r")).toEqual([["=1", "=2", "=3"], ["=4"], ["=5"]]);
   });
   it("count without an end of line too", async () => {
     expect(await whole("=1\n=2")).toEqual([["=1"], ["=2"]]);

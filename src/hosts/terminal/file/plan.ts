@@ -1,4 +1,5 @@
 import type { CellAnswer, Engine } from "../../../engine/engine";
+import { hasTooManySteps, MOST_STEPS } from "../../../engine/too-many-steps";
 import { ADD_IN } from "../../../catalog/about/add-in";
 import { asksOtherAddIn, withCalls } from "../../../formula/functions";
 import { registry } from "../../../functions/registry";
@@ -94,6 +95,8 @@ function reasonNotToAsk(formula: Formula, unknown: ReadonlySet<string>): [Formul
   const stranger = calls.find((name) => unknown.has(name));
   if (outside) return [[formula, `it points at ${outside}`]];
   if (asksOtherAddIn(ADD_IN, stored)) return [[formula, "it uses another add-in"]];
+  if (hasTooManySteps(formula.forEngine))
+    return [[formula, `it has more than ${MOST_STEPS} steps, too many for the engine`]];
   if (takesOneOfMany(stored)) return [[formula, "it takes one cell of several with @"]];
   return stranger ? [[formula, `it uses ${stranger}, which the engine does not know`]] : [];
 }
