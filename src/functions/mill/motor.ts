@@ -1,4 +1,4 @@
-import { count, feetPerMinute, inches, number, optional } from "../../cells/read";
+import { count, feetPerMinute, inches, number, optional, percent } from "../../cells/read";
 import { spread } from "../../cells/spread";
 import { driveHertz, motorRpm, MAINS_HERTZ } from "../../math/mill/motor";
 
@@ -35,12 +35,13 @@ export const MOTORRPM = spread(
 /**
  * Drive frequency for a wanted band speed.
  *
- * The motor's slip in turns per minute is read off its plate; the belt's slip is not in it, so check the wheel with a
- * tachometer. Above the frequency on the plate a motor's power stays about the same and its torque falls.
+ * The motor's slip in turns per minute is read off its plate; the belt slips besides: give its slip as PULLEYRPM is given it,
+ * and check the wheel with a tachometer. Above the frequency on the plate a motor's power stays about the same and its torque falls.
  *
  * @customfunction DRIVEHERTZ
  * @returns Hertz
  * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 4, 1750) gives 54.72
+ * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 4, 1750, 60, "2%") gives 55.80
  * @example =BOLE.DRIVEHERTZ(5000, 36, 6, 18, 5) gives #N/A
  * @caution Wheel, blade, motor and drive makers limit speed and frequency: never above. Wiring is licensed work.
  * @see MOTORRPM
@@ -63,6 +64,8 @@ export const DRIVEHERTZ = spread(
     nameplateRpm: optional(number),
     /** Frequency on the nameplate, so give 50 for a motor made for 50. */
     baseHertz: optional(number, MAINS_HERTZ),
+    /** Slip of the belt, up to 20 %: one percent is 1%, not 1. */
+    slipPercent: optional(percent, 0),
   },
   driveHertz,
 );

@@ -1,7 +1,6 @@
 import { feetPerMinute, inches, number } from "../../cells/read";
 import { spread } from "../../cells/spread";
-import { rimRpm, rimSpeedFpm } from "../../math/mill/pulleys";
-import { rimStressPsi } from "../../math/mill/rim";
+import { rimRpm, rimSpeedFpm, rimStressPsi } from "../../math/mill/rim";
 
 /**
  * Speed of a rim, a band or a belt.

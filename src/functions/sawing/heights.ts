@@ -1,23 +1,18 @@
+import { lengthInUnit } from "../../math/boards/length-in-unit";
 import { inchesText } from "../../math/inches-text";
-import { MM_PER_IN } from "../../math/units";
+import { LENGTHS, unitWords } from "../../math/units";
 
-/** The units that a saw head's scale is read in, with their other spellings. */
-export const HEIGHT_UNITS = {
-  in: ["inch", "inches"],
-  mm: ["millimetre", "millimetres", "millimeter", "millimeters"],
-};
+/** The units that a saw head's scale is read in. */
+export const HEIGHT_UNITS = unitWords(LENGTHS, "in", "mm");
 
 export type HeightUnit = keyof typeof HEIGHT_UNITS;
 
-/** Digits of a millimetre that are kept: what stands behind them is the accident of binary. */
-const MM_DIGITS = 9;
-
 /** A height in the unit of the scale. */
-export function heightIn(unit: HeightUnit, inches: number): number {
-  return unit === "in" ? inches : Number((inches * MM_PER_IN).toFixed(MM_DIGITS));
+export function heightIn(unit: HeightUnit, lengthIn: number): number {
+  return unit === "in" ? lengthIn : lengthInUnit({ lengthIn, unit });
 }
 
 /** A height as it is read off the scale: 14-3/4 in inches, 374.65 in millimetres. */
-export function heightText(unit: HeightUnit, inches: number): string {
-  return unit === "in" ? inchesText(inches) : String(Number((inches * MM_PER_IN).toFixed(2)));
+export function heightText(unit: HeightUnit, lengthIn: number): string {
+  return unit === "in" ? inchesText(lengthIn) : String(Number(heightIn(unit, lengthIn).toFixed(2)));
 }

@@ -1,6 +1,7 @@
 import { mustBeAbove, mustBeBetween, NoAnswer } from "../errors";
 import { SECONDS_PER_MIN } from "../units";
-import { rimRpm } from "./pulleys";
+import { speedKept } from "./pulleys";
+import { rimRpm } from "./rim";
 
 /** The mains frequency of North America, in hertz: a nameplate speed there is the speed at 60 Hz. */
 export const MAINS_HERTZ = 60;
@@ -25,9 +26,9 @@ export function motorRpm({ hertz, poles, nameplateRpm, baseHertz = MAINS_HERTZ }
 /**
  * Drive frequency for a wanted band speed.
  *
- * @formula f = (n_wheel * d_driven / d_driver + slip) * poles / 120; n_wheel = 12 * v / (pi * D)
+ * @formula f = (n_wheel * d_driven / d_driver / (1 - s / 100) + slip) * poles / 120; n_wheel = 12 * v / (pi * D), s the belt's slip in percent
  * @source plain arithmetic: the motor's speed formula and the pulley rule turned round
- * @range an even number of poles from 2; a nameplate speed from 85 to 100 % of the synchronous one
+ * @range an even number of poles from 2; a nameplate speed from 85 to 100 % of the synchronous one; a belt that slips 0 to 20 %
  */
 export function driveHertz({
   speedFpm,
@@ -37,9 +38,10 @@ export function driveHertz({
   poles,
   nameplateRpm,
   baseHertz = MAINS_HERTZ,
+  slipPercent = 0,
 }: DriveHertz): number {
   mustBeAbove(0, driverIn, "motor pulley (in)");
-  const motorTurns = (rimRpm({ diameterIn: wheelIn, speedFpm }) * drivenIn) / driverIn;
+  const motorTurns = (rimRpm({ diameterIn: wheelIn, speedFpm }) * drivenIn) / driverIn / speedKept(slipPercent);
   return hertzFor(motorTurns + slipRpm({ poles, nameplateRpm, baseHertz }), poles);
 }
 
@@ -58,6 +60,7 @@ interface DriveHertz extends Nameplate {
   wheelIn: number;
   driverIn: number;
   drivenIn: number;
+  slipPercent?: number | undefined;
 }
 
 /** A pair of poles passes once a cycle, so a field of p poles turns 2 f / p times a second. */

@@ -1,5 +1,4 @@
 import { mustBeAbove, NoAnswer } from "../errors";
-import { IN_PER_FT } from "../units";
 
 /** One belt drive: the pulley that drives and the pulley it drives, by pitch diameter. */
 export interface Drive {
@@ -47,28 +46,6 @@ export function pulleyTrainRpm({ rpm, drives, slipPercent = 0 }: PulleyTrain): n
   return drives.reduce((speed, drive) => pulleyRpm({ rpm: speed, ...drive, slipPercent }), rpm);
 }
 
-/**
- * Speed of a rim, a band or a belt.
- *
- * @formula v = pi * D * n / 12, D in inches, v in feet per minute
- * @source plain geometry
- * @checked 1 of 1 printed example
- */
-export function rimSpeedFpm({ diameterIn, rpm }: { diameterIn: number; rpm: number }): number {
-  return (Math.PI * diameterIn * rpm) / IN_PER_FT;
-}
-
-/**
- * Turns per minute for a wanted rim speed.
- *
- * @formula n = 12 * v / (pi * D), v in feet per minute, D in inches
- * @source plain geometry
- */
-export function rimRpm({ diameterIn, speedFpm }: { diameterIn: number; speedFpm: number }): number {
-  mustBeAbove(0, diameterIn, "wheel diameter (in)");
-  return (IN_PER_FT * speedFpm) / (Math.PI * diameterIn);
-}
-
 interface PulleyRpm extends Drive {
   rpm: number;
   slipPercent?: number | undefined;
@@ -94,7 +71,7 @@ interface PulleyTrain {
 const MOST_SLIP_PERCENT = 20;
 
 /** The share of its speed that a belt hands on. */
-function speedKept(slipPercent: number): number {
+export function speedKept(slipPercent: number): number {
   if (!(slipPercent >= 0 && slipPercent <= MOST_SLIP_PERCENT))
     throw new NoAnswer(
       `belt slip (%): wanted 0 to ${MOST_SLIP_PERCENT}, got ${slipPercent}; one percent is written 1%, a half 0.5%`,

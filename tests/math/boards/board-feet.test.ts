@@ -2,8 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { boardFeet } from "../../../src/math/boards/board-feet";
 import { linearFeet } from "../../../src/math/boards/linear-feet";
-import { packBoardFeet } from "../../../src/math/boards/pack-board-feet";
-import { roundBoardFeet } from "../../../src/math/boards/round-board-feet";
 import { IN3_PER_BF, IN_PER_FT } from "../../../src/math/units";
 
 const size = fc.double({ min: 0.01, max: 1000, noNaN: true });
@@ -47,36 +45,5 @@ describe("board feet", () => {
 
   it("of no width have no running feet", () => {
     expect(() => linearFeet({ boardFeet: 10, thicknessIn: 1, widthIn: 0 })).toThrow("width (in): wanted more than 0");
-  });
-});
-
-describe("a bundle", () => {
-  const layer = { widthIn: 48, lengthFt: 10, layers: 1, thicknessIn: 1, fillPercent: 100 };
-
-  it("is the board that its layers would make", () => {
-    const board = boardFeet({ thicknessIn: 1.25, widthIn: 48, lengthFt: 10, count: 12 });
-    expect(packBoardFeet({ ...layer, layers: 12, thicknessIn: 1.25 })).toBeCloseTo(board, 9);
-  });
-
-  it("filled to nine tenths holds nine tenths, and is never over full or all but empty", () => {
-    expect(packBoardFeet({ ...layer, fillPercent: 90 })).toBeCloseTo(36, 12);
-    expect(packBoardFeet({ ...layer, fillPercent: 100 })).toBe(40);
-    expect(() => packBoardFeet({ ...layer, fillPercent: 100.1 })).toThrow("wanted 10 to 100, got 100.1");
-    expect(packBoardFeet({ ...layer, fillPercent: 10 })).toBeCloseTo(4, 12);
-    expect(() => packBoardFeet({ ...layer, fillPercent: 1.1 })).toThrow("wanted 10 to 100, got 1.1"); // 110 % as a share
-  });
-});
-
-describe("a slice across a log", () => {
-  it("a foot and a half round and 2 in thick is pi/4 of the square it is cut from", () => {
-    const square = boardFeet({ thicknessIn: 2, widthIn: 18, lengthFt: 1.5, count: 1 });
-    const slice = roundBoardFeet({ diameter1In: 18, diameter2In: 18, thicknessIn: 2 });
-    expect(slice / square).toBeCloseTo(Math.PI / 4, 12);
-  });
-
-  it("that is oval is the same whichever diameter comes first", () => {
-    const one = roundBoardFeet({ diameter1In: 30, diameter2In: 24, thicknessIn: 2.5 });
-    expect(roundBoardFeet({ diameter1In: 24, diameter2In: 30, thicknessIn: 2.5 })).toBeCloseTo(one, 12);
-    expect(one).toBeCloseTo(9.8175, 4);
   });
 });

@@ -4,7 +4,8 @@ import { bandStrainLbf, bandStressPsi } from "../../../src/math/mill/band";
 import { beltCentersIn, beltLengthIn } from "../../../src/math/mill/belt";
 import { chainCentersIn, chainLinks, sprocketDiameterIn } from "../../../src/math/mill/chain";
 import { driveHertz, motorRpm } from "../../../src/math/mill/motor";
-import { pulleyRpm, pulleySizeIn, pulleyTrainRpm, rimRpm, rimSpeedFpm } from "../../../src/math/mill/pulleys";
+import { pulleyRpm, pulleySizeIn, pulleyTrainRpm } from "../../../src/math/mill/pulleys";
+import { rimRpm, rimSpeedFpm } from "../../../src/math/mill/rim";
 import { ramForceLbf, ramPressurePsi } from "../../../src/math/mill/ram";
 import { feedForBiteFpm, toothBiteIn } from "../../../src/math/mill/tooth";
 

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { driveHertz, motorRpm } from "../../../src/math/mill/motor";
+import { pulleyRpm } from "../../../src/math/mill/pulleys";
+import { rimSpeedFpm } from "../../../src/math/mill/rim";
 
 describe("a motor on a drive", () => {
   it("of 4 poles with 1750 on its plate turns at 1150 rpm on 40 Hz (answer from memory), 50 less than its field", () => {
@@ -47,6 +49,19 @@ describe("a motor on a drive", () => {
     expect(hertz).toBeCloseTo(54.718, 3);
     expect(() => driveHertz({ speedFpm: 5000, wheelIn: 36, driverIn: 0, drivenIn: 18, poles: 4 })).toThrow(
       "motor pulley (in)",
+    );
+  });
+
+  it("drives a slipping belt faster: back through motor, belt and wheel comes the band speed asked for", () => {
+    const drive = { driverIn: 6, drivenIn: 18, slipPercent: 2 };
+    const plate = { poles: 4, nameplateRpm: 1750 };
+    const hertz = driveHertz({ speedFpm: 5000, wheelIn: 36, ...drive, ...plate });
+    // 1591.55 rpm of the motor over 0.98 are 1624.03, and 1674.03 of the field
+    expect(hertz).toBeCloseTo(55.801, 3);
+    const wheelRpm = pulleyRpm({ rpm: motorRpm({ hertz, ...plate }), ...drive });
+    expect(rimSpeedFpm({ diameterIn: 36, rpm: wheelRpm })).toBeCloseTo(5000, 9);
+    expect(() => driveHertz({ speedFpm: 5000, wheelIn: 36, ...drive, ...plate, slipPercent: 21 })).toThrow(
+      "belt slip (%): wanted 0 to 20, got 21",
     );
   });
 });

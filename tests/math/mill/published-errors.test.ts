@@ -3,7 +3,7 @@ import { slingLegLb } from "../../../src/math/haul/sling";
 import { tiedownCount } from "../../../src/math/haul/tiedowns";
 import { beltLengthIn } from "../../../src/math/mill/belt";
 import { motorAmps, torqueLbfFt } from "../../../src/math/mill/power";
-import { rimSpeedFpm } from "../../../src/math/mill/pulleys";
+import { rimSpeedFpm } from "../../../src/math/mill/rim";
 import { ramForceLbf } from "../../../src/math/mill/ram";
 import { screwTorqueLbfIn } from "../../../src/math/mill/screw";
 import { BLADE_MODULUS_PSI, STRUCTURAL_MODULUS_PSI } from "../../../src/math/mill/steel";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { pulleyRpm, pulleySizeIn, pulleyTrainRpm, rimRpm, rimSpeedFpm } from "../../../src/math/mill/pulleys";
+import { pulleyRpm, pulleySizeIn, pulleyTrainRpm } from "../../../src/math/mill/pulleys";
 
 describe("pulleys", () => {
   it("of two drives that slip 2.5 % each turn at 1901.25 rpm (textbook exercise on two stages)", () => {
@@ -32,10 +32,5 @@ describe("pulleys", () => {
   it("have no answer over zero", () => {
     expect(() => pulleyRpm({ rpm: 1750, driverIn: 6, drivenIn: 0 })).toThrow("driven pulley (in): wanted more than 0");
     expect(() => pulleySizeIn({ rpm: 1750, driverIn: 6, wantedRpm: 0 })).toThrow("wanted speed (rpm)");
-    expect(() => rimRpm({ diameterIn: 0, speedFpm: 5000 })).toThrow("wheel diameter (in)");
-  });
-
-  it("of a foot across roll pi feet a turn", () => {
-    expect(rimSpeedFpm({ diameterIn: 12, rpm: 1 })).toBe(Math.PI);
   });
 });

@@ -1,5 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { rimStressPsi } from "../../../src/math/mill/rim";
+import { rimRpm, rimSpeedFpm, rimStressPsi } from "../../../src/math/mill/rim";
+
+describe("the speed of a rim", () => {
+  it("a foot across is pi feet a turn", () => {
+    expect(rimSpeedFpm({ diameterIn: 12, rpm: 1 })).toBe(Math.PI);
+  });
+
+  it("has no answer for a wheel of nothing", () => {
+    expect(() => rimRpm({ diameterIn: 0, speedFpm: 5000 })).toThrow("wheel diameter (in)");
+  });
+});
 
 describe("a steel rim", () => {
   it("reaches 20,000 psi at 435.04 ft/s of rim (Singer, Problem 139): 4.8 ft across at 1,731 rpm", () => {

@@ -2,7 +2,8 @@ import { beltCentersIn, beltLengthIn, beltWrapDegrees } from "../../../../src/ma
 import { chainCentersIn, chainLinks, sprocketDiameterIn } from "../../../../src/math/mill/chain";
 import { motorRpm } from "../../../../src/math/mill/motor";
 import { torqueLbfFt } from "../../../../src/math/mill/power";
-import { pulleyRpm, pulleySizeIn, pulleyTrainRpm, rimSpeedFpm } from "../../../../src/math/mill/pulleys";
+import { pulleyRpm, pulleySizeIn, pulleyTrainRpm } from "../../../../src/math/mill/pulleys";
+import { rimSpeedFpm } from "../../../../src/math/mill/rim";
 import { IN_PER_FT, M_PER_FT, SECONDS_PER_MIN } from "../../../../src/math/units";
 import { radiansOf } from "./angles";
 

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { planCut } from "../../../../src/math/sawing/cut-plan/plan-cut";
 import { productsOf } from "../../../../src/math/sawing/cut-plan/products";
 
 describe("the products wanted of a log", () => {
@@ -17,17 +16,5 @@ describe("the products wanted of a log", () => {
   it("are one at least, of a thickness that the scale can show", () => {
     expect(() => productsOf([], 1 / 32, false)).toThrow("products: wanted one thickness or more, got none");
     expect(() => productsOf([{ thickness: 0 }], 1 / 32, false)).toThrow("thickness of a product (in)");
-  });
-});
-
-describe("what no plan can pass", () => {
-  it("is, without a kerf, the solid at the best product's tally for its green size, by hand", () => {
-    // A cylinder of 20 in and 12 ft is pi * 100 * 144 / 144 bf of solid; 4/4 cut 1 1/8 in thick gives 8/9 of it, 8/4
-    // cut 2 1/8 in thick 16/17.
-    const solid = Math.PI * 100;
-    const log = { diameterIn: 20, lengthFt: 12, kerfIn: 0.125, settings: { taper: 0 } };
-    const { logBoardFeet, mostWithoutKerf } = planCut({ ...log, products: [{ thickness: 1 }, { thickness: 2 }] });
-    expect(logBoardFeet).toBeCloseTo(solid, 9);
-    expect(mostWithoutKerf).toBeCloseTo((solid * 16) / 17, 9);
   });
 });

@@ -1,51 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { heatHours } from "../../../src/math/drying/heat-hours";
-import { kilnSteps } from "../../../src/math/drying/kiln-steps";
-import { stackHeightIn, stickerCount } from "../../../src/math/drying/stickers";
 import { NoAnswer } from "../../../src/math/errors";
-import { rowsOf } from "../../csv";
-
-describe("stickers", () => {
-  it("stand at both ends and no farther apart than asked: 7 to an 8-foot board at 16 in", () => {
-    expect(stickerCount({ lengthFt: 8, spacingIn: 16, layers: 1 })).toBe(7);
-    expect(stickerCount({ lengthFt: 8.1, spacingIn: 16, layers: 1 })).toBe(8);
-    expect(stickerCount({ lengthFt: 8, spacingIn: 16, layers: 10 })).toBe(70);
-  });
-
-  it("are two to a layer of boards shorter than the spacing", () => {
-    expect(stickerCount({ lengthFt: 1, spacingIn: 24, layers: 3 })).toBe(6);
-  });
-
-  it("come out even where the length divides evenly, in metric too", () => {
-    // 2.4 m at 0.6 m: four gaps, whatever binary makes of the quotient
-    expect(stickerCount({ lengthFt: 2.4 / 0.3048, spacingIn: 0.6 / 0.0254, layers: 1 })).toBe(5);
-  });
-
-  it("lie under every layer of the stack's height", () => {
-    expect(stackHeightIn({ layers: 20, thicknessIn: 1.25, stickerIn: 0.75, baseIn: 12 })).toBe(52);
-  });
-});
-
-describe("the kiln schedule of Oregon white oak", () => {
-  it("has the stages of the source", () => {
-    const rows = rowsOf("wood/oregon_white_oak_kiln.csv");
-    const steps = kilnSteps({ species: "Oregon white oak", thicknessIn: 1 });
-    expect(steps.length).toBe(rows.length);
-    rows.forEach((row, i) => {
-      const { untilPercent: until, dryBulbF: dryBulb, wetBulbF: wetBulb } = steps[i]!;
-      expect(until).toBe(row["until_mc_pct"] ? Number(row["until_mc_pct"]) : undefined);
-      expect(dryBulb).toBe(Number(row["dry_bulb_F"]));
-      expect(Number(dryBulb) - Number(wetBulb)).toBe(Number(row["wet_bulb_depression_F"]));
-    });
-  });
-
-  it("is the only one, and for 4/4 boards only", () => {
-    expect(() => kilnSteps({ species: "white oak", thicknessIn: 1 })).toThrow(/Oregon white oak only, got white oak/);
-    expect(kilnSteps({ species: "Oregon white oak", thicknessIn: 1.125 }).length).toBe(4);
-    expect(() => kilnSteps({ species: "Oregon white oak", thicknessIn: 1.25 })).toThrow(NoAnswer);
-    expect(() => kilnSteps({ species: "Oregon white oak", thicknessIn: 0.4 })).toThrow(NoAnswer);
-  });
-});
 
 describe("the hours to heat a timber through", () => {
   const timber = { sizeIn: 8, startF: 50, chamberF: 160, wetBulbF: 152 };
