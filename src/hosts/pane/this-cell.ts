@@ -70,15 +70,15 @@ async function cellsGiven(piece: string, lookUp: LookUp): Promise<Given> {
   return (await lookUp(piece)) ?? UNKNOWN;
 }
 
-/** A size that the sheet has turned into a day, and how it is mended; nothing where the cell holds no day. */
+/**
+ * A size that the sheet has turned into a day, and how it is mended; nothing where the cell holds no day, or one with day
+ * and year, which a person has typed as such: 5/4 becomes the fourth of May of no year that is shown, 1/32 a month.
+ */
 export function dateWarning({ formula, value, format = "" }: ChosenCell): string | undefined {
-  if (
-    formula !== "" ||
-    typeof value !== "number" ||
-    !isDateSerial(value) ||
-    !/[dmy]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]/g, ""))
-  )
-    return undefined;
+  const parts = format.replace(/"[^"]*"|\[[^\]]*\]/g, "").toLowerCase();
+  const isWholeDate = parts.includes("d") && parts.includes("y");
+  if (formula !== "" || typeof value !== "number" || !isDateSerial(value)) return undefined;
+  if (!/[dmy]/.test(parts) || isWholeDate) return undefined;
   return (
     "This cell holds a date. If it was meant as a size (5/4, 8-6), the sheet turned it into a day as it was typed: " +
     "format the cell as Text, then type it again, or type an apostrophe first: '5/4."

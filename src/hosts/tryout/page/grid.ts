@@ -16,7 +16,12 @@ export type Grid = ReturnType<typeof startGrid>;
 
 /** Starts the spreadsheet in the page, every function of the registry in it, and opens the workbook. */
 export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookData>, catalog: readonly Entry[]) {
-  const univer = new Univer({ theme: ours(), locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: ENGLISH } });
+  const univer = new Univer({
+    theme: ours(),
+    darkMode: window.matchMedia("(prefers-color-scheme: dark)").matches,
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: ENGLISH },
+  });
   registerPlugins(univer, container);
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();

@@ -16,19 +16,25 @@ export function selectedCell(grid: Grid): SelectedCell | undefined {
   const reader = readerOf(grid);
   const home = reader.homeOf(place);
   const answer = cellAnswer(reader.heldAt(place), (error) => reader.whyAt(place, error));
+  const format = range.getNumberFormat();
   const spilled = home.row !== place.row || home.column !== place.column;
   const at = { unit: sheet.getWorkbook().getUnitId(), sheet: sheet.getSheetId(), row: home.row, column: home.column };
   return {
     name: `${place.sheet}, ${addressOf(place.row, place.column)}`,
     formula: reader.formulaAt(home),
     spilledFrom: spilled ? addressOf(home.row, home.column) : undefined,
-    answer: shown(answer),
+    // A day is shown as a day; any other number with all its digits.
+    answer: isDay(format) ? range.getDisplayValue() : shown(answer),
     link: linkIn(grid, reader.heldAt(place)?.custom?.["leadsTo"]),
     endView: /\bCUTPLAN\(/i.test(reader.formulaAt(home)) ? grid.plans.drawnAt(at) : undefined,
     why: typeof answer === "object" ? answer.message : undefined,
     value: typeof answer === "object" ? undefined : answer,
-    format: sheet.getRange(place.row, place.column).getNumberFormat(),
+    format,
   };
+}
+
+function isDay(format: string): boolean {
+  return /[dmy]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]/g, ""));
 }
 
 function linkIn({ api }: Grid, leadsTo: unknown): SelectedCell["link"] {
