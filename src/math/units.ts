@@ -52,6 +52,8 @@ export const GRAVITY_FT_PER_S2 = N_PER_LBF / KG_PER_LB / M_PER_FT;
 
 /** exact */
 export const SECONDS_PER_MIN = 60;
+/** exact */
+export const MIN_PER_H = 60;
 
 /** Pounds in a cubic foot of water at 4 degC, as the Wood Handbook uses it (FPL-GTR-282, Eq 4-14). */
 export const WATER_LB_PER_FT3 = 62.4;

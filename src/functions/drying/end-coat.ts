@@ -14,6 +14,7 @@ import { endCoatGallons } from "../../math/drying/end-coat";
  * @example =BOLE.ENDCOAT(24, 100) gives 0.0628
  * @example =BOLE.ENDCOAT({24;-3}, 100) gives #VALUE!
  * @words end sealer, wax, checking, end checks, seal log ends, paint ends, how much sealer
+ * @picture log
  */
 export const ENDCOAT = spread(
   {

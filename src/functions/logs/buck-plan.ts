@@ -34,6 +34,7 @@ interface Stem {
  * @caution A stem under tension springs, rolls and splits when it is cut: read the binds, and leave felling and bucking to trained people.
  * @see LOGSCALE
  * @words bucking, cut to length, crosscut, where to cut the tree, long log, tree length, log lengths, best cuts, merchandising
+ * @picture log-trim
  */
 export const BUCKPLAN = table(
   {

@@ -19,6 +19,7 @@ import { beamFitIn } from "../../math/sawing/beam-fit";
  * @caution Whether a beam carries its load is not asked here: that is for the building code and a licensed engineer.
  * @see CUTPLAN
  * @words timber, mantel, beam, post, 6x8, cant size, will it fit, boxed heart, wane, square out of a log
+ * @picture log
  */
 export const BEAMFIT = spread(
   {

@@ -5,3 +5,4 @@ export * from "./cut-plan";
 export * from "./blade-cost";
 export * from "./beam-fit";
 export * from "./residue";
+export * from "./log-work";
