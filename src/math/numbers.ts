@@ -22,6 +22,19 @@ export function deviation(values: readonly number[]): number {
   return Math.sqrt(squaresAboutMean(values) / (values.length - 1));
 }
 
+/**
+ * The two neighbouring numbers between which a search turns from too low to high enough, by halving until no number lies
+ * between them.
+ */
+export function turnBetween(low: number, high: number, isTooLow: (x: number) => boolean): [low: number, high: number] {
+  for (;;) {
+    const middle = (low + high) / 2;
+    if (middle <= low || middle >= high) return [low, high];
+    if (isTooLow(middle)) low = middle;
+    else high = middle;
+  }
+}
+
 /** A straight line through points, and what its spread is reckoned from. */
 export interface FittedLine {
   slope: number;

@@ -1,12 +1,10 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBelow, mustBeBetween } from "../errors";
+import { turnBetween } from "../numbers";
 import { EMC_COEFFICIENTS } from "./emc-coefficients.table";
 
 /** Between these the handbook's Fahrenheit and Celsius coefficients give the same within 0.013 percent of moisture. */
 const COLDEST_F = 30;
 const HOTTEST_F = 210;
-
-/** Halvings that bring an interval from 0 to 1 down to the last bit of a number. */
-const HALVINGS = 60;
 
 /**
  * The moisture at which wood neither dries nor takes up water in air of this temperature and humidity, percent.
@@ -55,14 +53,8 @@ export function humidityPercentForEmc({
     moisturePercent,
     `moisture (%, the most that air at ${temperatureF} °F can hold wood at)`,
   );
-  let tooDry = 0;
-  let tooDamp = 1;
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle = (tooDry + tooDamp) / 2;
-    if (emcAtShare(temperatureF, middle) < moisturePercent) tooDry = middle;
-    else tooDamp = middle;
-  }
-  return 50 * (tooDry + tooDamp);
+  const [dry, damp] = turnBetween(0, 1, (share) => emcAtShare(temperatureF, share) < moisturePercent);
+  return 50 * (dry + damp);
 }
 
 function emcAtShare(temperatureF: number, humidity: number): number {

@@ -22,7 +22,7 @@ export interface Limits {
   lengthAdvice?: string;
 }
 
-/** No tree is thicker or taller (common practice, no source): what is, is a slip of the finger. */
+/** No tree is thicker or taller (common practice, no source). A larger number was mistyped. */
 export const THICKEST_IN = 300;
 export const LONGEST_FT = 300;
 

@@ -93,7 +93,10 @@ export function bandHeatingPsi({
   return modulusPsi * growthPerF * degreesF;
 }
 
-/** A smaller wheel bends the band past what steel springs back from: the sizes stand in each other's cells. */
+/**
+ * A wheel smaller than so many thicknesses would bend the band further than steel springs back from. No mill has one: the
+ * wheel's diameter and the band's thickness were most likely typed into each other's cells.
+ */
 const LEAST_WHEEL_IN_BANDS = 100;
 
 /** A width of 32 or a thickness of 1.1 is millimetres without their name: the stress would come out far too low. */

@@ -1,4 +1,5 @@
 import { mustBeAtLeast } from "../errors";
+import { turnBetween } from "../numbers";
 
 interface Pulleys {
   pulley1In: number;
@@ -42,13 +43,9 @@ export function beltCentersIn({ pulley1In, pulley2In, beltIn }: Pulleys & { belt
   mustBeAtLeast(shortest, beltIn, "belt (in), from the one round touching pulleys");
 
   // A belt goes there and back, so half of it is more than the distance sought.
-  let [low, high] = [touching, beltIn / 2];
-  for (;;) {
-    const centersIn = (low + high) / 2;
-    if (centersIn <= low || centersIn >= high) return centersIn;
-    if (beltLengthIn({ pulley1In, pulley2In, centersIn }) > beltIn) high = centersIn;
-    else low = centersIn;
-  }
+  const isTooNear = (centersIn: number) => beltLengthIn({ pulley1In, pulley2In, centersIn }) <= beltIn;
+  const [low, high] = turnBetween(touching, beltIn / 2, isTooNear);
+  return (low + high) / 2;
 }
 
 /**

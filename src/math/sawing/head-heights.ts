@@ -2,7 +2,7 @@ import { mustBeAbove, mustBeAtLeast, mustBeBetween } from "../errors";
 import { NEAR } from "../rounding";
 import { mustBeKerf } from "./kerf";
 
-/** A longer list than any log needs is a slip of the keyboard. */
+/** No log gives so many boards. A larger count was mistyped. */
 const MOST_BOARDS = 1000;
 
 /** Where the blade stands for a pass, and how far it came down for it; the first pass frees no board. */

@@ -1,6 +1,9 @@
 import { mustBeBetween } from "../errors";
 
-/** No saw of a mill cuts as wide (common practice, no source): a kerf of 3 is millimetres, one of 4/4 a board's size. */
+/**
+ * No saw of a mill cuts wider (common practice, no source). A kerf of 3 was meant in millimetres, and one of 4/4 is the
+ * thickness of a board.
+ */
 const WIDEST_KERF_IN = 0.75;
 
 /** Refuses a kerf that is no saw's. */

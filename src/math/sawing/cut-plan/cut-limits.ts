@@ -7,7 +7,7 @@ import { inchesText } from "../../inches-text";
 import { nearestSteps } from "./scale-steps";
 import { STATION_IN } from "./swept-flitch";
 
-/** More taper, or a flatter log, is another size in its cell (common practice, no source). */
+/** No log tapers more or is flatter (common practice, no source). A larger number is another size in the wrong cell. */
 const MOST_TAPER_IN = 12;
 const MOST_TIMES_AS_WIDE = 3;
 
@@ -29,7 +29,7 @@ export function mustBeTaper(inchesIn4Ft: number): void {
   mustBeBetween(0, MOST_TAPER_IN, inchesIn4Ft, "taper (in of diameter in 4 ft)");
 }
 
-/** A tape laid across the butt is read to an eighth; a large end and a taper that agree better than that are the same. */
+/** A tape across the butt is read to an eighth of an inch, so a large end this near to what the taper makes agrees with it. */
 const AGREE_IN = 1 / 8;
 
 /** Refuses a large end under the small end, and one that is not what the taper makes of the log, where that is given. */
@@ -50,7 +50,7 @@ export function mustBeOnScale(kerfIn: number, stepIn: number, what: string): voi
   );
 }
 
-/** Refuses what the pattern cannot be sawn with. */
+/** Refuses settings that the pattern cannot be sawn with. */
 export function mustSuit(job: CutJob): void {
   mustBeAtLeast(0, job.wane, "wane (share of the thickness)");
   mustBeBelow(0.5, job.wane, "wane (share of the thickness)");

@@ -127,7 +127,7 @@ function lengthsWanted(settings: FullSettings, lengthIn: number): number[] {
   return multiples(settings["length step"], settings["minimum length"], most, "lengths").reverse();
 }
 
-/** More choices than any mill sorts by are a slip of the keyboard. */
+/** No mill sorts by so many widths or lengths. More of them come from a step that was mistyped. */
 const MOST_CHOICES = 2000;
 
 function multiples(step: number, least: number, most: number, what: string): number[] {

@@ -20,10 +20,10 @@ export type PlanWarning =
   | { code: "quarters under the blade"; lowestIn: number }
   /** Something has to be done with another saw before the log goes between the guides. */
   | { code: "guides"; pattern: Pattern; buttIn: number; openingIn: number }
-  /** Nobody kept the blade off the dogs. */
+  /** No bed clearance was given, and the blade comes down to where dogs usually stand. */
   | { code: "low blade"; lowestIn: number };
 
-/** Metric sizes come a hair off their inches: a millionth of an inch is no difference on any scale. */
+/** A size given in metric units differs from its inches by less than this, which no scale shows. */
 const FELT_IN = 1e-6;
 
 /** What was asked, before it was rounded to the scale. */
@@ -69,7 +69,7 @@ export function guidesWarning(job: CutJob): PlanWarning[] {
 /** Dogs and log rests stand up from the bed by about so much (common practice, no source). */
 const USUAL_DOGS_IN = 1;
 
-/** A blade that nobody kept off the bed. */
+/** A blade that comes down among the dogs because no bed clearance was given. */
 export function lowBladeWarning({ bedSteps }: CutJob, passes: readonly Pass[]): PlanWarning[] {
   const lowestIn = Math.min(...passes.map(({ bladeHeightIn }) => bladeHeightIn));
   return bedSteps > 0 || !(lowestIn < USUAL_DOGS_IN) ? [] : [{ code: "low blade", lowestIn }];

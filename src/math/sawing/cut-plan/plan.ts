@@ -73,7 +73,7 @@ export interface FirstCutRun {
   highestIn: number;
 }
 
-/** What a pattern found. */
+/** What sawing by one pattern gives. */
 export interface Sawn {
   total: number;
   boardFeet: number;

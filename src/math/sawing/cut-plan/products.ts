@@ -18,13 +18,13 @@ const USUAL_OVERSIZE_IN = 1 / 8;
 const LEAST_TALLY_IN = 1;
 
 /**
- * Green sizes outside these are the next thickness, typed beside the first in place of under it (common practice, no
- * source): a 2 x 4 is sawn at 1 5/8, rough 4/4 seldom over 1 3/8.
+ * A green size lies within these shares of its thickness (common practice, no source): a 2 x 4 is sawn at 1 5/8, rough 4/4
+ * seldom over 1 3/8. A number outside them is most likely a second thickness, typed beside the first one and not under it.
  */
 const LEAST_GREEN_SHARE = 0.7;
 const MOST_GREEN = { share: 1.2, andIn: 1 / 4 };
 
-/** More rows than any mill sorts by are a whole column of something else. */
+/** No mill sorts by so many products. More rows are most likely the whole column of another list. */
 const MOST_ROWS = 200;
 
 /** The products of a list: one for each thickness and green size. Without prices a board foot counts 1. */

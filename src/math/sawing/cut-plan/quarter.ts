@@ -42,8 +42,8 @@ export function sawQuarters(job: CutJob): Sawn {
 
 /**
  * The cuts that make quarters: one through the pith, and one through each half, which stands on its edge. A heart wider
- * than the kerf takes two cuts each time, over and under it. Such a half is lower by what it lost: the edge it stands on
- * is where its flat meets the bark.
+ * than the kerf takes two cuts each time, over and under it. A half that has lost its share of the heart stands lower on
+ * the bed, because it rests where its flat side meets the bark.
  */
 function pithCuts({ log, kerfIn, heartIn }: CutJob, offsetIn: number): Pass[] {
   const pithIn = halfUpAt(log, log.lengthIn);

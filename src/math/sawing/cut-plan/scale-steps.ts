@@ -5,7 +5,7 @@ export function nearestSteps(sizeIn: number, stepIn: number): number {
   return Math.floor(sizeIn / stepIn + 0.5 + NEAR);
 }
 
-/** Whole steps up to the first that is no lower: a blade that goes a hair under the bed clearance meets the dogs. */
+/** The least number of whole steps that is no lower: a blade just under the bed clearance would meet the dogs. */
 export function stepsClearing(sizeIn: number, stepIn: number): number {
   return Math.ceil(sizeIn / stepIn - SLACK);
 }

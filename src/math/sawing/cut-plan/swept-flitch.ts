@@ -71,7 +71,10 @@ interface Ways {
   startIn: Float64Array;
 }
 
-/** The arrays are used again for the next flitch, so an answer holds until then; it is about the flitch asked for alone. */
+/**
+ * Looks at one flitch and answers for it. The same three arrays are filled for every flitch, because new ones for each
+ * would take longer than the search: whoever asks uses the answer before asking again.
+ */
 function straightWays(
   { halfAcrossIn, halfUpIn, pithIn, acrossIn }: SweptLog,
   spans: readonly number[],

@@ -42,7 +42,10 @@ function edgeMenu(job: CutJob, prices: readonly PriceStep[]): WidthMenu {
   return { most, choice };
 }
 
-/** Boards side by side. Each takes its width and a rip kerf, and so does the flitch: the last board needs none. */
+/**
+ * Boards side by side. Each takes its width and a rip kerf. The last one needs no kerf behind it, so the flitch is counted
+ * as one rip kerf wider than it is.
+ */
 function ripMenu(job: CutJob, prices: readonly PriceStep[]): WidthMenu {
   const size = capacity(job) + job.ripKerfSteps + 1;
   const withKerf = new Float64Array(size);

@@ -3,16 +3,16 @@ import { halfAcrossAt, halfUpAt, widestIn, type CutJob } from "./cut-job";
 import { commonDrop } from "./quarter-order";
 import { sweptStations } from "./swept-flitch";
 
-/** About how many flitches, each in its lengths, may be weighed: half a second's work as a rule. */
+/** How many flitches may be weighed, each length of them counted: this takes about half a second. */
 const MOST_WORK = 4_000_000;
 
 /** A flitch is rarely weighed in more lengths than this, because the longest that fits is nearly always the best. */
 const USUAL_LENGTHS = 3;
 
-/** Of the places a cant may have, about one in so many has to be sawn to find the best. */
+/** To find the best place of a cant, about one in so many places has to be planned in full. */
 const PLACES_TO_ONE_SAWN = 32;
 
-/** So many entries of a table of widths are as quick as one flitch. */
+/** Filling so many entries of a table of widths takes as long as weighing one flitch. */
 const ENTRIES_TO_ONE_FLITCH = 10;
 
 /** Refuses a job whose scale is so fine, or choices so many, that a spreadsheet would stand still. */
