@@ -10,7 +10,8 @@ import {
   type Declarations,
 } from "../../cells/read";
 import type { CutRequest } from "../../math/sawing/cut-plan/cut-request";
-import { SETTING_READERS, type PlanSettings } from "./cut-settings";
+import { SETTING_READERS } from "./cut-settings";
+import type { PlanSettings } from "./cut-settings.table";
 
 /** What is asked of the cut plan, with the settings that were given. */
 export interface PlanRequest extends CutRequest {

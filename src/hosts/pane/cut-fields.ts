@@ -1,6 +1,7 @@
 import { settingEntry } from "../../catalog/known";
 import { argumentText, asParam } from "../../catalog/printing/argument-text";
-import { CUT_SETTINGS, SETTING_READERS, type PlanSettings } from "../../functions/sawing/cut-settings";
+import { SETTING_READERS } from "../../functions/sawing/cut-settings";
+import { CUT_SETTINGS, type PlanSettings } from "../../functions/sawing/cut-settings.table";
 import type { SettingFacts } from "../../cells/read";
 import type { Field } from "./field";
 
