@@ -1,22 +1,33 @@
-import type { Entry } from "../../../src/catalog/entry";
+import type { Entry, Param } from "../../../src/catalog/entry";
 import { argumentText } from "../../../src/catalog/printing/argument-text";
+import { pickLists } from "../../../src/catalog/printing/pick-lists";
 
 /**
  * The functions as annotated TypeScript, the form in which Microsoft's generator of functions.json reads them. It judges
  * what we print.
  */
 export function annotated(catalog: readonly Entry[]): string {
-  return catalog.map(annotatedFunction).join("\n");
+  const { lists, idOf } = pickLists(catalog);
+  const enums = lists.map(({ id, values }) => {
+    const members = values.map(({ stringValue: word }) => `  ${JSON.stringify(word)} = ${JSON.stringify(word)},`);
+    return `/**\n * @customenum {string}\n */\nenum ${id} {\n${members.join("\n")}\n}\n`;
+  });
+  return [...enums, ...catalog.map((entry) => annotatedFunction(entry, idOf))].join("\n");
 }
 
-function annotatedFunction({ name, summary, params, returns }: Entry): string {
+function annotatedFunction(
+  { name, summary, params, returns }: Entry,
+  idOf: (param: Param) => string | undefined,
+): string {
   const lines = [
     summary,
     `@customfunction ${name}`,
     ...params.map((param) => `@param ${param.optional ? `[${param.name}]` : param.name} ${argumentText(param)}`),
     `@returns ${returns}`,
   ];
-  const signature = params.map((param) => `${param.name}${param.optional ? "?" : ""}: any[][]`).join(", ");
+  const signature = params
+    .map((param) => `${param.name}${param.optional ? "?" : ""}: ${idOf(param) ?? "any"}[][]`)
+    .join(", ");
   const comment = lines.map((line) => ` * ${line}`).join("\n");
   return `/**\n${comment}\n */\nexport function ${name}(${signature}): any[][] {\n  return [];\n}\n`;
 }
