@@ -1,6 +1,7 @@
 import { addressOf } from "../formula/addresses";
 import type { Package } from "./package";
 import { declareEnding, declarePart, freePart, relate, relationsOf, withLast } from "./relations";
+import { tailOf } from "./sheet-tail";
 import { withNoteShapes } from "./note-shapes";
 import { attribute, elements, escapedCellText, patched, prefixOf, tags, type Patch } from "./xml";
 import { HEADING, MAIN, OFFICE } from "./namespaces";
@@ -103,7 +104,8 @@ function extended(xml: string, start: number, end: number, note: Note, prefix: s
 
 function putDrawing(file: Package, part: string, sheetXml: string, notes: readonly Note[]): string {
   if (notes.length === 0) return sheetXml;
-  const pointer = elements(sheetXml, "legacyDrawing").find(({ depth }) => depth === 1);
+  const tail = tailOf(sheetXml);
+  const pointer = elements(tail.xml, "legacyDrawing").find(({ depth }) => depth === 1);
   const id = pointer && attribute(pointer.attributes, "id");
   const known = relationsOf(file, part).find((relation) => relation.id === id && id !== undefined)?.target;
   const home = known ?? freePart(file, `${folderAbove(part)}drawings/vmlDrawing`, ".vml");
@@ -113,10 +115,9 @@ function putDrawing(file: Package, part: string, sheetXml: string, notes: readon
   if (known) return sheetXml;
   declareEnding(file, "vml", DRAWING_TYPE);
   const relation = relate(file, part, "vmlDrawing", home);
-  const at = [...tags(sheetXml)].reduce(
-    (last, { name, depth, kind, end }) => (depth === 1 && kind !== "open" && BEFORE_DRAWING.has(name) ? end : last),
-    0,
-  );
+  let at = tail.inWhole(tail.xml.indexOf(">") + 1);
+  for (const { name, depth, kind, end } of tags(tail.xml))
+    if (depth === 1 && kind !== "open" && BEFORE_DRAWING.has(name)) at = tail.inWhole(end);
   const text = `<${prefixOf(sheetXml)}legacyDrawing xmlns:r="${OFFICE}" r:id="${relation}"/>`;
   return patched(sheetXml, [{ start: at, end: at, text }]);
 }

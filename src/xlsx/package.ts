@@ -13,6 +13,8 @@ export interface Package {
   same(part: string, other: Package): boolean;
   /** The bytes of a part, unpacked. */
   content(part: string): Uint8Array;
+  /** How many bytes a part of the file unpacks to. */
+  size(part: string): number;
   put(part: string, text: string): void;
   remove(part: string): void;
   /** The parts that were put or taken out since the file was opened. */
@@ -46,6 +48,7 @@ export function openPackage(bytes: Uint8Array, at: Date): Package {
   };
   const file: Package = {
     content,
+    size: (part) => entries.get(stored(part))?.size ?? content(part).length,
     names: () => [...nameOf.values()].filter((name) => !name.endsWith("/")),
     has: (part) => nameOf.has(part.toLowerCase()),
     text: (part) => put.get(stored(part)) ?? decoded(inFile(part), part),

@@ -58,6 +58,11 @@ function read(file: Package): WorkbookParts {
   const texts = relations.find((one) => one.type === "sharedStrings")?.target;
   const sharedTexts = texts && file.has(texts) ? readSharedTexts(file.text(texts)) : [];
   const listed = elements(workbookXml, "sheet").filter(({ depth }) => depth === 2);
+  mustFitInMemory(
+    relations
+      .filter(({ type, target }) => type === "worksheet" && file.has(target))
+      .map(({ target }) => file.size(target)),
+  );
   const sheets = listed.flatMap(({ attributes }) => sheetOf(file, attributes, relations, sharedTexts));
   return {
     file,
@@ -69,6 +74,17 @@ function read(file: Package): WorkbookParts {
     tables: sheets.flatMap(({ name, tableParts }) => tableParts.map((one) => readTable(file.text(one), name))),
     names: readNames(workbookXml),
   };
+}
+
+/** A cell takes some sixteen times as much memory as its letters in the file. */
+const MOST_SHEET_MEGABYTES = 200;
+const MEGABYTE = 1024 * 1024;
+
+/** Says so before the work begins. */
+function mustFitInMemory(sizes: readonly number[]): void {
+  const megabytes = Math.ceil(sizes.reduce((sum, size) => sum + size, 0) / MEGABYTE);
+  if (megabytes > MOST_SHEET_MEGABYTES)
+    throw new Refused(`its sheets unpack to ${megabytes} MB; the limit is ${MOST_SHEET_MEGABYTES} MB`);
 }
 
 function workbookPart(file: Package): string {

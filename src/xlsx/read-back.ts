@@ -3,6 +3,7 @@ import { cellAt } from "../formula/addresses";
 import { hearXml, type XmlEvent } from "./events";
 import { openPackage, type Package } from "./package";
 import { Refused } from "./refused";
+import { tailOf } from "./sheet-tail";
 
 /** What was to change in a workbook file. Everything else must be as it was. */
 export interface Intended {
@@ -43,13 +44,15 @@ function mustKeepPart(part: string, old: Package, made: Package, { cells, parts 
  * rows between are read. Where they cannot be read by themselves, the whole sheets are.
  */
 function hasSameRest(part: string, before: string, after: string, changed: ReadonlySet<string>): boolean {
-  const rows = differingRows(before, after);
+  const [oldTail, madeTail] = [tailOf(before), tailOf(after)];
+  const rows = differingRows(before.slice(0, oldTail.start), after.slice(0, madeTail.start));
   if (rows) {
     try {
-      const [old, made] = rows.map((xml) => restOfSheet(part, `<rows>${xml}</rows>`, changed));
-      if (old === made) return true;
+      const says = (xml: string) => restOfSheet(part, xml, changed);
+      const [old, made] = rows.map((xml) => says(`<rows>${xml}</rows>`));
+      if (old === made && says(oldTail.xml) === says(madeTail.xml)) return true;
     } catch {
-      // A prefix that is declared further up, or a row that ends further down.
+      // A row that ends further down: then the whole is read.
     }
   }
   return restOfSheet(part, before, changed) === restOfSheet(part, after, changed);
@@ -57,6 +60,7 @@ function hasSameRest(part: string, before: string, after: string, changed: Reado
 
 /** The rows of two sheets from the first to the last that is written otherwise. */
 function differingRows(before: string, after: string): [string, string] | undefined {
+  if (before === after) return ["", ""];
   const shorter = Math.min(before.length, after.length);
   let same = 0;
   while (same < shorter && before.charCodeAt(same) === after.charCodeAt(same)) same++;

@@ -4,7 +4,7 @@ import { basename, dirname, extname, join } from "node:path";
 import { startEngine, type Engine } from "../../../engine/engine";
 import { quietly } from "../quietly";
 import { fromWhereTyped } from "../where-typed";
-import type { Made } from "./recalc";
+import type { Made } from "./made";
 import { Refused } from "../../../xlsx/refused";
 
 /** What a command does with a workbook. */

@@ -6,20 +6,17 @@ import { Changes } from "./changes";
 import { openPackage } from "../../../xlsx/package";
 import { agrees, calculateBole } from "./plan";
 import { Refused } from "../../../xlsx/refused";
-import { mustKeepTheRest } from "../../../xlsx/read-back";
+import { readBack, type Made, type Unread } from "./made";
 import { withCells } from "../../../xlsx/sheet-edit";
 import { counted, places, whatElse } from "./words";
 import { readCalculating, type Formula } from "./workbook";
 
-/** A workbook made from another, and one line that says what was done. */
-export interface Made {
-  bytes: Uint8Array;
-  macros: boolean;
-  summary: string;
-}
-
 /** The workbook with fresh values in the cells that ask our functions and in those that lean on them. */
 export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date): Promise<Made> {
+  return readBack(bytes, await withFreshValues(bytes, engine, at), at);
+}
+
+async function withFreshValues(bytes: Uint8Array, engine: Engine, at: Date): Promise<Unread> {
   const file = openPackage(bytes, at);
   const workbook = readCalculating(file, at);
   const calculated = await calculateBole(workbook, engine, false);
@@ -49,9 +46,12 @@ export async function recalculated(bytes: Uint8Array, engine: Engine, at: Date):
       `${counted(dead.length, "formula")} that Excel would show as #NAME? entered anew: ${places(dead)}`,
     ...whatElse(calculated),
   ];
-  const made = file.bytes();
-  mustKeepTheRest(bytes, made, { cells, parts: new Set() }, at);
-  return { bytes: made, macros: workbook.macros, summary: sentences.filter(Boolean).join("; ") };
+  return {
+    bytes: file.bytes(),
+    intended: { cells, parts: new Set() },
+    macros: workbook.macros,
+    summary: sentences.filter(Boolean).join("; "),
+  };
 }
 
 /** A call that was typed before the add-in was there stands in the file as it was typed, and Excel never reads it again. */

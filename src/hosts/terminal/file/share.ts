@@ -9,9 +9,9 @@ import { withNotes, type Note } from "../../../xlsx/notes";
 import { openPackage } from "../../../xlsx/package";
 import { agrees, calculateBole, type Calculated } from "./plan";
 import { Refused } from "../../../xlsx/refused";
-import type { Made } from "./recalc";
-import { mustKeepTheRest } from "../../../xlsx/read-back";
+import { readBack, type Made, type Unread } from "./made";
 import { relationsOf, removePart } from "../../../xlsx/relations";
+import { tailOf } from "../../../xlsx/sheet-tail";
 import { withCells } from "../../../xlsx/sheet-edit";
 import { elements, unescaped } from "../../../xlsx/xml";
 import { withFixedSpillsIn, withFixedSpillsOf } from "./spill-pointers";
@@ -32,6 +32,10 @@ interface Done {
 
 /** A copy for someone without the add-in: our formulas become their values and hang on the cells as notes. */
 export async function shared(bytes: Uint8Array, engine: Engine, at: Date): Promise<Made> {
+  return readBack(bytes, await copied(bytes, engine, at), at);
+}
+
+async function copied(bytes: Uint8Array, engine: Engine, at: Date): Promise<Unread> {
   const workbook = readCalculating(openPackage(bytes, at), at);
   const calculated = await calculateBole(workbook, engine, true);
   if (calculated.bole.length === 0) throw new Refused("it holds no BOLE formula: it can be handed on as it is");
@@ -39,10 +43,9 @@ export async function shared(bytes: Uint8Array, engine: Engine, at: Date): Promi
   addAboutSheet(workbook, aboutLines(done, at));
   const [cells, sheets] = [calculated.bole.length, done.cells.length];
   const first = `${counted(cells, "cell")} on ${counted(sheets, "sheet")} became values, taken ${dayAndHour(at)}, their formulas kept as notes`;
-  const made = workbook.file.bytes();
-  mustKeepTheRest(bytes, made, { cells: done.changed, parts: workbook.file.touched() }, at);
   return {
-    bytes: made,
+    bytes: workbook.file.bytes(),
+    intended: { cells: done.changed, parts: workbook.file.touched() },
     macros: workbook.macros,
     summary: [first, ...done.sentences].join("; "),
   };
@@ -207,7 +210,7 @@ function key({ sheet, row, column }: Formula): string {
 }
 
 /** The formulas of a sheet's rules for colours and entries; the list of extensions writes them as `f`. */
-function rulesBehind({ xml, data }: Sheet["xml"]): string[] {
-  const rules = `<rules>${xml.slice(data.end).replace(/<\/(?:[\w.-]+:)?worksheet>\s*$/, "")}</rules>`;
+function rulesBehind({ xml }: Sheet["xml"]): string[] {
+  const rules = tailOf(xml).xml;
   return [...RULES, "f"].flatMap((name) => elements(rules, name)).map(({ inside }) => unescaped(inside));
 }
