@@ -96,8 +96,8 @@ function logAt(stem: Stem, fromIn: number, lengthFt: number): BuckedLog | undefi
   const toIn = Math.ceil(fromIn + lengthFt * IN_PER_FT + stem.trimIn - 1e-9);
   if (toIn > stem.lengthFt * IN_PER_FT + 1e-9) return undefined;
   const smallIn = diameterAt(stem, toIn);
-  const boardFeet = scaledAt(stem, fromIn, toIn, lengthFt);
   const price = priceOf(stem.prices, smallIn, lengthFt);
+  const boardFeet = price === undefined ? undefined : scaledAt(stem, fromIn, toIn, lengthFt);
   if (boardFeet === undefined || price === undefined) return undefined;
   const log = { fromIn, toIn, lengthFt, smallIn, boardFeet };
   return stem.prices.length === 0 ? { ...log, worth: boardFeet } : { ...log, price, worth: price * boardFeet };
@@ -118,11 +118,11 @@ function scaledAt(stem: Stem, fromIn: number, toIn: number, lengthFt: number): n
   return refusalOf(log, limits) ? undefined : boardFeet(log);
 }
 
-/** The best price that the log's end and length reach. */
+/** The best price that the log's end and length reach; a board foot counts as 1 where there are no prices. */
 function priceOf(prices: readonly LogPrice[], smallIn: number, lengthFt: number): number | undefined {
   if (prices.length === 0) return 1;
-  const reached = prices.filter(
-    (price) => smallIn >= price.fromIn - HAIR && (price.lengthFt === undefined || price.lengthFt === lengthFt),
-  );
-  return reached.length === 0 ? undefined : Math.max(...reached.map(({ price }) => price));
+  let best: number | undefined;
+  for (const { fromIn, price, lengthFt: only } of prices)
+    if (smallIn >= fromIn - HAIR && (only === undefined || only === lengthFt) && !(price <= (best ?? -1))) best = price;
+  return best;
 }
