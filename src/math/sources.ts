@@ -55,6 +55,10 @@ export const SOURCES: Readonly<Record<string, Source>> = {
       "Espenas and Kozlik 1975, Drying Oregon White Oak Lumber, Oregon State University, Research Paper 27, abstract",
     seenIn: "a copy",
   },
+  "FPL Report 2086": {
+    document: "Peck 1957, air drying of lumber, USDA Forest Products Laboratory, Report 2086 (reaffirmed 1963), summary",
+    seenIn: "a copy",
+  },
   "Technical Note 233": {
     document: "USDA Forest Products Laboratory, Technical Note 233 (1960), text before its table",
     seenIn: "a copy",

@@ -14,7 +14,7 @@ export const speciesName: Declaration<SpeciesName> = oneOf(SPECIES_NAMES, offers
 
 /** A species where only its density counts: a specific gravity of the person's own may stand in its place. */
 export const wood: Declaration<WoodGiven> = declared<WoodGiven>(
-  { kind: "word", bare: "specific gravity on green volume", words: Object.keys(SPECIES_NAMES) },
+  { kind: "word", bare: "specific gravity on green volume", zero: "blank", words: Object.keys(SPECIES_NAMES) },
   "name",
   (cell, as) => {
     const content = contentOf(cell);

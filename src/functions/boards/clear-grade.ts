@@ -22,7 +22,7 @@ const NOT_SEEN = "This grades nothing: wane, pith, knots, splits and warp are no
  * @example =BOLE.CLEARGRADE(8, 12, {4,5}) gives "Every grade is ruled out, No. 3A Common by its cuttings: 20 of 32 units. This grades nothing: wane, pith, knots, splits and warp are not seen here"
  * @example =BOLE.CLEARGRADE(8, 12, {9,5}) gives #N/A
  * @words lumber grade, FAS, No. 1 Common, grade boards, NHLA, clear face, hardwood grading, surface measure
- * @see TALLYFEET
+ * @see SURFACEMEASURE
  */
 export const CLEARGRADE = spread(
   {

@@ -38,7 +38,6 @@ export interface BuckPlan {
  *
  * @formula best(x) = max of best(x + 1), and for each length worth(x, length) + best(x + length + trim, up to a whole inch)
  * @source plain arithmetic: the best of the rest of the stem, from its top down to its butt
- * @source the log rule named
  * @range stems to 300 ft; 2 readings or more; up to 40 lengths
  */
 export function buckPlan(stem: Stem): BuckPlan {
