@@ -56,7 +56,8 @@ export const SOURCES: Readonly<Record<string, Source>> = {
     seenIn: "a copy",
   },
   "FPL Report 2086": {
-    document: "Peck 1957, air drying of lumber, USDA Forest Products Laboratory, Report 2086 (reaffirmed 1963), summary",
+    document:
+      "Peck 1957, air drying of lumber, USDA Forest Products Laboratory, Report 2086 (reaffirmed 1963), summary",
     seenIn: "a copy",
   },
   "Technical Note 233": {
