@@ -71,10 +71,6 @@ interface Ways {
   startIn: Float64Array;
 }
 
-/**
- * Looks at one flitch and answers for it. The same three arrays are filled for every flitch, because new ones for each
- * would take longer than the search: whoever asks uses the answer before asking again.
- */
 function straightWays(
   { halfAcrossIn, halfUpIn, pithIn, acrossIn }: SweptLog,
   spans: readonly number[],
@@ -83,17 +79,14 @@ function straightWays(
   const stations = pithIn.length;
   const wayOfSpan = new Int32Array(stations).fill(-1);
   spans.forEach((span, i) => (wayOfSpan[span] = i));
-  const halfIn = new Float64Array(stations);
-  const [wideIn, middleIn, startIn] = [0, 0, 0].map(() => new Float64Array(spans.length)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
 
   return (lowIn, highIn) => {
+    const halfIn = new Float64Array(stations);
     for (let s = 0; s < stations; s++)
       halfIn[s] = Math.min(limitIn, halfFaceIn(halfAcrossIn[s]!, halfUpIn[s]!, pithIn[s]!, lowIn, highIn));
-    wideIn.fill(0);
+    const wideIn = new Float64Array(spans.length);
+    const middleIn = new Float64Array(spans.length);
+    const startIn = new Float64Array(spans.length);
     for (let start = 0; start < stations; start++) {
       let right = Infinity;
       let left = -Infinity;
