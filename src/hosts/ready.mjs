@@ -9,8 +9,10 @@ import { packagesAreThere } from "./packages.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
-const [major] = process.versions.node.split(".").map(Number);
-if (major < 20) stop(`Bole needs Node 20 or newer; this is Node ${process.versions.node}.`);
+// From 20.15 on Node knows the checksum that every part of a workbook file bears.
+const [major, minor] = process.versions.node.split(".").map(Number);
+if (major < 20 || (major === 20 && minor < 15))
+  stop(`Bole needs Node 20.15 or newer; this is Node ${process.versions.node}.`);
 
 if (!packagesAreThere(root)) installPackages();
 if (process.argv[2] === "test") await haveABrowser();
