@@ -52,13 +52,15 @@ async function callShown(call: Call, catalog: readonly Entry[], lookUp: LookUp):
       ? shownAnswer(formula(...(given as (unknown[][] | undefined)[])), entry.returns)
       : element("p", { class: "quiet" }, "The sheet works this one out: its answer stands in the cell."),
     ...entry.cautions.map((text) => element("p", { class: "caution" }, element("strong", {}, "Caution: "), text)),
-    element("p", { class: "quiet" }, `Rests on: ${entry.grade}.`, ...sourceOf(entry)),
+    element("p", { class: "quiet" }, `Rests on: ${entry.grade}.${sourceOf(entry)}`),
   );
 }
 
-function sourceOf({ formulas }: Entry): string[] {
-  const [first] = formulas.flatMap(({ sources }) => sources);
-  return first ? [` Source: ${first}.`] : [];
+/** The source where there is one; a function of several rules has a source for each, which its page names. */
+function sourceOf({ formulas }: Entry): string {
+  const sources = [...new Set(formulas.flatMap((one) => one.sources))];
+  if (sources.length === 1) return ` Source: ${sources[0]}.`;
+  return sources.length > 1 ? " Its page names the source of each rule." : "";
 }
 
 /** The cells that stand for an argument. A calculation within the formula is left to the sheet. */
