@@ -107,19 +107,46 @@ function offer(names: Names<string>, given: string): string {
 
 /**
  * Words count before letters: of names with the same last word, which says what kind of thing it is, then of names with
- * any word in common, those with fewest other words are nearest. A slip of the finger in a word is still that word.
+ * any word in common, those with fewest other words are nearest. A word that no name has may be a slip of the finger.
  */
 function nearestKeys(names: Names<string>, wanted: string): string[] {
-  const words = wanted.split(" ").slice(0, MOST_WORDS);
+  const { spellings, words } = wordsIn(names);
+  const asked = wanted.split(" ").slice(0, MOST_WORDS);
+  const askedWords = asked.map((word) => ({ word, known: words.has(word) }));
   const distances = new Map<string, number>();
-  for (const [key, others] of Object.entries(names))
-    for (const spelling of [key, ...others].filter((spelling) => !spelling.includes(","))) {
-      const distance = wordsApart(words, plain(spelling).split(" "));
-      if (distance < (distances.get(key) ?? Infinity)) distances.set(key, distance);
-    }
+  for (const [key, spelling] of spellings) {
+    const distance = wordsApart(askedWords, spelling);
+    if (distance < (distances.get(key) ?? Infinity)) distances.set(key, distance);
+  }
   const near = [...distances].sort(([, a], [, b]) => a - b);
   const ofItsKind = near.filter(([, distance]) => distance < OTHER_KIND);
   return (ofItsKind.length > 0 ? ofItsKind : near).slice(0, OFFERED).map(([key]) => key);
+}
+
+interface WordsIn {
+  /** Each spelling in its words, with its key. One that is turned round at a comma would end in the wrong word. */
+  spellings: (readonly [key: string, spelling: readonly string[]])[];
+  words: ReadonlySet<string>;
+}
+
+const taken = new WeakMap<object, WordsIn>();
+
+function wordsIn(names: Names<string>): WordsIn {
+  let found = taken.get(names);
+  if (!found) {
+    const spellings = Object.entries(names).flatMap(([key, others]) =>
+      [key, ...others].filter((one) => !one.includes(",")).map((one) => [key, plain(one).split(" ")] as const),
+    );
+    found = { spellings, words: new Set(spellings.flatMap(([, words]) => words)) };
+    taken.set(names, found);
+  }
+  return found;
+}
+
+/** A word that was asked for, and whether any name has it. */
+interface Asked {
+  word: string;
+  known: boolean;
 }
 
 /** A name has no more words than this; what goes on longer is not looked at. */
@@ -129,7 +156,7 @@ const MOST_WORDS = 8;
 const OTHER_KIND = 100;
 
 /** How far two names are apart, in words; infinite where they have none in common. */
-function wordsApart(wanted: readonly string[], known: readonly string[]): number {
+function wordsApart(wanted: readonly Asked[], known: readonly string[]): number {
   let shared = 0;
   let ofSlips = 0;
   let sameKind = false;
@@ -145,8 +172,9 @@ function wordsApart(wanted: readonly string[], known: readonly string[]): number
 }
 
 /** The share of a word's letters that are wrong, or infinity where it is another word. */
-function slipsBetween(word: string, known: string): number {
+function slipsBetween({ word, known: isKnown }: Asked, known: string): number {
   if (word === known) return 0;
+  if (isKnown) return Infinity;
   const shorter = Math.min(word.length, known.length);
   const most = shorter < SHORT_WORD ? 0 : shorter === SHORT_WORD ? 1 : 2;
   if (Math.abs(word.length - known.length) > most) return Infinity;

@@ -57,6 +57,8 @@ describe("a name that is nearly right", () => {
     ["balck walnut", "black walnut"],
     ["Callery pear", "common pear"],
     ["London plain", "London plane"],
+    ["live", "live oak"],
+    ["white mapel", "silver maple"],
   ])("%s is offered %s first", (written, name) => expect(() => found(written)).toThrow(`(nearest: ${name}`));
 
   it("is offered nothing for its letters alone", () => {
