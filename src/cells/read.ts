@@ -9,7 +9,7 @@ export {
   type SettingFacts,
 } from "./reading/argument";
 export { mayBeBlank, mayBeZero, optional, zeroAsText, zeroCounts, zeroIsNone } from "./reading/zero";
-export { boardLength, feet, inches, isDateSerial, logLength, spanLength } from "./reading/lengths";
+export { boardLength, feet, inches, isDateSerial, logLength, spanLength, stemLength } from "./reading/lengths";
 export {
   anyNumber,
   count,

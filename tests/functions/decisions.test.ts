@@ -88,6 +88,10 @@ describe("the cuts of a stem as a table", () => {
       [refused("#VALUE!", /^trim: wanted "/)],
     ]);
   });
+  it("takes a whole tree of up to 200 ft, and asks whether more was meant in inches", () => {
+    expect(BUCKPLAN(column(30, 4), one(200), one(16))[0]).toContain("board feet");
+    expect(BUCKPLAN(column(30, 4), one(720), one(16))).toEqual([[refused("#VALUE!", /up to 200 .*720 in/)]]);
+  });
   it("refuses a gap in the readings, which would shift the others", () => {
     expect(BUCKPLAN(column(20, null, 16), one(36), one(8))).toEqual([[refused("#VALUE!", /no gap/)]]);
   });

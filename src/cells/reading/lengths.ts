@@ -39,7 +39,7 @@ const EXAMPLES = { inches: "14.5, 14 1/2, 5/4 or 36 cm", feet: `8.5, 8'6", 102 i
  * The longest that can be met in the trade, in feet: more is most often a length in inches. No log, board or beam of a
  * small mill is near it (common practice, no source; the longest logs scaled whole are about 40 ft).
  */
-const LONGEST_FT = { log: 65, board: 65, span: 65 };
+const LONGEST_FT = { log: 65, board: 65, span: 65, stem: 200 };
 
 /** A size in inches: diameter, width, thickness, kerf. A bare number is inches. */
 export const inches = length("size", "inches", "0 in", (cell, as) => inchesIn(cell, as, "inches"));
@@ -53,6 +53,8 @@ export const logLength = feetUpTo(LONGEST_FT.log);
 export const boardLength = feetUpTo(LONGEST_FT.board);
 /** The length between two supports. */
 export const spanLength = feetUpTo(LONGEST_FT.span);
+/** Length of a whole stem before it is cut into logs. */
+export const stemLength = feetUpTo(LONGEST_FT.stem);
 
 function length(kind: string, bare: "inches" | "feet", zeroAs: string, read: (cell: unknown, as: string) => number) {
   return declared<number>({ kind, bare, reads: EXAMPLES[bare], zero: "blank", zeroAs }, "number", read);

@@ -1,4 +1,15 @@
-import { columns, inches, list, logLength, money, oneOf, optional, series, zeroAsText } from "../../cells/read";
+import {
+  columns,
+  inches,
+  list,
+  logLength,
+  money,
+  oneOf,
+  optional,
+  series,
+  stemLength,
+  zeroAsText,
+} from "../../cells/read";
 import { table, type TableCell } from "../../cells/spread";
 import { buckPlan, diameterAt } from "../../math/logs/buck-plan";
 import type { LogRuleName } from "../../math/logs/log-rules";
@@ -41,7 +52,7 @@ export const BUCKPLAN = table(
     /** Diameters of the stem inside bark at equal steps, butt first, in one row or column. */
     diametersIn: series(inches),
     /** Length of the stem. */
-    lengthFt: logLength,
+    lengthFt: stemLength,
     /** Lengths that a log may have, without trim. */
     lengthsFt: list(logLength),
     /** Columns: from small end, money a board foot, and the one length that it is for. */

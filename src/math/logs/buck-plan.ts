@@ -44,22 +44,22 @@ export function buckPlan(stem: Stem): BuckPlan {
   mustBeSound(stem);
   const stemIn = Math.floor(stem.lengthFt * IN_PER_FT + 1e-9);
   const best = new Float64Array(stemIn + 1);
-  const chosen = new Array<BuckedLog | undefined>(stemIn + 1);
+  const chosen = new Array<{ toIn: number; lengthFt: number } | undefined>(stemIn + 1);
   for (let fromIn = stemIn - 1; fromIn >= 0; fromIn--) {
     best[fromIn] = best[fromIn + 1]!;
     for (const lengthFt of stem.lengthsFt) {
-      const log = logAt(stem, fromIn, lengthFt);
-      if (!log || log.toIn > stemIn || !(log.worth > 0)) continue;
-      const worth = log.worth + best[log.toIn]!;
-      if (worth <= best[fromIn]! + HAIR) continue;
-      best[fromIn] = worth;
-      chosen[fromIn] = log;
+      const toIn = Math.ceil(fromIn + lengthFt * IN_PER_FT + stem.trimIn - HAIR);
+      if (toIn > stemIn) continue;
+      const worth = worthOf(stem, fromIn, toIn, lengthFt);
+      if (worth === 0 || worth + best[toIn]! <= best[fromIn]! + HAIR) continue;
+      best[fromIn] = worth + best[toIn]!;
+      chosen[fromIn] = { toIn, lengthFt };
     }
   }
   const logs: BuckedLog[] = [];
   for (let at = 0; at < stemIn;) {
     const log = chosen[at];
-    if (log) logs.push(log);
+    if (log) logs.push(bucked(stem, at, log.toIn, log.lengthFt));
     at = log ? log.toIn : at + 1;
   }
   return { logs, worth: best[0]!, leftIn: stemIn - logs.reduce((sum, log) => sum + log.toIn - log.fromIn, 0) };
@@ -90,16 +90,18 @@ function mustBeSound({ diametersIn, lengthFt, lengthsFt, trimIn }: Stem): void {
   mustBeAtLeast(0, trimIn, "trim (in)");
 }
 
-/** The log of a length that begins at a place, or nothing where the rule cannot scale it or nobody buys it. */
-function logAt(stem: Stem, fromIn: number, lengthFt: number): BuckedLog | undefined {
-  const toIn = Math.ceil(fromIn + lengthFt * IN_PER_FT + stem.trimIn - 1e-9);
-  if (toIn > stem.lengthFt * IN_PER_FT + 1e-9) return undefined;
+/** What a log is worth: nothing where the rule cannot scale it or nobody buys it. */
+function worthOf(stem: Stem, fromIn: number, toIn: number, lengthFt: number): number {
+  const price = priceOf(stem.prices, diameterAt(stem, toIn), lengthFt);
+  return price === 0 ? 0 : price * scaledAt(stem, fromIn, toIn, lengthFt);
+}
+
+function bucked(stem: Stem, fromIn: number, toIn: number, lengthFt: number): BuckedLog {
   const smallIn = diameterAt(stem, toIn);
+  const boardFeet = scaledAt(stem, fromIn, toIn, lengthFt);
   const price = priceOf(stem.prices, smallIn, lengthFt);
-  const boardFeet = price === undefined ? undefined : scaledAt(stem, fromIn, toIn, lengthFt);
-  if (boardFeet === undefined || price === undefined) return undefined;
-  const log = { fromIn, toIn, lengthFt, smallIn, boardFeet };
-  return stem.prices.length === 0 ? { ...log, worth: boardFeet } : { ...log, price, worth: price * boardFeet };
+  const sold = stem.prices.length > 0;
+  return { fromIn, toIn, lengthFt, smallIn, boardFeet, ...(sold && { price }), worth: price * boardFeet };
 }
 
 /** Thickness of the stem so many inches from the butt. */
@@ -109,19 +111,19 @@ export function diameterAt({ diametersIn, lengthFt }: Stem, placeIn: number): nu
   return diametersIn[before]! + (at - before) * (diametersIn[before + 1]! - diametersIn[before]!);
 }
 
-/** Board feet by the rule, which for a few is asked at mid-length; nothing where it does not scale such a log. */
-function scaledAt(stem: Stem, fromIn: number, toIn: number, lengthFt: number): number | undefined {
+/** Board feet by the rule, which for a few is asked at mid-length; 0 where it does not scale such a log. */
+function scaledAt(stem: Stem, fromIn: number, toIn: number, lengthFt: number): number {
   const { limits, measuredAt, boardFeet } = LOG_RULES[stem.rule];
   const placeIn = measuredAt === "middle" ? fromIn + (lengthFt * IN_PER_FT) / 2 : toIn;
   const log = { diameterIn: diameterAt(stem, placeIn), lengthFt };
-  return refusalOf(log, limits) ? undefined : boardFeet(log);
+  return refusalOf(log, limits) ? 0 : boardFeet(log);
 }
 
-/** The best price that the log's end and length reach; a board foot counts as 1 where there are no prices. */
-function priceOf(prices: readonly LogPrice[], smallIn: number, lengthFt: number): number | undefined {
+/** The best price that the log's end and length reach, or 0; a board foot counts as 1 where there are no prices. */
+function priceOf(prices: readonly LogPrice[], smallIn: number, lengthFt: number): number {
   if (prices.length === 0) return 1;
-  let best: number | undefined;
+  let best = 0;
   for (const { fromIn, price, lengthFt: only } of prices)
-    if (smallIn >= fromIn - HAIR && (only === undefined || only === lengthFt) && !(price <= (best ?? -1))) best = price;
+    if (smallIn >= fromIn - HAIR && (only === undefined || only === lengthFt)) best = Math.max(best, price);
   return best;
 }
