@@ -2,7 +2,15 @@ import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 
 /** npm run bench: every measurement, one after the other, so that none disturbs another. */
-const MEASUREMENTS = ["functions.ts", "cut-plan.ts", "searches.ts", "engine.ts", "bundle.ts", "load.ts"];
+const MEASUREMENTS = [
+  "functions.ts",
+  "cut-plan.ts",
+  "searches.ts",
+  "engine.ts",
+  "bundle.ts",
+  "load.ts",
+  "large-files.ts",
+];
 
 for (const file of MEASUREMENTS) {
   const path = fileURLToPath(new URL(file, import.meta.url));

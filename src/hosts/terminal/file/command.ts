@@ -1,10 +1,9 @@
-import { randomBytes } from "node:crypto";
-import { existsSync, linkSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { basename, dirname, extname, join } from "node:path";
+import { basename, extname } from "node:path";
 import { startEngine, type Engine } from "../../../engine/engine";
 import { quietly } from "../quietly";
 import { fromWhereTyped } from "../where-typed";
 import type { Made } from "./made";
+import { mustBeFree, read, write } from "./on-disk";
 import { Refused } from "../../../xlsx/refused";
 
 /** What a command does with a workbook. */
@@ -81,7 +80,7 @@ function dayFrom(text: string): Date | undefined {
 
 async function fulfil(work: Work, { from, to, overwrite, at }: Wish): Promise<string> {
   const bytes = read(from);
-  mustBeFree(work, from, to, overwrite);
+  mustBeFree({ from, to, overwrite, inPlace: work.inPlace });
   const engine = await startEngine();
   const made = await quietly(() => work.make(bytes, engine, at)).finally(() => engine.stop());
   const ending = made.macros ? ".xlsm" : ".xlsx";
@@ -91,62 +90,6 @@ async function fulfil(work: Work, { from, to, overwrite, at }: Wish): Promise<st
     );
   write(to, made.bytes, overwrite);
   return oneLine(`Wrote ${to}: ${made.summary}.`);
-}
-
-function read(path: string): Uint8Array {
-  try {
-    return readFileSync(path);
-  } catch (fault) {
-    const code = (fault as NodeJS.ErrnoException).code ?? "";
-    const reasons: Record<string, string> = {
-      ENOENT: "there is no such file",
-      EISDIR: "it is a folder",
-      EACCES: "it may not be read",
-      EPERM: "it may not be read",
-      ENOTDIR: "there is no such file",
-      ERR_FS_FILE_TOO_LARGE: "it is larger than any workbook",
-    };
-    throw new Refused(reasons[code] ?? `it cannot be read (${code})`);
-  }
-}
-
-function mustBeFree(work: Work, from: string, to: string, overwrite: boolean): void {
-  const folder = statSync(dirname(to), { throwIfNoEntry: false });
-  if (!folder?.isDirectory()) throw new Refused(`the folder of ${to} is not there`);
-  const there = statSync(to, { throwIfNoEntry: false });
-  if (!there) return;
-  if (there.isDirectory()) throw new Refused(`${to} is a folder`);
-  const input = statSync(from);
-  const itself = there.dev === input.dev && there.ino === input.ino;
-  if (itself && !work.inPlace)
-    throw new Refused("the copy would replace the workbook itself, and its formulas would be lost");
-  if (!overwrite) throw new Refused(`${to} is there already; add --overwrite to replace it`);
-}
-
-/** Writes beside the final place and moves there whole, so that nobody ever sees half a workbook. */
-function write(path: string, bytes: Uint8Array, overwrite: boolean): void {
-  const half = join(dirname(path), `.${basename(path)}.${randomBytes(4).toString("hex")}.part`);
-  try {
-    writeFileSync(half, bytes, { flag: "wx" });
-    if (overwrite) renameSync(half, path);
-    else moveWhereNothingIs(half, path);
-  } catch (fault) {
-    if (fault instanceof Refused) throw fault;
-    throw new Refused(`${path} cannot be written (${(fault as NodeJS.ErrnoException).code ?? String(fault)})`);
-  } finally {
-    rmSync(half, { force: true });
-  }
-}
-
-/** Moving replaces what is there; linking does not, but not every disk can. */
-function moveWhereNothingIs(from: string, to: string): void {
-  try {
-    linkSync(from, to);
-  } catch (fault) {
-    if ((fault as NodeJS.ErrnoException).code === "EEXIST" || existsSync(to))
-      throw new Refused(`${to} is there already; add --overwrite to replace it`);
-    renameSync(from, to);
-  }
 }
 
 function oneLine(text: string): string {
