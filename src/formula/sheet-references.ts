@@ -33,14 +33,15 @@ export function formulaInCell(formula: string, places: Places, style: ReferenceS
   });
 }
 
-/** `[@Dia]` is the column's cell in this row; `[Dia]` and `[[A]:[B]]` are whole columns. */
+/** `[@Dia]` is the column's cell in this row, `[@[A]:[B]]` several; `[Dia]` and `[[A]:[B]]` are whole columns. */
 function cellsOf(brackets: string, { columns, firstRow, lastRow }: Places, row: number): string {
   const headings = brackets
     .replace(/^\[@?|\]$/g, "")
     .split("]:[")
     .map((heading) => heading.replace(/[[\]]/g, ""));
   const [from, to] = [headings[0]!, headings.at(-1)!].map((heading) => found(columns, heading) - 1);
-  if (brackets.startsWith("[@")) return addressOf(row - 1, from!);
+  if (brackets.startsWith("[@"))
+    return [...new Set([from!, to!])].map((column) => addressOf(row - 1, column)).join(":");
   return `${fixedAddressOf(firstRow - 1, from!)}:${fixedAddressOf(lastRow - 1, to!)}`;
 }
 

@@ -1,5 +1,5 @@
 import type { ChosenCell } from "./this-cell";
-import type { ReadySheet } from "../../sheets/ready/ready-sheet";
+import type { TableSheet } from "../../sheets/definition";
 
 /**
  * The spreadsheet beside the pane, as far as the pane reaches into it. What changes something answers in a line what was
@@ -12,7 +12,7 @@ export interface SheetHost {
   chosenAddress(): Promise<string>;
   /** What the cells at an address hold. Without a sheet the one in front is meant. */
   cellsAt(address: string): Promise<unknown[][]>;
-  addReadySheet(sheet: ReadySheet): Promise<string>;
+  addReadySheet(sheet: TableSheet): Promise<string>;
   /** Left out where a sheet cannot show pictures. */
   placePicture?(svg: string, about: string): Promise<string>;
   /** Copies of the sheets with values in place of our formulas. Left out where there is nothing to hand on. */

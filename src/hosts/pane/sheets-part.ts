@@ -1,5 +1,5 @@
 import { READY_SHEETS } from "../../sheets/ready";
-import type { ReadySheet } from "../../sheets/ready/ready-sheet";
+import type { TableSheet } from "../../sheets/definition";
 import { button } from "./button";
 import { element } from "./element";
 import type { SheetHost } from "./sheet-host";
@@ -20,7 +20,7 @@ export function sheetsPart(host: SheetHost): HTMLElement {
   );
 }
 
-function shownSheet(sheet: ReadySheet, host: SheetHost): HTMLElement {
+function shownSheet(sheet: TableSheet, host: SheetHost): HTMLElement {
   const add = button("Add the sheet", () => host.addReadySheet(sheet), {
     "aria-label": `Add the sheet ${sheet.title}`,
   });

@@ -1,4 +1,4 @@
-import type { LaidOut, Placed } from "./laid-out";
+import type { LaidOut, Placed } from "../laid-out";
 
 /** Cells under each other that are alike but for what they hold. */
 export interface Block extends Omit<Placed, "content"> {

@@ -1,14 +1,14 @@
-import type { ReadySheet } from "./ready-sheet";
-import { CUT_PLAN } from "./sheets/cut-plan";
-import { DRYING_STACK } from "./sheets/drying-stack";
-import { LOAD_PLAN } from "./sheets/load-plan";
-import { LOG_BOOK } from "./sheets/log-book";
-import { MILL_SETTINGS } from "./sheets/mill-settings";
-import { PRICE_LIST } from "./sheets/price-list";
-import { SAWING_BILL } from "./sheets/sawing-bill";
+import type { TableSheet } from "../definition";
+import { CUT_PLAN } from "../definitions/cut-plan";
+import { DRYING_STACK } from "../definitions/drying-stack";
+import { LOAD_PLAN } from "../definitions/load-plan";
+import { LOG_BOOK } from "../definitions/log-book";
+import { MILL_SETTINGS } from "../definitions/mill-settings";
+import { PRICE_LIST } from "../definitions/price-list";
+import { SAWING_BILL } from "../definitions/sawing-bill";
 
 /** The sheets that a person can add to his workbook, in the order of the job. */
-export const READY_SHEETS: readonly ReadySheet[] = [
+export const READY_SHEETS: readonly TableSheet[] = [
   LOG_BOOK,
   LOAD_PLAN,
   CUT_PLAN,

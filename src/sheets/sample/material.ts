@@ -1,7 +1,7 @@
 import type { SlabMethod } from "../../math/boards/slab";
 import type { Entry } from "../../catalog/entry";
 import { readCatalog } from "../../catalog/read-catalog";
-import { LISTS } from "../ready/lists";
+import { LISTS } from "../lists";
 import type { NameList } from "./sheets/reference/lists";
 
 /** What the workbook is made from besides the invented yard. */
@@ -10,7 +10,6 @@ export interface Material {
   lists: readonly NameList[];
 }
 
-const THICKNESSES = ["4/4", "5/4", "6/4", "7/4", "8/4", "9/4", "10/4", "12/4", "14/4", "16/4"];
 /** What a ticket prints of a slab's measuring; # stands for the count of widths. */
 const METHOD_WORDS: Readonly<Record<SlabMethod, string>> = {
   mean: "mean of # widths",
@@ -27,11 +26,11 @@ export function readMaterial(): Material {
     lists: [
       { name: "Species_list", heading: "Species", names: LISTS.species },
       { name: "Rule_list", heading: "Log rule", names: LISTS.rules },
-      { name: "Rounding_list", heading: "Rounding of a diameter", names: ["none", "nearest", "nearest up", "down"] },
+      { name: "Rounding_list", heading: "Rounding of a diameter", names: LISTS.roundings },
       { name: "Method_list", heading: "Slab measured by", names: Object.keys(METHOD_WORDS) },
       { name: "Method_words", heading: "The same in words, # widths", names: Object.values(METHOD_WORDS) },
-      { name: "State_list", heading: "State", names: ["green", "air-dried", "kiln-dried rough"] },
-      { name: "Thickness_list", heading: "Thickness", names: THICKNESSES },
+      { name: "State_list", heading: "State", names: LISTS.states },
+      { name: "Thickness_list", heading: "Thickness", names: LISTS.thicknesses },
       { name: "Pattern_list", heading: "Sawing pattern", names: LISTS.patterns },
     ],
   };

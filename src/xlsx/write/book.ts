@@ -97,8 +97,14 @@ export interface Print {
   /** Printed on one page, however long; else as wide as one page. */
   onePage: boolean;
   footer: string;
-  /** Rows repeated on every page, counted from 0. */
+  /** How large, in percent; where it is said the sheet is not fitted to pages. */
+  scale?: number;
+  /** Columns and rows that begin another page, counted from 0. */
+  columnBreaks?: number[];
+  rowBreaks?: number[];
+  /** Rows and columns repeated on every page, counted from 0. */
   repeated?: { first: number; last: number };
+  repeatedColumns?: { first: number; last: number };
   /** Prints only these cells. */
   area?: Block;
 }

@@ -1,4 +1,4 @@
-import { addressOf, rangeOf, sheetPrefix } from "../../formula/addresses";
+import { addressOf, LAST_COLUMN, LAST_ROW, rangeOf, sheetPrefix } from "../../formula/addresses";
 import { escaped } from "../escaped";
 import { HEADING, MAIN, OFFICE } from "../namespaces";
 import { serialOf } from "../serial";
@@ -48,8 +48,9 @@ function listed(element: string, items: readonly string[]): string {
   return items.length === 0 ? "" : `<${element} count="${items.length}">${items.join("")}</${element}>`;
 }
 
-function sheetProperties({ tab }: Sheet): string {
-  return `<sheetPr>${tab ? `<tabColor rgb="FF${tab}"/>` : ""}<pageSetUpPr fitToPage="1"/></sheetPr>`;
+function sheetProperties({ tab, print }: Sheet): string {
+  const fits = print.scale === undefined ? `<pageSetUpPr fitToPage="1"/>` : "";
+  return `<sheetPr>${tab ? `<tabColor rgb="FF${tab}"/>` : ""}${fits}</sheetPr>`;
 }
 
 function view({ frozen: { rows, columns } }: Sheet): string {
@@ -137,9 +138,19 @@ function links({ cells }: Sheet): string {
 /** Margins are inches; paper 1 is US letter. */
 function pageXml({ print }: Sheet): string {
   const way = print.landscape ? "landscape" : "portrait";
+  const size = print.scale ? `scale="${print.scale}"` : `fitToWidth="1" fitToHeight="${print.onePage ? 1 : 0}"`;
   return (
     `<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/>` +
-    `<pageSetup paperSize="1" orientation="${way}" fitToWidth="1" fitToHeight="${print.onePage ? 1 : 0}"/>` +
-    `<headerFooter><oddFooter>${escaped(print.footer)}</oddFooter></headerFooter>`
+    `<pageSetup paperSize="1" orientation="${way}" ${size}/>` +
+    `<headerFooter><oddFooter>${escaped(print.footer)}</oddFooter></headerFooter>` +
+    breaks("rowBreaks", print.rowBreaks, LAST_COLUMN) +
+    breaks("colBreaks", print.columnBreaks, LAST_ROW)
   );
+}
+
+/** Rows or columns that begin another page; each break runs across the whole sheet. */
+function breaks(element: string, starts: readonly number[] = [], last: number): string {
+  if (starts.length === 0) return "";
+  const each = starts.map((start) => `<brk id="${start}" max="${last}" man="1"/>`);
+  return `<${element} count="${starts.length}" manualBreakCount="${starts.length}">${each.join("")}</${element}>`;
 }

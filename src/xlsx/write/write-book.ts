@@ -1,4 +1,4 @@
-import { fixedRangeOf, rangeOf, sheetPrefix } from "../../formula/addresses";
+import { columnLetters, fixedRangeOf, rangeOf, sheetPrefix } from "../../formula/addresses";
 import { escaped } from "../escaped";
 import { HEADING, MAIN, OFFICE } from "../namespaces";
 import { escapedCellText } from "../xml";
@@ -131,12 +131,16 @@ function workbookXml(book: Book): string {
 }
 
 /** What is printed of a sheet, and which rows again on every page, stand among the names. */
-function printNames({ name, print: { area, repeated } }: Sheet, at: number): string[] {
+function printNames({ name, print: { area, repeated, repeatedColumns } }: Sheet, at: number): string[] {
   const own = (title: string, refersTo: string) =>
     `<definedName name="_xlnm.${title}" localSheetId="${at}">${escaped(refersTo)}</definedName>`;
+  const titles = [
+    ...(repeatedColumns ? [`$${columnLetters(repeatedColumns.first)}:$${columnLetters(repeatedColumns.last)}`] : []),
+    ...(repeated ? [`$${repeated.first + 1}:$${repeated.last + 1}`] : []),
+  ];
   return [
     ...(area ? [own("Print_Area", sheetPrefix(name) + fixedRangeOf(area))] : []),
-    ...(repeated ? [own("Print_Titles", `${sheetPrefix(name)}$${repeated.first + 1}:$${repeated.last + 1}`)] : []),
+    ...(titles.length > 0 ? [own("Print_Titles", titles.map((cells) => sheetPrefix(name) + cells).join(","))] : []),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { READY_SHEETS } from "../../../src/sheets/ready";
 import { addressOf } from "../../../src/formula/addresses";
-import { laidOut, type LaidOut } from "../../../src/sheets/ready/laid-out";
+import { laidOut, type LaidOut } from "../../../src/sheets/laid-out";
 import { LOGWEIGHT } from "../../../src/functions";
 import { startEngine, type CellAnswer, type Engine } from "../../../src/engine/engine";
 import { expandTables, type Table } from "../../../src/formula/tables";
@@ -33,8 +33,11 @@ async function calculated(sheet: LaidOut, cleared = false) {
     formulaCells: book.formulaCells(),
     at: (address: string): CellAnswer => book.value(sheet.name, address),
     figure: (label: string): CellAnswer => {
-      const { row } = sheet.cells.find(({ content, column }) => content === label && column === 1)!;
-      return book.value(sheet.name, `B${row}`);
+      const named = sheet.cells.find(({ content, look }) => content === label && look === "label")!;
+      const value = sheet.cells.find(
+        ({ row, column, look }) => row === named.row && column > named.column && look === "figure",
+      )!;
+      return book.value(sheet.name, addressOf(value.row - 1, value.column - 1));
     },
     cell: (heading: string, rowOfTable: number): CellAnswer => {
       const column = sheet.table.columns.findIndex((one) => one.heading === heading) + 1;
@@ -51,7 +54,7 @@ describe.each(READY_SHEETS)("$title", (sheet) => {
     const { formulaCells } = await calculated(cellsStyle);
     expect(formulaCells.length).toBeGreaterThan(sheet.blankRows);
     expect(formulaCells.filter(({ recalculated }) => typeof recalculated === "object")).toEqual([]);
-    const columns = sheet.columns.flatMap(({ kind }, i) => (kind === "computed" ? [i + 1] : []));
+    const columns = sheet.columns.flatMap(({ formula }, i) => (formula ? [i + 1] : []));
     const unfilled = formulaCells.filter(({ address }) => {
       const row = Number(address.replace(/\D/g, ""));
       return (
@@ -122,25 +125,33 @@ describe.each(READY_SHEETS)("$title", (sheet) => {
   });
 
   it("gives every example only to columns that are typed into", () => {
-    const typed = sheet.columns.filter(({ kind }) => kind !== "computed").map(({ heading }) => heading);
+    const typed = sheet.columns.filter(({ formula }) => !formula).map(({ heading }) => heading);
     for (const row of sheet.examples) for (const heading of Object.keys(row)) expect(typed).toContain(heading);
   });
 });
 
 describe("figures worked by hand", () => {
-  it("log book: Doyle on 20 in by 8 1/2 ft is 136, 10 % off leaves 122.4; a 23 1/2 in butt leaves 12.5 of 36", async () => {
+  it("log book: 20 in by 8 ft is 137.25 by International 1/4, 10 % off leaves 123.53; a butt of 24 in leaves 11 of 36", async () => {
     const { cell, figure } = await calculated(inCells("Log book"));
-    expect(cell("Gross", 1)).toBe(16 * 8.5);
-    expect(cell("Net", 1)).toBeCloseTo(122.4, 9);
-    expect(figure("Net board feet")).toBeCloseTo(122.4, 9);
-    expect(cell("To spare", 1)).toBeCloseTo(12.5, 9);
-    expect(figure("Pounds at most")).toBe(cell("Could be lb", 1));
+    // Two sections of 4 ft, 20 and 20 1/2 in at their small ends: 0.904762 (0.22 D² - 0.71 D) each.
+    const gross = 0.904762 * (0.22 * 20 ** 2 - 0.71 * 20 + 0.22 * 20.5 ** 2 - 0.71 * 20.5);
+    expect(cell("Dia", 1)).toBe(20);
+    expect(cell("Scaled ft", 1)).toBe(8);
+    expect(cell("Board feet", 1)).toBeCloseTo(gross, 9);
+    expect(cell("Net", 1)).toBeCloseTo(0.9 * gross, 9);
+    expect(figure("Net board feet")).toBeCloseTo(0.9 * gross, 9);
+    // The wider reading of the butt is 24 in, and an inch is kept clear of the log.
+    expect(cell("Room inches", 1)).toBeCloseTo(36 - 24 - 1, 9);
+    expect(cell("Verdict", 1)).toBe("fits");
+    expect(figure("Heaviest log, lb")).toBe(cell("Weight lb", 1));
     expect(Number(cell("Could be lb", 1))).toBeGreaterThan(Number(cell("Weight lb", 1)));
   });
 
   it("log book and load plan weigh the same log alike, with its bark on", async () => {
     const [book, plan] = [await calculated(inCells("Log book")), await calculated(inCells("Load plan"))];
-    for (const heading of ["Small end", "Large end", "Length", "Weight lb", "Could be lb"])
+    expect([book.cell("Dia", 1), book.cell("Butt", 1)]).toEqual([20, 23.5]);
+    expect([plan.cell("Small end", 1), plan.cell("Large end", 1)]).toEqual(["20", "23 1/2"]);
+    for (const heading of ["Length", "Weight lb", "Could be lb"])
       expect(book.cell(heading, 1), heading).toBe(plan.cell(heading, 1));
     const [[withBark]] = LOGWEIGHT([["red maple"]], [[20]], [[23.5]], [[8.5]], [[null]], [["with"]]) as [[number]];
     expect(book.cell("Weight lb", 1)).toBeCloseTo(withBark, 6);
@@ -176,7 +187,7 @@ describe("figures worked by hand", () => {
     const { cell } = await calculated(inCells("Price list"));
     expect(cell("For the margin", 1)).toBeCloseTo(8, 9);
     expect(cell("Margin got", 1)).toBeCloseTo(4.1 / 8.5, 9);
-    expect(cell("8 ft of 8 in", 2)).toBeCloseTo(((8 * 8) / 12) * 3.5, 9);
+    expect(cell("10 ft of 10 in", 2)).toBeCloseTo(((10 * 10) / 12) * 3.5, 9);
   });
 
   it("sawing bill: 80 ft and 48.875 ft at 0.55, and a blade for 28", async () => {

@@ -59,7 +59,17 @@ describe("the sheet Cut plan of the sample workbook", () => {
     const [first, last] = [...moved.matchAll(/\$A\$(\d+)|\$B\$(\d+)/g)].map(([, a, b]) => Number(a ?? b));
     expect(last! - first!).toBe(8);
     const names = Array.from({ length: 9 }, (_, i) => saved.value(SHEET, `A${first! + i}`));
-    expect(names).toEqual(["trim", "minimum width", "bed clearance", "cant widths", "", "", "", "", "first cut"]);
+    expect(names).toEqual([
+      "large end",
+      "trim",
+      "minimum width",
+      "bed clearance",
+      "cant widths",
+      "",
+      "",
+      "",
+      "first cut",
+    ]);
   });
 
   it("has its passes printed as the head's scale reads, one beside each blade height", () => {
@@ -71,6 +81,6 @@ describe("the sheet Cut plan of the sample workbook", () => {
         FRACTION([[saved.value("Pass list", `D${row}`)]], [[64]]),
       );
     expect(saved.value("Pass list", `A${passes.at(-1)! + 1}`)).toBe("");
-    expect(saved.value("Pass list", "A9")).toBe("29-27/32");
+    expect(saved.value("Pass list", "A9")).toBe("31-7/16");
   });
 });

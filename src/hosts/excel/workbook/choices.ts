@@ -1,7 +1,7 @@
 import { freeSheetName } from "../../../sheets/ready/free-name";
-import { LISTS } from "../../../sheets/ready/lists";
-import type { LaidOut } from "../../../sheets/ready/laid-out";
-import type { ListName } from "../../../sheets/ready/ready-sheet";
+import { isListOfOurs, LISTS } from "../../../sheets/lists";
+import type { LaidOut } from "../../../sheets/laid-out";
+import type { ListName } from "../../../sheets/definition";
 
 /** A list in the rule itself may be no longer than this, commas and all. */
 const LONGEST_INLINE = 255;
@@ -16,7 +16,7 @@ export async function addChoices(
   sheet: Excel.Worksheet,
   choices: LaidOut["choices"],
 ): Promise<void> {
-  for (const list of new Set(choices.map((choice) => choice.list))) {
+  for (const list of new Set(choices.map((choice) => choice.list).filter(isListOfOurs))) {
     const source = await sourceOf(list, context);
     for (const { address } of choices.filter((choice) => choice.list === list)) {
       const validation = sheet.getRange(address).dataValidation;

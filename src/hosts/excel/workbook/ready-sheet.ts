@@ -1,9 +1,9 @@
 import { blocksOf, type Block } from "../../../sheets/ready/blocks";
 import { columnLetters } from "../../../formula/addresses";
 import { freeSheetName, freeTableName } from "../../../sheets/ready/free-name";
-import { laidOut, type LaidOut } from "../../../sheets/ready/laid-out";
-import { LOOKS, type Appearance } from "../../../sheets/ready/looks";
-import type { ReadySheet } from "../../../sheets/ready/ready-sheet";
+import { laidOut, type LaidOut } from "../../../sheets/laid-out";
+import { LOOKS, type Appearance } from "../../../sheets/looks";
+import type { TableSheet } from "../../../sheets/definition";
 import { addChoices } from "./choices";
 import { inWorkbook, mustSupport } from "./in-workbook";
 
@@ -14,7 +14,7 @@ const TITLE_HEIGHT = 24;
 const NOTE_LINES = 3;
 
 /** Adds a ready sheet to the workbook, under a name that is free, and shows it. */
-export function addReadySheet(definition: ReadySheet): Promise<string> {
+export function addReadySheet(definition: TableSheet): Promise<string> {
   return inWorkbook(async (context) => {
     mustSupport("1.9", "ready sheets");
     const drawn = laidOut(definition, await freeNames(definition, context), "table");
@@ -31,7 +31,7 @@ export function addReadySheet(definition: ReadySheet): Promise<string> {
   });
 }
 
-async function freeNames(definition: ReadySheet, context: Excel.RequestContext) {
+async function freeNames(definition: TableSheet, context: Excel.RequestContext) {
   const { worksheets, tables, names } = context.workbook;
   for (const collection of [worksheets, tables, names]) collection.load("items/name");
   await context.sync();

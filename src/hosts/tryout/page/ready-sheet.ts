@@ -1,6 +1,6 @@
 import type { ICellData, IStyleData, IWorksheetData } from "@univerjs/core";
-import type { LaidOut, Placed } from "../../../sheets/ready/laid-out";
-import { LOOKS, type Appearance } from "../../../sheets/ready/looks";
+import type { LaidOut, Placed } from "../../../sheets/laid-out";
+import { LOOKS, type Appearance } from "../../../sheets/looks";
 
 /** The engine's codes: kinds of cells, wrapped text, text at the top, thin lines. */
 const [TEXT, NUMBER] = [1, 2];

@@ -1,6 +1,6 @@
 import { freeSheetName } from "../../../sheets/ready/free-name";
-import { laidOut } from "../../../sheets/ready/laid-out";
-import type { ReadySheet } from "../../../sheets/ready/ready-sheet";
+import { laidOut } from "../../../sheets/laid-out";
+import type { TableSheet } from "../../../sheets/definition";
 import { sheetNameOf, sheetPrefixOf } from "../../pane/address";
 import { Refusal, type SheetHost } from "../../pane/sheet-host";
 import { cellAnswer } from "../../../engine/answers";
@@ -50,7 +50,7 @@ export function gridHost(grid: Grid): SheetHost {
     );
   }
 
-  async function addReadySheet(definition: ReadySheet): Promise<string> {
+  async function addReadySheet(definition: TableSheet): Promise<string> {
     const taken = book()
       .getSheets()
       .map((sheet) => sheet.getSheetName());

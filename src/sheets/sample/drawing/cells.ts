@@ -4,6 +4,7 @@ import { type Answer, placeOf } from "../draft";
 import { ADD_IN } from "../../../catalog/about/add-in";
 import { functionsOf } from "../../../formula/functions";
 import { storedFormula } from "../../../formula/stored";
+import { isListOfOurs, LIST_NAMES } from "../../lists";
 import { type Page, put } from "./page";
 import { type CellStyle, COMPUTED, ENTRY, KEY } from "./style";
 
@@ -118,7 +119,7 @@ export function nameCells({ draft, sheet }: Page, name: string, block: Block): v
 /** Lets other spellings through with a question, for the functions read more spellings than the list shows. */
 export function chooseFrom(list: string): Choices {
   return {
-    list,
+    list: isListOfOurs(list) ? LIST_NAMES[list] : list,
     title: "Not in the list",
     question: "The list holds the names this workbook knows. Keep what you typed?",
   };

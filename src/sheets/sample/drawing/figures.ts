@@ -18,7 +18,7 @@ export interface Line extends CellOptions {
 }
 
 /** Columns of a sheet of figures: label, figure, unit, how, caution. */
-export const FIGURE_WIDTHS = [38, 16, 13, 62, 52];
+export const FIGURE_WIDTHS = [36, 13, 12, 52, 44];
 
 export function figureHeader(page: Page, row: number): void {
   ["What", "Figure", "Unit", "How it is worked out, or where it comes from", "Caution"].forEach((text, i) =>
@@ -43,7 +43,7 @@ function drawLine(page: Page, row: number, line: Line): void {
   setHeight(
     page,
     row,
-    15.5 * Math.max(1, linesOf(line.label, 40), linesOf(line.formula ?? line.says, 72), linesOf(line.caution, 50)),
+    15.5 * Math.max(1, linesOf(line.label, 34), linesOf(line.formula ?? line.says, 52), linesOf(line.caution, 42)),
   );
 }
 

@@ -1,6 +1,7 @@
 import { blockOf, columnLetters } from "../../../formula/addresses";
 import { cellIn, newSheet, type Content, type Sheet } from "../../../xlsx/write/book";
 import type { Draft } from "../draft";
+import { pagesAcross } from "./paper";
 import { CAUTION, type CellStyle, HEADING, LEAD, LINK, OVER, PROSE, TITLE } from "./style";
 
 /** One sheet of the workbook, and the draft it belongs to. */
@@ -20,24 +21,35 @@ export interface PageSetup {
   /** Height of the lead in lines. */
   leadLines?: number;
   landscape?: boolean;
-  /** Printed on one page, however long. */
+  /** Printed on one page: it must be short enough for that. */
   onePage?: boolean;
+  /** Columns, counted from 0, that begin another page; and whether the first column is printed again there. */
+  pages?: { startAt: readonly number[]; namesRows?: boolean };
 }
 
 /** A new sheet with its title, what it is for, and our print set-up. */
 export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
-  const sheet = newSheet(name, {
-    landscape: setup.landscape !== false,
-    onePage: setup.onePage ?? false,
-    footer: "&LBole sample workbook, all data invented&C&A&RPage &P of &N",
-  });
-  sheet.widths = [...setup.widths];
-  draft.book.sheets.push(sheet);
-  const page = { draft, sheet, lastColumn: columnLetters(setup.widths.length - 1), prose: proseSpan(setup.widths) };
+  const page = blankPage(draft, name, setup.widths, setup.landscape === false);
+  page.sheet.print.onePage = setup.onePage ?? false;
+  if (setup.pages) {
+    pagesAcross(page.sheet, setup.pages.startAt, setup.pages.namesRows);
+    page.prose = proseSpan(setup.widths.slice(0, setup.pages.startAt[0]));
+  }
   put(page, "A1", setup.title, TITLE);
   setHeight(page, 1, 28);
   prose(page, 2, setup.lead, LEAD, setup.leadLines ?? 2);
   return page;
+}
+
+/** Says whose data it is; a form that a person would use again bears its own. */
+const FOOTER = "&L&10The sample yard, Nora and Emil: all data invented&C&10&A&R&10Page &P of &N";
+
+/** A new sheet with its columns and our print set-up, and nothing on it. */
+export function blankPage(draft: Draft, name: string, widths: readonly number[], upright: boolean): Page {
+  const sheet = newSheet(name, { landscape: !upright, onePage: false, footer: FOOTER });
+  sheet.widths = [...widths];
+  draft.book.sheets.push(sheet);
+  return { draft, sheet, lastColumn: columnLetters(widths.length - 1), prose: proseSpan(widths) };
 }
 
 /** About as many characters as a small screen shows beside each other. */

@@ -1,25 +1,12 @@
 import { blockOf, columnLetters } from "../../../formula/addresses";
-import { cellIn, type Content } from "../../../xlsx/write/book";
+import { cellIn } from "../../../xlsx/write/book";
 import { ADD_IN } from "../../../catalog/about/add-in";
 import { functionsOf } from "../../../formula/functions";
 import { storedFormula } from "../../../formula/stored";
+import type { Column, Row } from "../../definition";
 import { chooseFrom, entry, figure } from "./cells";
 import { freeze, type Page, put, repeatRows, setHeight } from "./page";
 import { HEADER, SMALL } from "./style";
-
-/** A column of a table: typed in (its values come from the rows under `from`) or computed by a formula. */
-export interface Column {
-  header: string;
-  format?: string;
-  /** Key of the row's value. */
-  from?: string;
-  /** Formula of a computed column, as typed in Excel. */
-  formula?: string;
-  /** Defined name of the list to choose from. */
-  list?: string;
-}
-
-export type Row = Readonly<Record<string, Content>>;
 
 /**
  * An Excel table at a cell. The row above it names the function that fills each computed column.
@@ -37,13 +24,13 @@ export function drawTable(
   page.sheet.tables.push({
     name,
     block: { top, left, bottom: top + rows.length, right: left + columns.length - 1 },
-    columns: columns.map(({ header, formula }) => ({ name: header, ...(formula && filling(formula, name)) })),
+    columns: columns.map(({ heading, formula }) => ({ name: heading, ...(formula && filling(formula, name)) })),
     filters: rows.length > 12,
   });
   setHeight(page, headings, 33);
   columns.forEach((column, i) => {
     const letter = columnLetters(left + i);
-    put(page, `${letter}${headings}`, column.header, HEADER);
+    put(page, `${letter}${headings}`, column.heading, HEADER);
     if (column.formula) describeColumn(page, `${letter}${headings - 1}`, column.formula);
     rows.forEach((row, j) => fillCell(page, name, `${letter}${headings + 1 + j}`, column, row));
   });
@@ -64,17 +51,17 @@ export function drawMainTable(
   return drawTable(page, `A${headerRow}`, name, columns, rows);
 }
 
-function describeColumn(page: Page, above: string, formula: string): void {
+export function describeColumn(page: Page, above: string, formula: string): void {
   put(page, above, [...new Set(functionsOf(ADD_IN, formula))].join(" "), SMALL);
 }
 
 /** With its formula kept in the table, a column fills itself when the sawyer adds a row. */
-function filling(typed: string, table: string) {
+export function filling(typed: string, table: string) {
   return { formula: storedFormula(ADD_IN, typed, table), array: functionsOf(ADD_IN, typed).length > 0 };
 }
 
 function fillCell(page: Page, table: string, address: string, column: Column, row: Row): void {
   if (column.formula) return figure(page, address, column.formula, { format: column.format, table });
-  entry(page, address, row[column.from ?? column.header] ?? null, { format: column.format });
+  entry(page, address, row[column.heading] ?? null, { format: column.format });
   if (column.list) cellIn(page.sheet, address).choices = chooseFrom(column.list);
 }

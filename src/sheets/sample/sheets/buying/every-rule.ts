@@ -1,7 +1,8 @@
 import type { Draft } from "../../draft";
 import { entry, spill } from "../../drawing/cells";
 import { put, startPage, setHeight } from "../../drawing/page";
-import { FORMAT, HEADER, SMALL, TEXT } from "../../drawing/style";
+import { HEADER, SMALL, TEXT } from "../../drawing/style";
+import { FORMAT } from "../../../formats";
 
 const RULES = "=BOLE.LOGRULES(One_log_dia, One_log_length)";
 
@@ -10,6 +11,7 @@ export function drawEveryRule(draft: Draft): void {
   const page = startPage(draft, "Every rule", {
     title: "Every rule: one log by all of them",
     lead: "Type a log. Percent says how much more or less than International 1/4 a rule gives this log, and favors whom that helps.",
+    pages: { startAt: [6] },
     widths: [22, 13, 20, 12, 12, 46, 13, 13, 48, 54],
   });
   put(page, "A4", "Small end, inches", TEXT);

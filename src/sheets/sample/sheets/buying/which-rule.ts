@@ -1,7 +1,8 @@
 import type { Draft } from "../../draft";
 import { entry, figure, spill } from "../../drawing/cells";
 import { caution, freeze, put, repeatRows, startPage, setLook, merge } from "../../drawing/page";
-import { FORMAT, HEADER, PROSE, SMALL, TEXT } from "../../drawing/style";
+import { HEADER, PROSE, SMALL, TEXT } from "../../drawing/style";
+import { DOLLARS, FORMAT } from "../../../formats";
 
 const RULES = ["Doyle", "Scribner", "International 1/4", "International 1/8"];
 const FIRST = 13;
@@ -17,22 +18,22 @@ export function drawWhichRule(draft: Draft): void {
     leadLines: 3,
   });
   put(page, "A4", "Price per board foot of log", TEXT);
-  entry(page, "D4", 0.85, { format: FORMAT.money, name: "Log_price" });
+  entry(page, "D4", 0.85, { format: DOLLARS.cents, name: "Log_price" });
   put(page, "E4", "invented", SMALL);
   put(page, "A6", "All logs, by rule", HEADER);
   merge(page, "A6:C6");
   RULE_COLUMNS.forEach((column, i) => {
-    entry(page, `${column}6`, RULES[i]!, { list: "Rule_list" });
+    entry(page, `${column}6`, RULES[i]!, { list: "rules" });
     figure(page, `${column}7`, `=SUM(${column}${FIRST}:${column}400)`, { format: FORMAT.whole });
-    figure(page, `${column}8`, `=${column}7*Log_price`, { format: FORMAT.moneyWhole });
-    figure(page, `${column}9`, `=${column}8-$D$8`, { format: FORMAT.moneyWhole });
+    figure(page, `${column}8`, `=${column}7*Log_price`, { format: DOLLARS.whole });
+    figure(page, `${column}9`, `=${column}8-$D$8`, { format: DOLLARS.whole });
   });
   ["Board feet", "Money at that price", "More than the first rule"].forEach((label, i) =>
     put(page, `A${7 + i}`, label, TEXT),
   );
   put(page, "A10", "Money the choice moves", PROSE);
   merge(page, "A10:C10");
-  figure(page, "D10", "=MAX(D8:G8)-MIN(D8:G8)", { format: FORMAT.moneyWhole, key: true, name: "Key_rule_money" });
+  figure(page, "D10", "=MAX(D8:G8)-MIN(D8:G8)", { format: DOLLARS.whole, key: true, name: "Key_rule_money" });
   put(page, "E10", "Agree on the rule before you agree on the price.", SMALL);
 
   const header = FIRST - 1;

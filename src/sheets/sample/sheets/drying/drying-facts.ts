@@ -1,5 +1,5 @@
 import type { Line } from "../../drawing/figures";
-import { FORMAT } from "../../drawing/style";
+import { DOLLARS, FORMAT } from "../../../formats";
 
 /** The yard's air, and how dry the stacks must get. */
 export const SETTINGS: readonly Line[] = [
@@ -62,15 +62,15 @@ export const KILN: readonly Line[] = [
   { label: "Stack in the kiln", value: "D3", name: "Kiln_stack", list: "Stack_list", says: "24 August to 7 September" },
   { label: "Days", value: 14, name: "Kiln_days", says: "invented" },
   { label: "Power, kWh a day", value: 31, name: "Kiln_kwh", says: "invented" },
-  { label: "Price of a kWh", value: 0.16, format: FORMAT.money, name: "Kwh_price", says: "invented" },
-  { label: "Labor", value: 90, format: FORMAT.money, name: "Kiln_labor", says: "loading, watching" },
+  { label: "Price of a kWh", value: 0.16, format: DOLLARS.cents, name: "Kwh_price", says: "invented" },
+  { label: "Labor", value: 90, format: DOLLARS.cents, name: "Kiln_labor", says: "loading, watching" },
   {
     label: "Power in all",
     formula: "=Kiln_days*Kiln_kwh*Kwh_price",
-    format: FORMAT.money,
+    format: DOLLARS.cents,
     name: "Kiln_power",
   },
-  { label: "Cost of the run", formula: "=Kiln_power+Kiln_labor", format: FORMAT.money, name: "Kiln_cost" },
+  { label: "Cost of the run", formula: "=Kiln_power+Kiln_labor", format: DOLLARS.cents, name: "Kiln_cost" },
   {
     label: "Green board feet in it",
     formula: "=SUMIFS(Results[Sawn bf], Results[Stack], Kiln_stack)",

@@ -3,35 +3,37 @@ import { figure } from "../../drawing/cells";
 import { drawFacts } from "../../drawing/facts";
 import { caution, heading, type Page, put, startPage } from "../../drawing/page";
 import { drawStatus } from "../../drawing/status";
-import { FORMAT, HEADER, SMALL, TEXT } from "../../drawing/style";
-import { type Column, drawTable } from "../../drawing/table";
+import { HEADER, SMALL, TEXT } from "../../drawing/style";
+import { FORMAT } from "../../../formats";
+import type { Column } from "../../../definition";
+import { drawTable } from "../../drawing/table";
 import { yardRows } from "../../yard/read";
 import { KILN, SAMPLE_BOARD, SETTINGS } from "./drying-facts";
 
 const STACK_COLUMNS: readonly Column[] = [
-  { header: "Stack", from: "stack" },
-  { header: "What", from: "what" },
-  { header: "Species", from: "species", list: "Species_list" },
-  { header: "Thickness", from: "thickness", format: FORMAT.text, list: "Thickness_list" },
-  { header: "Stacked", from: "start", format: FORMAT.date },
+  { heading: "Stack" },
+  { heading: "What" },
+  { heading: "Species", list: "species" },
+  { heading: "Thickness", format: FORMAT.text, list: "thicknesses" },
+  { heading: "Stacked", format: FORMAT.date },
   {
-    header: "Board feet",
+    heading: "Board feet",
     formula: "=SUMIFS(Results[Sawn bf], Results[Stack], [@Stack])",
     format: FORMAT.whole,
   },
-  { header: "MC at start", from: "mc_start", format: FORMAT.one },
+  { heading: "MC at start", format: FORMAT.one },
   {
-    header: "Last reading",
+    heading: "Last reading",
     formula: "=INDEX(Readings[[D1]:[D4]], ROWS(Readings[Day]), MATCH([@Stack], Readings[[#Headers],[D1]:[D4]], 0))",
     format: FORMAT.one,
   },
   {
-    header: "Water to lose lb",
+    heading: "Water to lose lb",
     formula: "=BOLE.WATERTOLOSE([@Species], [@[Board feet]], [@[MC at start]], Target_mc)",
     format: FORMAT.whole,
   },
   ...["fast", "typical", "slow"].map((bound) => ({
-    header: `Days ${bound}`,
+    heading: `Days ${bound}`,
     formula: `=BOLE.AIRDRYDAYS([@Species], [@Thickness], [@[MC at start]], Target_mc, Yard_temperature, Yard_humidity, "${bound}")`,
     format: FORMAT.whole,
   })),
@@ -40,10 +42,10 @@ const STACK_COLUMNS: readonly Column[] = [
 const STACK_NAMES = ["D1", "D2", "D3", "D4"];
 
 const READING_COLUMNS: readonly Column[] = [
-  { header: "Day", from: "day" },
-  ...STACK_NAMES.map((stack) => ({ header: stack, from: stack, format: FORMAT.one })),
+  { heading: "Day" },
+  ...STACK_NAMES.map((stack) => ({ heading: stack, format: FORMAT.one })),
   {
-    header: "Shown",
+    heading: "Shown",
     formula: "=INDEX([@[D1]:[D4]], MATCH(Stack_shown, Readings[[#Headers],[D1]:[D4]], 0))",
     format: FORMAT.one,
   },
@@ -62,13 +64,13 @@ export function drawDrying(draft: Draft): void {
   const page = startPage(draft, "Drying", {
     title: "Drying: when is it ready",
     lead: "The air sets how dry wood can get in the yard; your own readings say how fast. The forecast fits the drying curve to the readings of each stack and names the day the target is reached.",
-    onePage: true,
-    widths: [31, 24, 20, 11, 12, 11, 12, 20, 14, 13, 13, 13],
+    pages: { startAt: [7] },
+    widths: [33, 24, 20, 11, 12, 11, 12, 20, 14, 13, 13, 13],
   });
   drawStatus(page, "E1");
   drawFacts(page, FACT_COLUMNS, 4, SETTINGS);
   heading(page, 9, "Stacks, and how long tables say they take");
-  drawTable(page, `A${STACKS_HEADER}`, "Stacks", STACK_COLUMNS, yardRows("stacks", ["thickness"]));
+  drawTable(page, `A${STACKS_HEADER}`, "Stacks", STACK_COLUMNS, yardRows("stacks", ["Thickness"]));
   caution(
     page,
     17,
@@ -147,9 +149,9 @@ function drawCurve(page: Page): void {
   const pick = (name: string) => `INDEX(${name}, MATCH(Stack_shown, Stack_list, 0))`;
   const days = Array.from({ length: CURVE_POINTS }, (_, i) => ({ Day: i * CURVE_STEP_DAYS }));
   const columns: Column[] = [
-    { header: "Day" },
+    { heading: "Day" },
     {
-      header: "Forecast",
+      heading: "Forecast",
       formula: `=Yard_emc+(${pick("Curve_starts")}-Yard_emc)*EXP(-${pick("Rates")}*[@Day])`,
       format: FORMAT.one,
     },
@@ -162,7 +164,7 @@ function drawCurve(page: Page): void {
     xTitle: "Days since stacking",
     yTitle: "Moisture, percent",
     from: { column: 3, row: CURVE_HEADER - 2 },
-    to: { column: 12, row: last },
+    to: { column: 7, row: last },
     series: [
       {
         name: "Readings",

@@ -1,13 +1,14 @@
 import type { Draft } from "../../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader } from "../../drawing/figures";
 import { caution, heading, startPage } from "../../drawing/page";
-import { FORMAT } from "../../drawing/style";
-import { type Column, drawTable } from "../../drawing/table";
+import { FORMAT } from "../../../formats";
+import type { Column } from "../../../definition";
+import { drawTable } from "../../drawing/table";
 
 const PLAN_COLUMNS: readonly Column[] = [
-  { header: "Log" },
-  { header: "Weight lb", formula: "=XLOOKUP([@Log], Logs[Log], Logs[Weight lb])", format: FORMAT.whole },
-  { header: "Ahead of axle ft", from: "ahead" },
+  { heading: "Log" },
+  { heading: "Weight lb", formula: "=XLOOKUP([@Log], Logs[Log], Logs[Weight lb])", format: FORMAT.whole },
+  { heading: "Ahead of axle ft" },
 ];
 
 /** Three red and white oak logs on one trailer: over its rating on purpose, to show what the sheet says. */

@@ -1,7 +1,7 @@
+import type { Column, Row, TableSheet } from "../../../definition";
+import { DOLLARS, FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
-import { caution, startPage } from "../../drawing/page";
-import { FORMAT } from "../../drawing/style";
-import { type Column, drawMainTable, type Row } from "../../drawing/table";
+import { drawTableSheet } from "../../drawing/table-sheet";
 
 /** Ratings and empty weights are invented; the plate on the trailer and a scale ticket give the real ones. */
 const VEHICLES: readonly Row[] = [
@@ -24,29 +24,37 @@ const VEHICLES: readonly Row[] = [
 ];
 
 const COLUMNS: readonly Column[] = [
-  { header: "Vehicle" },
-  { header: "Rating lb", format: FORMAT.whole },
-  { header: "Empty lb", format: FORMAT.whole },
-  { header: "Strap limit lb", format: FORMAT.whole },
-  { header: "Per mile", format: FORMAT.money },
-  { header: "Per hour", format: FORMAT.money },
+  { heading: "Vehicle", width: 26 },
+  { heading: "Rating lb", width: 14, format: FORMAT.whole },
+  { heading: "Empty lb", width: 14, format: FORMAT.whole },
+  { heading: "Strap limit lb", width: 16, format: FORMAT.whole },
+  { heading: "Per mile", width: 13, format: DOLLARS.cents },
+  { heading: "Per hour", width: 13, format: DOLLARS.cents },
 ];
-const HEADER_ROW = 6;
+/** The list to choose from has room for vehicles to come. */
+const ROWS_TO_COME = 10;
+
+const FLEET: TableSheet = {
+  title: "Vehicles",
+  heading: "Vehicles: what each may weigh, and what it costs",
+  table: "Vehicles",
+  lead: "Rating and empty weight of each, the limit of one of its straps or chains, and what it costs.",
+  cautions: [
+    "all figures are invented. Take the rating from the plate and the empty weight from a scale ticket; the lowest plate of trailer, axles, tires, hitch and truck rules.",
+  ],
+  settings: [],
+  figures: [],
+  valueColumn: 4,
+  frozenColumns: 0,
+  columns: COLUMNS,
+  examples: VEHICLES,
+  blankRows: 0,
+  print: { upright: true },
+};
 
 /** What each vehicle may weigh, weighs empty, and costs. */
 export function drawVehicles(draft: Draft): void {
-  const page = startPage(draft, "Vehicles", {
-    title: "Vehicles: what each may weigh, and what it costs",
-    lead: "Rating and empty weight of each, the limit of one of its straps or chains, and what it costs.",
-    widths: [26, 14, 14, 16, 13, 13],
-    landscape: false,
-  });
-  caution(
-    page,
-    3,
-    "all figures are invented. Take the rating from the plate and the empty weight from a scale ticket; the lowest plate of trailer, axles, tires, hitch and truck rules.",
-    2,
-  );
-  const last = drawMainTable(page, HEADER_ROW, "Vehicles", COLUMNS, VEHICLES, 0);
-  draft.book.names.push({ name: "Vehicle_list", refersTo: `'Vehicles'!$A$${HEADER_ROW + 1}:$A$${last + 10}` });
+  const { table } = drawTableSheet(draft, FLEET);
+  const vehicles = `$A$${table.headerRow + 1}:$A$${table.lastRow + ROWS_TO_COME}`;
+  draft.book.names.push({ name: "Vehicle_list", refersTo: `'Vehicles'!${vehicles}` });
 }

@@ -1,64 +1,84 @@
+import type { Column, TableSheet } from "../../../definition";
+import { FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
-import { drawFacts } from "../../drawing/facts";
-import { startPage } from "../../drawing/page";
-import { drawStatus } from "../../drawing/status";
-import { FORMAT } from "../../drawing/style";
-import { type Column, drawMainTable } from "../../drawing/table";
+import { drawTableSheet } from "../../drawing/table-sheet";
 import { yardRows } from "../../yard/read";
 
 const COLUMNS: readonly Column[] = [
-  { header: "Piece", from: "piece" },
-  { header: "Log", from: "log" },
-  { header: "Species", from: "species", list: "Species_list" },
-  { header: "Thickness", from: "thickness", format: FORMAT.text, list: "Thickness_list" },
-  { header: "Width", from: "width" },
-  { header: "Length", from: "length", format: FORMAT.text },
-  { header: "Width after kiln", from: "dry_width" },
-  { header: "Surface ft", formula: "=BOLE.SURFACEMEASURE([@Width], [@Length])" },
-  { header: "Tally bf", formula: "=BOLE.TALLY([@Width], [@Length], [@Thickness])", format: FORMAT.whole },
-  { header: "Exact bf", formula: "=BOLE.BOARDFEET([@Thickness], [@Width], [@Length])", format: FORMAT.two },
-  { header: "Green lb", formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Exact bf]])", format: FORMAT.one },
+  { heading: "Piece", width: 8 },
+  { heading: "Log", width: 8 },
+  { heading: "Species", width: 20, list: "species" },
+  { heading: "Thickness", width: 11, format: FORMAT.text, list: "thicknesses" },
+  { heading: "Width", width: 9 },
+  { heading: "Length", width: 10, format: FORMAT.text },
+  { heading: "Width after kiln", width: 11 },
+  { heading: "Surface ft", width: 10, formula: "=BOLE.SURFACEMEASURE([@Width], [@Length])" },
+  { heading: "Tally bf", width: 9, formula: "=BOLE.TALLY([@Width], [@Length], [@Thickness])", format: FORMAT.whole },
+  { heading: "Exact bf", width: 10, formula: "=BOLE.BOARDFEET([@Thickness], [@Width], [@Length])", format: FORMAT.two },
+  { heading: "Green lb", width: 10, formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Exact bf]])", format: FORMAT.one },
   {
-    header: "Width dried",
+    heading: "Width dried",
+    width: 10,
     formula: '=BOLE.DRIEDSIZE([@Species], [@Width], "30%", Dried_to)',
     format: FORMAT.two,
   },
   {
-    header: "Net tally bf",
+    heading: "Net tally bf",
+    width: 10,
     formula: "=IF([@[Width after kiln]]>0, BOLE.TALLY([@[Width after kiln]], [@Length], [@Thickness]), 0)",
     format: FORMAT.whole,
   },
-  { header: "Product", formula: '=[@Species]&" "&[@Thickness]&" board"' },
-  { header: "Invoice", formula: '=XLOOKUP([@Piece], Lines[Piece], Lines[Invoice], "in stock")' },
+  { heading: "Product", width: 27, formula: '=[@Species]&" "&[@Thickness]&" board"' },
+  { heading: "Invoice", width: 11, formula: '=XLOOKUP([@Piece], Lines[Piece], Lines[Invoice], "in stock")' },
 ];
 
 const ONE_CALL = '=BOLE.TALLY(FILTER(Boards[Width], Boards[Log]="L02"), 10, "4/4")';
 
-/** Square-edged boards piece by piece: as graders tally, exactly, and once more after the kiln. */
-export function drawBoards(draft: Draft): void {
-  const page = startPage(draft, "Boards", {
-    title: "Boards: what came out square-edged",
-    lead: "Widths in inches, lengths in feet. Thickness is typed as the trade says it: 4/4, 5/4, 8/4 (the column is formatted as Text, so that it stays what you typed). Tally counts whole surface feet of each board, as graders do; exact does not round. Boards from the kiln are measured again and sold by that net tally.",
-    widths: [9, 8, 20, 11, 9, 10, 11, 16, 10, 12, 14, 13, 11, 27, 11],
-  });
-  drawStatus(page, "H1");
-  drawFacts(page, { label: "A", value: "D", says: "E" }, 4, [
+const BOARDS: TableSheet = {
+  title: "Boards",
+  heading: "Boards: what came out square-edged",
+  table: "Boards",
+  lead: "Widths in inches, lengths in feet. Thickness is typed as the trade says it: 4/4, 5/4, 8/4 (the column is formatted as Text, so that it stays what you typed). Tally counts whole surface feet of each board, as graders do; exact does not round. Boards from the kiln are measured again and sold by that net tally.",
+  cautions: [],
+  settings: [
     {
       label: "Boards dry to",
+      kind: "text",
       value: "8%",
       name: "Dried_to",
-      format: FORMAT.text,
-      says: "wood shrinks from about 30 % down, so the dried width starts there",
+      note: "wood shrinks from about 30 % down, so the dried width starts there",
     },
-    ...[
-      { label: "All boards, tallied", formula: "=SUM(Boards[Tally bf])", name: "Key_board_tally", says: "board feet" },
-      {
-        label: "All boards, exact",
-        formula: "=SUM(Boards[Exact bf])",
-        says: "board feet: what rounding to the foot moves",
-      },
-      { label: "Log L02 in one call", formula: ONE_CALL, says: ONE_CALL, array: true },
-    ].map((total) => ({ ...total, format: FORMAT.whole, key: true })),
-  ]);
-  drawMainTable(page, 10, "Boards", COLUMNS, yardRows("boards", ["thickness"]));
+  ],
+  figures: [
+    {
+      label: "All boards, tallied",
+      formula: "=SUM(Table[Tally bf])",
+      format: FORMAT.whole,
+      note: "board feet",
+      name: "Key_board_tally",
+    },
+    {
+      label: "All boards, exact",
+      formula: "=SUM(Table[Exact bf])",
+      format: FORMAT.whole,
+      note: "board feet: what rounding to the foot moves",
+    },
+    {
+      label: "Log L02 in one call",
+      formula: ONE_CALL,
+      format: FORMAT.whole,
+      note: "board feet by TALLY over the boards of one log",
+    },
+  ],
+  valueColumn: 4,
+  frozenColumns: 1,
+  columns: COLUMNS,
+  examples: yardRows("boards", ["Thickness"]),
+  blankRows: 0,
+  print: { newPageAt: ["Green lb"] },
+};
+
+/** Square-edged boards piece by piece: as graders tally, exactly, and once more after the kiln. */
+export function drawBoards(draft: Draft): void {
+  drawTableSheet(draft, BOARDS);
 }

@@ -1,82 +1,101 @@
+import type { Column, TableSheet } from "../../../definition";
+import { DOLLARS, FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
-import { drawFacts } from "../../drawing/facts";
-import { startPage } from "../../drawing/page";
-import { FORMAT } from "../../drawing/style";
-import { type Column, drawMainTable } from "../../drawing/table";
+import { drawTableSheet } from "../../drawing/table-sheet";
 import { yardRows } from "../../yard/read";
 
 const ofLog = (column: string) => `XLOOKUP([@Log], Logs[Log], Logs[${column}])`;
 
 const COLUMNS: readonly Column[] = [
-  { header: "Log", from: "log" },
-  { header: "Species", formula: `=${ofLog("Species")}` },
-  { header: "Sawn", from: "sawn", format: FORMAT.date },
-  { header: "Stack", from: "stack", list: "Stack_list" },
-  { header: "Scaled bf", formula: `=${ofLog("Net")}`, format: FORMAT.whole },
+  { heading: "Log", width: 8 },
+  { heading: "Species", width: 20, formula: `=${ofLog("Species")}` },
+  { heading: "Sawn", width: 12, format: FORMAT.date },
+  { heading: "Stack", width: 8, list: "Stack_list" },
+  { heading: "Scaled bf", width: 10, formula: `=${ofLog("Net")}`, format: FORMAT.whole },
   {
-    header: "Sawn bf",
+    heading: "Sawn bf",
+    width: 10,
     formula: "=SUMIFS(Boards[Tally bf], Boards[Log], [@Log])+SUMIFS(Slabs[Board feet], Slabs[Log], [@Log])",
     format: FORMAT.whole,
   },
-  { header: "Overrun %", formula: "=BOLE.OVERRUN([@[Sawn bf]], [@[Scaled bf]])", format: FORMAT.one },
-  { header: "bf per ft3", formula: `=BOLE.RECOVERY([@[Sawn bf]], ${ofLog("Cubic ft")})`, format: FORMAT.two },
-  { header: "Hours", from: "hours" },
-  { header: "Blades", from: "blades", format: FORMAT.moneyWhole },
-  { header: "Log cost", formula: `=${ofLog("Paid")}+[@Blades]`, format: FORMAT.moneyWhole },
-  { header: "Haul", formula: "=XLOOKUP([@Log], Story[Log], Story[Haul])", format: FORMAT.money },
+  { heading: "Overrun %", width: 10, formula: "=BOLE.OVERRUN([@[Sawn bf]], [@[Scaled bf]])", format: FORMAT.one },
   {
-    header: "Kiln",
+    heading: "bf per ft3",
+    width: 10,
+    formula: `=BOLE.RECOVERY([@[Sawn bf]], ${ofLog("Cubic ft")})`,
+    format: FORMAT.two,
+  },
+  { heading: "Hours", width: 8 },
+  { heading: "Blades", width: 9, format: DOLLARS.whole },
+  { heading: "Log cost", width: 10, formula: `=${ofLog("Paid")}+[@Blades]`, format: DOLLARS.whole },
+  { heading: "Haul", width: 10, formula: "=XLOOKUP([@Log], Story[Log], Story[Haul])", format: DOLLARS.cents },
+  {
+    heading: "Kiln",
+    width: 10,
     formula: "=IF([@Stack]=Kiln_stack, Kiln_cost*[@[Sawn bf]]/Kiln_green, 0)",
-    format: FORMAT.money,
+    format: DOLLARS.cents,
   },
   {
-    header: "Cost so far",
+    heading: "Cost so far",
+    width: 12,
     formula: "=[@[Log cost]]+[@Haul]+[@Hours]*Saw_rate+[@Kiln]",
-    format: FORMAT.money,
+    format: DOLLARS.cents,
   },
   {
-    header: "Cost per bf",
+    heading: "Cost per bf",
+    width: 10,
     formula: "=BOLE.BOARDCOST([@[Log cost]], [@Haul], [@Hours], Saw_rate, [@Kiln], [@[Sawn bf]])",
     format: FORMAT.two,
   },
 ];
 
-/** What each sawn log gave, against its scale, and what a board foot of it cost so far. */
-export function drawLogResults(draft: Draft): void {
-  const page = startPage(draft, "Log results", {
-    title: "Log results: what each log gave and cost",
-    lead: "Sawn feet come from Boards and Slabs, scaled feet from the log book. Overrun says how far the saw beat the scale by the rule chosen there. A log of the kiln's stack bears its share of the kiln.",
-    widths: [26, 21, 12, 9, 11, 11, 11, 11, 9, 10, 10, 11, 11, 13, 12],
-  });
-  drawFacts(page, { label: "A", value: "B", says: "C" }, 4, [
+const RESULTS: TableSheet = {
+  title: "Log results",
+  heading: "Log results: what each log gave and cost",
+  table: "Results",
+  lead: "Sawn feet come from Boards and Slabs, scaled feet from the log book. Overrun says how far the saw beat the scale by the rule chosen there. A log of the kiln's stack bears its share of the kiln.",
+  cautions: [],
+  settings: [
     {
       label: "An hour at the mill",
+      kind: "number",
       value: 55,
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       name: "Saw_rate",
-      says: "invented: both partners, fuel, upkeep; the year's fixed costs stand on the sheet Money",
+      note: "invented: both partners, fuel, upkeep; the fixed costs of the year stand on the sheet Money",
     },
+  ],
+  figures: [
     {
       label: "All sawn, board feet",
-      formula: "=SUM(Results[Sawn bf])",
+      formula: "=SUM(Table[Sawn bf])",
       format: FORMAT.whole,
-      key: true,
+      note: "",
       name: "Key_sawn_feet",
     },
     {
       label: "Overrun of all, percent",
-      formula: "=BOLE.OVERRUN(SUM(Results[Sawn bf]), SUM(Results[Scaled bf]))",
+      formula: "=BOLE.OVERRUN(SUM(Table[Sawn bf]), SUM(Table[Scaled bf]))",
       format: FORMAT.one,
-      key: true,
+      note: "",
       name: "Key_overrun",
     },
     {
       label: "Dearest board foot",
-      formula: "=MAX(Results[Cost per bf])",
-      format: FORMAT.money,
-      key: true,
+      formula: "=MAX(Table[Cost per bf])",
+      format: DOLLARS.cents,
+      note: "",
       name: "Key_dearest_foot",
     },
-  ]);
-  drawMainTable(page, 10, "Results", COLUMNS, yardRows("sawing"));
+  ],
+  valueColumn: 3,
+  frozenColumns: 1,
+  columns: COLUMNS,
+  examples: yardRows("sawing"),
+  blankRows: 0,
+};
+
+/** What each sawn log gave, against its scale, and what a board foot of it cost so far. */
+export function drawLogResults(draft: Draft): void {
+  drawTableSheet(draft, RESULTS);
 }

@@ -2,7 +2,8 @@ import type { Draft } from "../../draft";
 import { figure } from "../../drawing/cells";
 import { drawFacts } from "../../drawing/facts";
 import { type Page, printOnly, put, startPage, setHeight, setLook } from "../../drawing/page";
-import { type CellStyle, FORMAT, TEXT, TICKET_EDGE } from "../../drawing/style";
+import { type CellStyle, TEXT, TICKET_EDGE } from "../../drawing/style";
+import { DOLLARS, FORMAT } from "../../../formats";
 
 const TICKETS = 8;
 const FIRST_TICKET_ROW = 11;
@@ -41,13 +42,13 @@ const LINES: readonly TicketLine[] = [
   {
     label: "Price of a bf",
     value: (piece) =>
-      `XLOOKUP(${ofSlab(piece, "Product")}&", "&Tickets_state, Prices[Sold as], Prices[Price asked], "not in the price list")`,
-    format: FORMAT.money,
+      `XLOOKUP(${ofSlab(piece, "Product")}&", "&Tickets_state, Prices[Sold as], Prices[Asked], "not in the price list")`,
+    format: DOLLARS.cents,
   },
   {
     label: "Price",
     value: (_, cell) => `IF(ISNUMBER(${cell(6)}), BOLE.LINEAMOUNT(${cell(5)}, ${cell(6)}), "ask")`,
-    format: FORMAT.money,
+    format: DOLLARS.cents,
   },
 ];
 
@@ -69,7 +70,7 @@ export function drawSlabTickets(draft: Draft): void {
   });
   drawFacts(page, { label: "A", value: "B", says: "D" }, 4, [
     { label: "Slabs of log", value: "L01", name: "Tickets_log", says: "a log of the sheet Slabs" },
-    { label: "Sold", value: "green", name: "Tickets_state", list: "State_list", says: "a state of the price list" },
+    { label: "Sold", value: "green", name: "Tickets_state", list: "states", says: "a state of the price list" },
     {
       label: "From its slab",
       value: 1,

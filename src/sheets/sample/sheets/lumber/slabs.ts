@@ -1,74 +1,89 @@
+import type { Column, TableSheet } from "../../../definition";
+import { FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
-import { figure } from "../../drawing/cells";
-import { drawFacts } from "../../drawing/facts";
-import { put, startPage, setHeight } from "../../drawing/page";
-import { drawStatus } from "../../drawing/status";
-import { FORMAT, HEADER } from "../../drawing/style";
-import { type Column, drawMainTable } from "../../drawing/table";
+import { drawTableSheet } from "../../drawing/table-sheet";
 import { yardRows } from "../../yard/read";
 
 const METHODS = ["mean", "middle", "narrow", "third", "simpson"];
-const METHOD_COLUMNS = ["N", "O", "P", "Q", "R"];
+const BY_METHOD = METHODS.map((method) => `{All by ${method}}`).join(", ");
 const byMethod = (method: string) => `=BOLE.SLABFEET([@Thickness], [@[W1]:[W3]], [@Length], ${method})`;
 
 const COLUMNS: readonly Column[] = [
-  { header: "Piece", from: "piece" },
-  { header: "Log", from: "log" },
-  { header: "Species", from: "species", list: "Species_list" },
-  { header: "Thickness", from: "thickness", format: FORMAT.text, list: "Thickness_list" },
-  { header: "W1", from: "w1" },
-  { header: "W2", from: "w2" },
-  { header: "W3", from: "w3" },
-  { header: "Length", from: "length", format: FORMAT.text },
-  { header: "Board feet", formula: byMethod("Slab_method"), format: FORMAT.two },
-  { header: "Face ft2", formula: "=BOLE.SLABAREA([@[W1]:[W3]], [@Length])", format: FORMAT.two },
-  { header: "Green lb", formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Board feet]])", format: FORMAT.whole },
-  { header: "Product", formula: '=[@Species]&" "&[@Thickness]&" slab"' },
-  { header: "Invoice", formula: '=XLOOKUP([@Piece], Lines[Piece], Lines[Invoice], "in stock")' },
-  ...METHODS.map((method) => ({ header: `By ${method}`, formula: byMethod(`"${method}"`), format: FORMAT.two })),
+  { heading: "Piece", width: 8 },
+  { heading: "Log", width: 8 },
+  { heading: "Species", width: 20, list: "species" },
+  { heading: "Thickness", width: 11, format: FORMAT.text, list: "thicknesses" },
+  { heading: "W1", width: 8 },
+  { heading: "W2", width: 8 },
+  { heading: "W3", width: 8 },
+  { heading: "Length", width: 10, format: FORMAT.text },
+  { heading: "Board feet", width: 10, formula: byMethod("Slab_method"), format: FORMAT.two },
+  { heading: "Face ft2", width: 10, formula: "=BOLE.SLABAREA([@[W1]:[W3]], [@Length])", format: FORMAT.two },
+  { heading: "Green lb", width: 10, formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Board feet]])", format: FORMAT.whole },
+  { heading: "Product", width: 25, formula: '=[@Species]&" "&[@Thickness]&" slab"' },
+  { heading: "Invoice", width: 10, formula: '=XLOOKUP([@Piece], Lines[Piece], Lines[Invoice], "in stock")' },
+  ...METHODS.map((method) => ({
+    heading: `By ${method}`,
+    width: 10,
+    formula: byMethod(`"${method}"`),
+    format: FORMAT.two,
+  })),
 ];
 
-/** Live-edge slabs by the custom chosen, with the other customs beside it. */
-export function drawSlabs(draft: Draft): void {
-  const page = startPage(draft, "Slabs", {
-    title: "Slabs: what came out live-edged",
-    lead: "Widths of the narrow face in inches, at equal steps along the slab. No authority says how a live-edge slab is measured, and the customs differ, as the last columns show: choose one, print it on the ticket and the bill, and keep to it.",
-    widths: [9, 8, 20, 11, 8, 8, 8, 10, 11, 10, 14, 25, 10, 11, 11, 11, 11, 12],
-  });
-  drawStatus(page, "H1");
-  drawFacts(page, { label: "A", value: "D", says: "E" }, 4, [
+const SLABS: TableSheet = {
+  title: "Slabs",
+  heading: "Slabs: what came out live-edged",
+  table: "Slabs",
+  lead: "Widths of the narrow face in inches, at equal steps along the slab. No authority says how a live-edge slab is measured, and the customs differ, as the last columns show: choose one, print it on the ticket and the bill, and keep to it.",
+  cautions: [],
+  settings: [
     {
       label: "Our way of measuring a slab",
+      kind: "text",
       value: "mean",
       name: "Slab_method",
       list: "Method_list",
-      says: "mean, middle, narrow, third (from the narrow end) or simpson",
+      note: "mean, middle, narrow, third (from the narrow end) or simpson",
     },
+  ],
+  figures: [
     {
-      label: "All slabs, board feet our way",
-      formula: "=SUM(Slabs[Board feet])",
+      label: "All slabs, our way",
+      formula: "=SUM(Table[Board feet])",
       format: FORMAT.whole,
-      key: true,
+      note: "board feet",
       name: "Key_slab_feet",
     },
+    ...METHODS.map((method) => ({
+      label: `All by ${method}`,
+      formula: `=SUM(Table[By ${method}])`,
+      format: FORMAT.whole,
+      note: "board feet",
+    })),
     {
       label: "Share the choice of way moves",
-      formula: "=MAX(N7:R7)/MIN(N7:R7)-1",
+      formula: `=MAX(${BY_METHOD})/MIN(${BY_METHOD})-1`,
       format: FORMAT.share,
-      key: true,
+      note: "",
       name: "Key_slab_custom",
     },
     {
       label: "Heaviest slab, lb",
-      formula: "=MAX(Slabs[Green lb])",
+      formula: "=MAX(Table[Green lb])",
       format: FORMAT.whole,
-      says: "get help or a machine: this is the weight off the saw",
+      note: "get help or a machine: this is the weight off the saw",
     },
-  ]);
-  setHeight(page, 6, 31);
-  METHODS.forEach((method, i) => {
-    put(page, `${METHOD_COLUMNS[i]}6`, `all by ${method}`, HEADER);
-    figure(page, `${METHOD_COLUMNS[i]}7`, `=SUM(Slabs[By ${method}])`, { format: FORMAT.whole });
-  });
-  drawMainTable(page, 10, "Slabs", COLUMNS, yardRows("slabs", ["thickness"]));
+  ],
+  valueColumn: 4,
+  figuresFrom: { label: 9, value: 12 },
+  frozenColumns: 1,
+  columns: COLUMNS,
+  examples: yardRows("slabs", ["Thickness"]),
+  blankRows: 0,
+  print: { newPageAt: ["Green lb"] },
+};
+
+/** Live-edge slabs by the custom chosen, with the other customs beside it. */
+export function drawSlabs(draft: Draft): void {
+  drawTableSheet(draft, SLABS);
 }

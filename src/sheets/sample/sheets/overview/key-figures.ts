@@ -1,4 +1,4 @@
-import { FORMAT } from "../../drawing/style";
+import { DOLLARS, FORMAT } from "../../../formats";
 
 /** A figure of another sheet that the summary repeats. */
 export interface KeyFigure {
@@ -14,13 +14,13 @@ const key = (label: string, name: string, unit: string, format: string, sheet: s
 };
 
 export const KEY_FIGURES: readonly KeyFigure[] = [
-  key("Billed, before tax", "Key_billed", "", FORMAT.money, "Invoices"),
-  key("Billed for lumber", "Key_lumber_money", "", FORMAT.money, "Log to sale"),
-  key("Profit on the feet sold", "Key_log_profit", "", FORMAT.money, "Log to sale"),
-  key("Logs and lumber left, at cost", "Key_left_at_cost", "", FORMAT.money, "Log to sale"),
+  key("Billed, before tax", "Key_billed", "", DOLLARS.cents, "Invoices"),
+  key("Billed for lumber", "Key_lumber_money", "", DOLLARS.cents, "Log to sale"),
+  key("Profit on the feet sold", "Key_log_profit", "", DOLLARS.cents, "Log to sale"),
+  key("Logs and lumber left, at cost", "Key_left_at_cost", "", DOLLARS.cents, "Log to sale"),
   key("Lumber left", "Key_left_feet", "bf", FORMAT.whole, "Log to sale"),
   key("Net board feet in the log book", "Key_net_board_feet", "bf", FORMAT.whole, "Log book"),
-  key("Money the choice of rule moves", "Key_rule_money", "", FORMAT.moneyWhole, "Which rule"),
+  key("Money the choice of rule moves", "Key_rule_money", "", DOLLARS.whole, "Which rule"),
   key("Heaviest log, by estimate", "Key_heaviest_log", "lb", FORMAT.whole, "Log book"),
   key("Least payload left at worst", "Key_least_payload", "lb", FORMAT.whole, "Loads"),
   key("Board feet of the cut plan", "Key_cut_plan_feet", "bf", FORMAT.one, "Cut plan"),
@@ -32,6 +32,6 @@ export const KEY_FIGURES: readonly KeyFigure[] = [
   key("Share the way of measuring slabs moves", "Key_slab_custom", "", FORMAT.share, "Slabs"),
   key("Walnut slabs reach the target after", "Key_dry_day", "days", FORMAT.whole, "Drying"),
   key("Weight the sample board must reach", "Key_board_weight", "g", FORMAT.whole, "Drying"),
-  key("Most to pay for the log chosen", "Key_bid", "", FORMAT.money, "Money"),
-  key("Cost of a dry board foot", "Key_dry_foot", "", FORMAT.money, "Money"),
+  key("Most to pay for the log chosen", "Key_bid", "", DOLLARS.cents, "Money"),
+  key("Cost of a dry board foot", "Key_dry_foot", "", DOLLARS.cents, "Money"),
 ];

@@ -12,7 +12,8 @@ import {
   setLook,
   merge,
 } from "../../drawing/page";
-import { CAUTION, type CellStyle, COMPUTED, FORMAT, KEY, PROSE, TEXT, UNIT } from "../../drawing/style";
+import { CAUTION, type CellStyle, COMPUTED, KEY, PROSE, TEXT, UNIT } from "../../drawing/style";
+import { FORMAT } from "../../../formats";
 import type { Step } from "../../steps";
 
 /** Wrapped text beside a cell, set off from it. */

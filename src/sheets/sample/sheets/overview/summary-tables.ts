@@ -1,32 +1,34 @@
 import type { Draft } from "../../draft";
 import { heading, put, startPage } from "../../drawing/page";
-import { FORMAT, SMALL } from "../../drawing/style";
-import { type Column, drawTable, type Row } from "../../drawing/table";
+import { SMALL } from "../../drawing/style";
+import { DOLLARS, FORMAT } from "../../../formats";
+import type { Column, Row } from "../../../definition";
+import { drawTable } from "../../drawing/table";
 import { yardRows } from "../../yard/read";
 
 const inMonth = (sum: string, dates: string) =>
   `=SUMIFS(${sum}, ${dates}, ">="&[@Month], ${dates}, "<"&EDATE([@Month], 1))`;
 
 const MONTHS: readonly Column[] = [
-  { header: "Month", format: FORMAT.date },
-  { header: "Name", formula: '=TEXT([@Month], "mmm")' },
+  { heading: "Month", format: FORMAT.date },
+  { heading: "Name", formula: '=TEXT([@Month], "mmm")' },
   {
-    header: "Logs in",
+    heading: "Logs in",
     formula: '=COUNTIFS(Logs[Date], ">="&[@Month], Logs[Date], "<"&EDATE([@Month], 1))',
     format: FORMAT.whole,
   },
-  { header: "Paid for logs", formula: inMonth("Logs[Paid]", "Logs[Date]"), format: FORMAT.moneyWhole },
-  { header: "Scaled bf", formula: inMonth("Logs[Net]", "Logs[Date]"), format: FORMAT.whole },
-  { header: "Sawn bf", formula: inMonth("Results[Sawn bf]", "Results[Sawn]"), format: FORMAT.whole },
-  { header: "Sold bf", formula: inMonth("Lines[From stock bf]", "Lines[Date]"), format: FORMAT.whole },
-  { header: "Billed", formula: inMonth("Lines[Amount]", "Lines[Date]"), format: FORMAT.money },
+  { heading: "Paid for logs", formula: inMonth("Logs[Paid]", "Logs[Date]"), format: DOLLARS.whole },
+  { heading: "Scaled bf", formula: inMonth("Logs[Net]", "Logs[Date]"), format: FORMAT.whole },
+  { heading: "Sawn bf", formula: inMonth("Results[Sawn bf]", "Results[Sawn]"), format: FORMAT.whole },
+  { heading: "Sold bf", formula: inMonth("Lines[From stock bf]", "Lines[Date]"), format: FORMAT.whole },
+  { heading: "Billed", formula: inMonth("Lines[Amount]", "Lines[Date]"), format: DOLLARS.cents },
 ];
 
 const SPECIES: readonly Column[] = [
-  { header: "Species", list: "Species_list" },
-  { header: "Scaled", formula: "=SUMIFS(Logs[Net], Logs[Species], [@Species])", format: FORMAT.whole },
+  { heading: "Species", list: "species" },
+  { heading: "Scaled", formula: "=SUMIFS(Logs[Net], Logs[Species], [@Species])", format: FORMAT.whole },
   {
-    header: "Sawn",
+    heading: "Sawn",
     formula:
       "=SUMIFS(Boards[Tally bf], Boards[Species], [@Species])+SUMIFS(Slabs[Board feet], Slabs[Species], [@Species])",
     format: FORMAT.whole,
@@ -34,22 +36,22 @@ const SPECIES: readonly Column[] = [
 ];
 
 const STOCK: readonly Column[] = [
-  { header: "Product" },
-  { header: "State now", list: "State_list" },
+  { heading: "Product" },
+  { heading: "State now", list: "states" },
   {
-    header: "Sawn in all",
+    heading: "Sawn in all",
     formula:
       "=SUMIFS(Boards[Tally bf], Boards[Product], [@Product])+SUMIFS(Slabs[Board feet], Slabs[Product], [@Product])",
     format: FORMAT.whole,
   },
-  { header: "Sold", formula: "=SUMIFS(Lines[From stock bf], Lines[Product], [@Product])", format: FORMAT.whole },
-  { header: "Left", formula: "=[@[Sawn in all]]-[@Sold]", format: FORMAT.whole },
+  { heading: "Sold", formula: "=SUMIFS(Lines[From stock bf], Lines[Product], [@Product])", format: FORMAT.whole },
+  { heading: "Left", formula: "=[@[Sawn in all]]-[@Sold]", format: FORMAT.whole },
   {
-    header: "List price",
-    formula: '=XLOOKUP([@Product]&", "&[@[State now]], Prices[Sold as], Prices[Price asked])',
-    format: FORMAT.money,
+    heading: "List price",
+    formula: '=XLOOKUP([@Product]&", "&[@[State now]], Prices[Sold as], Prices[Asked])',
+    format: DOLLARS.cents,
   },
-  { header: "Left at list price", formula: "=[@Left]*[@[List price]]", format: FORMAT.moneyWhole },
+  { heading: "Left at list price", formula: "=[@Left]*[@[List price]]", format: DOLLARS.whole },
 ];
 
 const STOCK_ROWS: readonly Row[] = [
@@ -71,7 +73,7 @@ const monthRows = (): Row[] =>
   }));
 
 const speciesRows = (): Row[] =>
-  [...new Set(yardRows("logs").map(({ species }) => String(species)))].sort().map((species) => ({ Species: species }));
+  [...new Set(yardRows("logs").map(({ Species }) => String(Species)))].sort().map((species) => ({ Species: species }));
 
 export const SUMMARY_TABLES = "Summary tables";
 const HEADER_ROW = 6;
@@ -88,6 +90,7 @@ export function drawSummaryTables(draft: Draft): void {
   const page = startPage(draft, SUMMARY_TABLES, {
     title: "Summary tables: months, species, stock",
     lead: "What the charts of the sheet Summary show. Add a month, a species or a product below its table. Stock counts feet as sawn; boards that went through the kiln measure less when they are sold.",
+    pages: { startAt: [9, 13], namesRows: false },
     widths: [13, 9, 9, 12, 12, 12, 12, 14, 3, 22, 12, 12, 3, 30, 19, 12, 12, 12, 12, 14],
   });
   heading(page, 4, "Month by month", "H");

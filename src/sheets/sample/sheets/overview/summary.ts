@@ -3,9 +3,10 @@ import { addChart, type Draft, type Placed } from "../../draft";
 import { entry, figure } from "../../drawing/cells";
 import { heading, link, type Page, put, startPage } from "../../drawing/page";
 import { drawStatus } from "../../drawing/status";
-import { FORMAT, HEADER, SMALL, TEXT, UNIT } from "../../drawing/style";
+import { HEADER, SMALL, TEXT, UNIT } from "../../drawing/style";
+import { DOLLARS, FORMAT } from "../../../formats";
 import { KEY_FIGURES } from "./key-figures";
-import { STORY_FIRST, STORY_LAST } from "./log-to-sale";
+import { STORY_ROWS } from "./log-to-sale";
 import { FIRST_ROW, LAST_ROWS, SUMMARY_TABLES } from "./summary-tables";
 
 const KEYS_ROW = 4;
@@ -16,8 +17,8 @@ export function drawSummary(draft: Draft): void {
   const page = startPage(draft, "Summary", {
     title: "Summary: the yard on one page",
     lead: "Figures of the other sheets and charts of them; the tables behind the charts stand on the sheet Summary tables. Choose the month in the tinted cell.",
-    widths: [40, 14, 10, 15, 3, ...Array.from({ length: 12 }, () => 12)],
-    onePage: true,
+    widths: [40, 14, 10, 15, 3, ...Array.from({ length: 12 }, () => 11)],
+    pages: { startAt: [5], namesRows: false },
   });
   drawStatus(page, "F1");
   drawKeyFigures(page);
@@ -45,11 +46,11 @@ function drawMonth(page: Page): void {
   entry(page, `B${MONTH_ROW + 1}`, june, { format: FORMAT.date, name: "Month_shown", list: "Month_list" });
   const columns = [
     ["Logs that came in", "Logs in", FORMAT.whole, "logs"],
-    ["Paid for them", "Paid for logs", FORMAT.money, ""],
+    ["Paid for them", "Paid for logs", DOLLARS.cents, ""],
     ["Scaled in them", "Scaled bf", FORMAT.whole, "bf"],
     ["Sawn", "Sawn bf", FORMAT.whole, "bf"],
     ["Sold from stock", "Sold bf", FORMAT.whole, "bf"],
-    ["Billed, before tax", "Billed", FORMAT.money, ""],
+    ["Billed, before tax", "Billed", DOLLARS.cents, ""],
   ] as const;
   columns.forEach(([label, column, format, unit], i) => {
     const row = MONTH_ROW + 2 + i;
@@ -62,7 +63,7 @@ function drawMonth(page: Page): void {
 
 const tableRange = (column: string, table: keyof typeof LAST_ROWS) =>
   `${column}${FIRST_ROW}:${column}${LAST_ROWS[table]}`;
-const storyRange = (column: string) => `${column}${STORY_FIRST}:${column}${STORY_LAST}`;
+const storyRange = (column: string) => `${column}${STORY_ROWS.first}:${column}${STORY_ROWS.last}`;
 
 type Bars = Pick<BarChart, "title" | "yTitle" | "names" | "series" | "data" | "stacked">;
 

@@ -26,6 +26,7 @@ export function drawFunctions(draft: Draft, catalog: readonly Entry[]): void {
   const page = startPage(draft, "Functions", {
     title: "Functions: all of them, each with a live example",
     lead: 'Copy an example into your own sheet and put your cells in place of the numbers. Grade says how far to trust the number: published (a standard, a handbook, a law), plain arithmetic, common practice, or from memory. =BOLE.SOURCE("LOGSCALE") prints the formula and its source.',
+    pages: { startAt: [6] },
     widths: WIDTHS,
   });
   HEADINGS.forEach((text, i) => put(page, `${"ABCDEFGHI"[i]}${HEADER_ROW}`, text, HEADER));
@@ -56,12 +57,12 @@ function drawFunction(page: Page, row: number, entry: Entry, place: string | und
   put(page, `A${row}`, entry.name, { ...TEXT, font: { ...TEXT.font, bold: true } });
   for (const [column, text] of Object.entries(texts))
     put(page, `${column}${row}`, text, column === "B" ? PROSE : SMALL_PROSE);
-  if (texts.I) setLook(page, `I${row}`, { ...CAUTION, font: { ...CAUTION.font, size: 9, bold: false } });
+  if (texts.I) setLook(page, `I${row}`, { ...CAUTION, font: { ...CAUTION.font, size: 10, bold: false } });
   if (place) put(page, `E${row}`, { text: "spills: see there", leadsTo: TABLES_SHEET, cell: place }, LINK);
   else if (example) figure(page, `E${row}`, example.formula, { format: formatLike(example.result) });
   const heights = Object.entries(texts).map(([column, text]) => {
-    const lines = Math.ceil(text.length / (WIDTHS["ABCDEFGHI".indexOf(column)]! * (column === "B" ? 0.95 : 1.05)));
-    return lines * (column === "B" ? 15.5 : 12.5);
+    const lines = Math.ceil(text.length / (WIDTHS["ABCDEFGHI".indexOf(column)]! * (column === "B" ? 0.95 : 0.95)));
+    return lines * (column === "B" ? 15.5 : 13.5);
   });
   setHeight(page, row, Math.max(16, ...heights) + 1);
 }
@@ -89,6 +90,7 @@ export function drawFunctionTables(draft: Draft, catalog: readonly Entry[]): voi
   const page = startPage(draft, TABLES_SHEET, {
     title: "Function tables: answers that spill",
     lead: "Each of these functions answers a whole table. Type it into one cell and leave room below and beside it.",
+    pages: { startAt: [6] },
     widths: [26, 24, 24, 22, 22, 24, 22, 16, 12, 48],
   });
   const places = placesOfTables(catalog);

@@ -1,17 +1,18 @@
 import type { Draft } from "../../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader } from "../../drawing/figures";
 import { caution, heading, startPage } from "../../drawing/page";
-import { FORMAT } from "../../drawing/style";
-import { type Column, drawTable } from "../../drawing/table";
+import { DOLLARS, FORMAT } from "../../../formats";
+import type { Column } from "../../../definition";
+import { drawTable } from "../../drawing/table";
 import { drawWhatChanges } from "./what-changes";
 
 const PRODUCTS: readonly Column[] = [
-  { header: "Thickness", format: FORMAT.text, list: "Thickness_list" },
-  { header: "Green size", format: FORMAT.three },
-  { header: "Price", format: FORMAT.money },
+  { heading: "Thickness", format: FORMAT.text, list: "thicknesses" },
+  { heading: "Green size", format: FORMAT.three },
+  { heading: "Price", format: DOLLARS.cents },
 ];
 
-const SETTINGS: readonly Column[] = [{ header: "Setting" }, { header: "Value", format: FORMAT.text }];
+const SETTINGS: readonly Column[] = [{ heading: "Setting" }, { heading: "Value", format: FORMAT.text }];
 
 /** The plan of the log above; the sheet Pass list shows the whole of it. */
 export const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products[], Cut_kerf, Cut_pattern, Settings[])";
@@ -24,7 +25,6 @@ export function drawCutPlan(draft: Draft): void {
     title: "Cut plan: what to get out of one log",
     lead: "One log, one blade, the products you have orders for: settings and products stand at the foot of this sheet, where both lists may grow. The plan is the best there is for them by board feet; the sheet Pass list prints it for the mill.",
     widths: FIGURE_WIDTHS,
-    onePage: true,
   });
   caution(
     page,
@@ -33,20 +33,19 @@ export function drawCutPlan(draft: Draft): void {
   );
   figureHeader(page, 5);
   let row = drawLines(page, 6, "Log and blade", [
+    { label: "Log", value: "L04", name: "Cut_log", says: "one of the log book; its large end stands in the settings" },
     {
       label: "Small end inside bark",
-      value: 29.5,
+      formula: "=XLOOKUP(Cut_log, Logs[Log], Logs[Dia])",
       unit: "in",
+      format: FORMAT.two,
       name: "Cut_diameter",
-      says: "L04 of the log book, northern red oak",
     },
     {
       label: "Length as it lies on the mill",
-      value: "10'3\"",
+      formula: "=XLOOKUP(Cut_log, Logs[Log], Logs[Length])",
       unit: "ft",
-      format: FORMAT.text,
       name: "Cut_length",
-      says: "with its trim",
     },
     {
       label: "Kerf",
@@ -64,7 +63,7 @@ export function drawCutPlan(draft: Draft): void {
       name: "Thin_kerf",
       says: "invented; to see what it would gain",
     },
-    { label: "Pattern", value: "live", name: "Cut_pattern", list: "Pattern_list", says: "live, slab, cant or quarter" },
+    { label: "Pattern", value: "live", name: "Cut_pattern", list: "patterns", says: "live, slab, cant or quarter" },
   ]);
   row = drawLines(page, row, "What comes out", [
     {
@@ -159,6 +158,7 @@ export function drawCutPlan(draft: Draft): void {
   ]);
   heading(page, row, "Settings, sizes in inches: any that the page of CUTPLAN lists", "C");
   const last = drawTable(page, `A${row + 2}`, "Settings", SETTINGS, [
+    { Setting: "large end", Value: "32 1/2" },
     { Setting: "trim", Value: "3" },
     { Setting: "minimum width", Value: "4" },
     { Setting: "bed clearance", Value: "1" },

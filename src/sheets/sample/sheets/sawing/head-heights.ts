@@ -1,7 +1,8 @@
 import type { Draft } from "../../draft";
 import { entry, figure, spill } from "../../drawing/cells";
 import { caution, freeze, put, repeatRows, startPage } from "../../drawing/page";
-import { FORMAT, HEADER, SMALL, TEXT } from "../../drawing/style";
+import { HEADER, SMALL, TEXT } from "../../drawing/style";
+import { FORMAT } from "../../../formats";
 import { THIRTY_SECONDS } from "./cut-plan";
 
 const HEIGHTS = "=BOLE.HEADHEIGHTS(Drop_start, Drop_thickness, Cut_kerf, Drop_count, Drop_bed)";

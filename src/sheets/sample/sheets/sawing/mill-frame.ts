@@ -1,5 +1,5 @@
 import type { Line } from "../../drawing/figures";
-import { FORMAT } from "../../drawing/style";
+import { FORMAT } from "../../../formats";
 
 /* Every typed figure is invented: none is advice for another mill. */
 

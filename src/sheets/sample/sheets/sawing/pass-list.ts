@@ -2,7 +2,8 @@ import type { Draft } from "../../draft";
 import { shownFormula } from "../../../../formula/stored";
 import { figure, spill } from "../../drawing/cells";
 import { caution, freeze, put, repeatRows, startPage } from "../../drawing/page";
-import { FORMAT, HEADER, SMALL, TEXT, UNIT } from "../../drawing/style";
+import { HEADER, SMALL, TEXT, UNIT } from "../../drawing/style";
+import { FORMAT } from "../../../formats";
 import { PLAN } from "./cut-plan";
 
 const HEADER_ROW = 8;
@@ -16,17 +17,20 @@ export function drawPassList(draft: Draft): void {
   const page = startPage(draft, "Pass list", {
     title: "Pass list: the settings of the saw head",
     lead: "The plan of the log on the sheet Cut plan, in inches; lengths in feet. The first column is the blade height as the head's scale reads it: the sawn face left on the log. The first pass takes the top slab.",
-    widths: [13, 2, 15, 14, 11, 9, 9, 13, 9, 9, 10, 72],
+    widths: [15, 2, 8, 11, 9, 9, 9, 11, 9, 9, 9, 52],
   });
   caution(
     page,
     3,
     "lock out the power before you touch the blade. Dog the log; stand clear of its fall when it is cut free.",
   );
-  put(page, "A5", "Small end, in", TEXT);
-  figure(page, "C5", "=Cut_diameter", { format: FORMAT.two });
-  put(page, "D5", "Kerf, in", UNIT);
-  figure(page, "E5", "=Cut_kerf", { format: FORMAT.four });
+  put(page, "A5", "Log, its ends in", TEXT);
+  figure(page, "C5", "=Cut_log", { key: true });
+  figure(page, "D5", '=BOLE.FRACTION(Cut_diameter)&" / "&BOLE.FRACTION(XLOOKUP(Cut_log, Logs[Log], Logs[Butt]))');
+  put(page, "F5", "Length", UNIT);
+  figure(page, "G5", "=Cut_length");
+  put(page, "H5", "Kerf, in", UNIT);
+  figure(page, "I5", "=Cut_kerf", { format: FORMAT.four });
   put(page, "A6", shownFormula(PLAN), SMALL);
   spill(
     page,

@@ -1,7 +1,8 @@
 import { figure } from "../../drawing/cells";
 import { drawLines, type Line } from "../../drawing/figures";
 import { heading, type Page, put } from "../../drawing/page";
-import { FORMAT, PROSE } from "../../drawing/style";
+import { PROSE } from "../../drawing/style";
+import { FORMAT } from "../../../formats";
 
 /** How many rows of the table Settings go over to the list with another first cut; blank ones say nothing. */
 const SETTINGS_KEPT = 8;

@@ -1,7 +1,8 @@
 import type { Draft } from "../../draft";
 import { entry, figure } from "../../drawing/cells";
 import { type Page, printOnly, prose, put, startPage, setLook, setWidth } from "../../drawing/page";
-import { type CellStyle, COMPUTED, FORMAT, HEADER, KEY, SMALL, TEXT } from "../../drawing/style";
+import { type CellStyle, COMPUTED, HEADER, KEY, SMALL, TEXT } from "../../drawing/style";
+import { DOLLARS, FORMAT } from "../../../formats";
 import { cellIn } from "../../../../xlsx/write/book";
 
 const HEADER_ROW = 9;
@@ -9,14 +10,14 @@ const LINES_SHOWN = 24;
 const FIRST = HEADER_ROW + 1;
 const LAST = HEADER_ROW + LINES_SHOWN;
 
-/** The columns of a line, and where each value stands in the table of lines. */
+/** The columns of a line: those of the table of lines with the same headings. */
 const COLUMNS = [
-  { header: "Piece", from: "Piece" },
-  { header: "Description", from: "Description" },
-  { header: "Quantity", from: "Quantity", format: FORMAT.two },
-  { header: "Unit", from: "Unit" },
-  { header: "Price", from: "Price", format: FORMAT.money },
-  { header: "Amount", from: "Amount", format: FORMAT.money },
+  { heading: "Piece" },
+  { heading: "Description" },
+  { heading: "Quantity", format: FORMAT.two },
+  { heading: "Unit" },
+  { heading: "Price", format: DOLLARS.cents },
+  { heading: "Amount", format: DOLLARS.cents },
 ];
 
 const SET_IN: CellStyle = { across: "left", upright: "top", indent: 1 };
@@ -28,7 +29,7 @@ export function drawInvoiceToPrint(draft: Draft): void {
   const page = startPage(draft, "Invoice to print", {
     title: "Invoice",
     lead: "The sample yard, Nora and Emil. An invented yard.",
-    widths: [17, 56, 12, 12, 14, 15],
+    widths: [15, 50, 11, 9, 12, 13],
     leadLines: 1,
     landscape: false,
     onePage: true,
@@ -43,7 +44,7 @@ export function drawInvoiceToPrint(draft: Draft): void {
     cell.style = { ...cell.style, ...SET_IN };
   }
   drawForTheSawyer(page);
-  COLUMNS.forEach(({ header }, i) => put(page, `${"ABCDEF"[i]}${HEADER_ROW}`, header, HEADER));
+  COLUMNS.forEach(({ heading }, i) => put(page, `${"ABCDEF"[i]}${HEADER_ROW}`, heading, HEADER));
   for (let line = 1; line <= LINES_SHOWN; line++) drawLine(page, line);
   drawTotals(page);
   prose(
@@ -74,10 +75,10 @@ function drawForTheSawyer(page: Page): void {
 /** The lines of an invoice stand together, so the first one's place gives that of the others. */
 function drawLine(page: Page, line: number): void {
   const row = HEADER_ROW + line;
-  COLUMNS.forEach(({ from, format }, i) => {
+  COLUMNS.forEach(({ heading, format }, i) => {
     const address = `${"ABCDEF"[i]}${row}`;
-    const value = `INDEX(Lines[${from}], MATCH(Invoice_shown, Lines[Invoice], 0)+${line - 1})`;
-    figure(page, address, `=IF(${line}>Lines_shown, "", ${from === "Piece" ? `${value}&""` : value})`, { format });
+    const value = `INDEX(Lines[${heading}], MATCH(Invoice_shown, Lines[Invoice], 0)+${line - 1})`;
+    figure(page, address, `=IF(${line}>Lines_shown, "", ${heading === "Piece" ? `${value}&""` : value})`, { format });
     setLook(page, address, format ? { ...COMPUTED, numberFormat: format } : { ...COMPUTED, ...SET_IN });
   });
 }
@@ -87,7 +88,7 @@ function drawTotals(page: Page): void {
   totals.forEach((column, i) => {
     const row = LAST + 1 + i;
     put(page, `E${row}`, column, TEXT);
-    figure(page, `F${row}`, ofInvoice(column), { format: FORMAT.money });
-    setLook(page, `F${row}`, { ...KEY, numberFormat: FORMAT.money });
+    figure(page, `F${row}`, ofInvoice(column), { format: DOLLARS.cents });
+    setLook(page, `F${row}`, { ...KEY, numberFormat: DOLLARS.cents });
   });
 }

@@ -1,68 +1,72 @@
+import type { Column, TableSheet } from "../../../definition";
+import { DOLLARS, FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
-import { drawFacts } from "../../drawing/facts";
-import { caution, startPage } from "../../drawing/page";
-import { FORMAT } from "../../drawing/style";
-import { type Column, drawMainTable } from "../../drawing/table";
+import { drawTableSheet } from "../../drawing/table-sheet";
 import { yardRows } from "../../yard/read";
 
 const COLUMNS: readonly Column[] = [
-  { header: "Invoice", from: "invoice" },
-  { header: "Date", from: "date", format: FORMAT.date },
-  { header: "Customer", from: "customer" },
-  { header: "Tax rate", from: "tax_rate", format: FORMAT.share },
-  { header: "Paid", from: "paid" },
-  { header: "Lines", formula: "=COUNTIFS(Lines[Invoice], [@Invoice])" },
+  { heading: "Invoice", width: 10 },
+  { heading: "Date", width: 12, format: FORMAT.date },
+  { heading: "Customer", width: 18 },
+  { heading: "Tax rate", width: 10, format: FORMAT.share },
+  { heading: "Paid", width: 8 },
+  { heading: "Lines", width: 8, formula: "=COUNTIFS(Lines[Invoice], [@Invoice])" },
   {
-    header: "Sum of lines",
+    heading: "Sum of lines",
+    width: 14,
     formula: "=ROUND(SUMIFS(Lines[Amount], Lines[Invoice], [@Invoice]), 2)",
-    format: FORMAT.money,
+    format: DOLLARS.cents,
   },
   {
-    header: "Tax",
+    heading: "Tax",
+    width: 13,
     formula: "=IF([@[Tax rate]]=0, 0, BOLE.LINEAMOUNT([@[Sum of lines]], [@[Tax rate]]))",
-    format: FORMAT.money,
+    format: DOLLARS.cents,
   },
-  { header: "Total", formula: "=[@[Sum of lines]]+[@Tax]", format: FORMAT.money },
-  { header: "Owed", formula: '=IF([@Paid]="yes", 0, [@Total])', format: FORMAT.money },
+  { heading: "Total", width: 14, formula: "=[@[Sum of lines]]+[@Tax]", format: DOLLARS.cents },
+  { heading: "Owed", width: 13, formula: '=IF([@Paid]="yes", 0, [@Total])', format: DOLLARS.cents },
 ];
 
-/** Each invoice with the sum of its lines, its tax and whether it is paid. */
-export function drawInvoices(draft: Draft): void {
-  const page = startPage(draft, "Invoices", {
-    title: "Invoices: billed, taxed, paid",
-    lead: "One row an invoice. The sum is that of its lines on the sheet Invoice lines; the tax is taken once, on the sum.",
-    widths: [24, 15, 18, 11, 10, 9, 14, 13, 14, 13],
-  });
-  caution(
-    page,
-    3,
-    "the tax rates are invented. What is taxed, and how high, is for the state and an accountant to say.",
-  );
-  drawFacts(page, { label: "A", value: "B", says: "C" }, 4, [
+const INVOICES: TableSheet = {
+  title: "Invoices",
+  heading: "Invoices: billed, taxed, paid",
+  table: "Invoices",
+  lead: "One row an invoice. The sum is that of its lines on the sheet Invoice lines; the tax is taken once, on the sum.",
+  cautions: ["the tax rates are invented. What is taxed, and how high, is for the state and an accountant to say."],
+  settings: [],
+  figures: [
     {
       label: "Billed, before tax",
-      formula: "=SUM(Invoices[Sum of lines])",
-      format: FORMAT.money,
-      key: true,
+      formula: "=SUM(Table[Sum of lines])",
+      format: DOLLARS.cents,
+      note: "",
       name: "Key_billed",
     },
     {
       label: "Paid of it, before tax",
-      formula: '=SUMIFS(Invoices[Sum of lines], Invoices[Paid], "yes")',
-      format: FORMAT.money,
-      key: true,
+      formula: '=SUMIFS(Table[Sum of lines], Table[Paid], "yes")',
+      format: DOLLARS.cents,
+      note: "what the partners share",
       name: "Receipts",
-      says: "what the partners share",
     },
     {
       label: "Still owed, tax included",
-      formula: "=SUM(Invoices[Owed])",
-      format: FORMAT.money,
-      key: true,
+      formula: "=SUM(Table[Owed])",
+      format: DOLLARS.cents,
+      note: "",
       name: "Key_owed",
     },
-  ]);
-  const HEADER_ROW = 9;
-  const last = drawMainTable(page, HEADER_ROW, "Invoices", COLUMNS, yardRows("invoices"));
-  draft.book.names.push({ name: "Invoice_list", refersTo: `'Invoices'!$A$${HEADER_ROW + 1}:$A$${last}` });
+  ],
+  valueColumn: 3,
+  frozenColumns: 1,
+  columns: COLUMNS,
+  examples: yardRows("invoices"),
+  blankRows: 0,
+};
+
+/** Each invoice with the sum of its lines, its tax and whether it is paid. */
+export function drawInvoices(draft: Draft): void {
+  const { table } = drawTableSheet(draft, INVOICES);
+  const numbers = `$A$${table.headerRow + 1}:$A$${table.lastRow}`;
+  draft.book.names.push({ name: "Invoice_list", refersTo: `'Invoices'!${numbers}` });
 }

@@ -1,7 +1,7 @@
 import type { Draft } from "../../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader } from "../../drawing/figures";
 import { caution, startPage } from "../../drawing/page";
-import { FORMAT } from "../../drawing/style";
+import { DOLLARS, FORMAT } from "../../../formats";
 
 const ofKilnStack = (column: string) => `SUMIFS(Results[${column}], Results[Stack], Kiln_stack)`;
 
@@ -29,12 +29,12 @@ export function drawMoney(draft: Draft): void {
       format: FORMAT.whole,
       name: "Bid_yield",
     },
-    { label: "What they sell for", value: 6.5, unit: "per bf", format: FORMAT.money, name: "Bid_price" },
+    { label: "What they sell for", value: 6.5, unit: "per bf", format: DOLLARS.cents, name: "Bid_price" },
     {
       label: "Haul, sawing, drying, metal",
       value: 1.6,
       unit: "per bf",
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       name: "Bid_cost_foot",
       says: "invented; the sheet Log to sale bids by it too",
     },
@@ -42,7 +42,7 @@ export function drawMoney(draft: Draft): void {
     {
       label: "Most to pay for the log",
       formula: "=BOLE.LOGBID(Bid_yield, Bid_price, Bid_yield*Bid_cost_foot, Bid_margin)",
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       key: true,
       name: "Key_bid",
     },
@@ -81,7 +81,7 @@ export function drawMoney(draft: Draft): void {
       label: "Cost of a dry board foot",
       formula: `=BOLE.BOARDCOST(${ofKilnStack("Log cost")}, ${ofKilnStack("Haul")}, ${ofKilnStack("Hours")}, Saw_rate, Kiln_cost, Kiln_dry, Kiln_waste)`,
       unit: "per bf",
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       key: true,
       name: "Key_dry_foot",
     },
@@ -90,7 +90,7 @@ export function drawMoney(draft: Draft): void {
     {
       label: "Fixed costs of a year",
       value: 18500,
-      format: FORMAT.moneyWhole,
+      format: DOLLARS.whole,
       name: "Fixed_costs",
       says: "invented: insurance, rent, the mill's wear by age",
     },
@@ -99,7 +99,7 @@ export function drawMoney(draft: Draft): void {
       label: "Running costs of an hour",
       value: 12,
       unit: "per hour",
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       name: "Running_costs",
       says: "invented: fuel, blades, wear",
     },
@@ -107,7 +107,7 @@ export function drawMoney(draft: Draft): void {
       label: "Wages of an hour",
       value: 44,
       unit: "per hour",
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       name: "Wages",
       says: "invented: both partners",
     },
@@ -115,13 +115,13 @@ export function drawMoney(draft: Draft): void {
       label: "What an hour must earn",
       formula: "=BOLE.HOURLYRATE(Fixed_costs, Hours_sold, Running_costs, Wages)",
       unit: "per hour",
-      format: FORMAT.money,
+      format: DOLLARS.cents,
     },
     {
       label: "What a foot sells for",
       value: 4.25,
       unit: "per bf",
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       name: "Foot_price",
       says: "invented: a mean over all that is sold",
     },
@@ -129,7 +129,7 @@ export function drawMoney(draft: Draft): void {
       label: "What a foot costs beside the fixed costs",
       value: 1.9,
       unit: "per bf",
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       name: "Foot_cost",
       says: "invented: log, haul, blades, drying",
     },
@@ -153,7 +153,7 @@ export function drawMoney(draft: Draft): void {
     {
       label: "What he pays, before tax",
       formula: `=BOLE.SAWFEE(Fee_feet, ${service("custom sawing")}, 0, 0, Fee_blades, ${service("metal strike")})`,
-      format: FORMAT.money,
+      format: DOLLARS.cents,
       key: true,
     },
   ]);

@@ -1,13 +1,15 @@
 import type { Draft } from "../../draft";
 import { entry, figure, spill } from "../../drawing/cells";
 import { caution, heading, type Page, put, startPage } from "../../drawing/page";
-import { FORMAT, HEADER, SMALL, TEXT } from "../../drawing/style";
-import { type Column, drawTable } from "../../drawing/table";
+import { HEADER, SMALL, TEXT } from "../../drawing/style";
+import { DOLLARS } from "../../../formats";
+import type { Column } from "../../../definition";
+import { drawTable } from "../../drawing/table";
 
 const COLUMNS: readonly Column[] = [
-  { header: "Partner" },
-  { header: "Share" },
-  { header: "Paid out", formula: "=SUMIFS(Outlay_amounts, Outlay_payers, [@Partner])", format: FORMAT.money },
+  { heading: "Partner" },
+  { heading: "Share" },
+  { heading: "Paid out", formula: "=SUMIFS(Outlay_amounts, Outlay_payers, [@Partner])", format: DOLLARS.cents },
 ];
 const SHARES = "=BOLE.PARTNERSHARE(Receipts, Partners[Paid out], Partners[Share])";
 
@@ -31,14 +33,14 @@ export function drawPartners(draft: Draft): void {
   caution(page, 3, "the partners' own agreement decides, and taxes are a matter for an accountant.");
   drawOutlays(page);
   put(page, "A13", "Money that came in", TEXT);
-  figure(page, "C13", "=Receipts", { format: FORMAT.money, key: true });
+  figure(page, "C13", "=Receipts", { format: DOLLARS.cents, key: true });
   put(page, "D13", "invoices paid, before tax: the tax is not the yard's", SMALL);
   drawTable(page, "A16", "Partners", COLUMNS, [
     { Partner: "Nora", Share: 60 },
     { Partner: "Emil", Share: 40 },
   ]);
   put(page, "E15", SHARES, SMALL);
-  spill(page, "E16", SHARES, [FORMAT.money], HEADER);
+  spill(page, "E16", SHARES, [DOLLARS.cents], HEADER);
 }
 
 function drawOutlays(page: Page): void {
@@ -48,8 +50,8 @@ function drawOutlays(page: Page): void {
     const row = OUTLAY_ROW + 1 + i;
     put(page, `A${row}`, label, TEXT);
     entry(page, `B${row}`, payer);
-    if (typeof amount === "string") figure(page, `C${row}`, amount, { format: FORMAT.money });
-    else entry(page, `C${row}`, amount, { format: FORMAT.money });
+    if (typeof amount === "string") figure(page, `C${row}`, amount, { format: DOLLARS.cents });
+    else entry(page, `C${row}`, amount, { format: DOLLARS.cents });
     put(page, `D${row}`, says, SMALL);
   });
   const rows = [OUTLAY_ROW + 1, OUTLAY_ROW + OUTLAYS.length];

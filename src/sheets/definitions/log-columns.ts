@@ -1,4 +1,5 @@
-import { type Column, FORMAT } from "../ready-sheet";
+import type { Column } from "../definition";
+import { FILLED } from "../formats";
 
 /** A log as it is typed in, wherever logs are listed. */
 export const LOG: readonly Column[] = [
@@ -16,17 +17,15 @@ export const SIZES = "[@[Small end]], [@[Large end]], [@Length]";
 export const WEIGHT: readonly Column[] = [
   {
     heading: "Weight lb",
-    kind: "computed",
     formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES}, , "with")`,
-    format: FORMAT.whole,
+    format: FILLED.whole,
     width: 10,
     note: "green, with bark",
   },
   {
     heading: "Could be lb",
-    kind: "computed",
     formula: `=BOLE.LOGWEIGHT([@Species], ${SIZES}, , "with", "high")`,
-    format: FORMAT.whole,
+    format: FILLED.whole,
     width: 11,
     note: "",
     caution: "lift and load by this one",

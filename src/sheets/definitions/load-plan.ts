@@ -1,8 +1,9 @@
-import { ALWAYS, FORMAT, type ReadySheet } from "../ready-sheet";
+import type { TableSheet } from "../definition";
+import { FILLED, FORMAT } from "../formats";
 import { LOG, WEIGHT } from "./log-columns";
 
 /** One trip: what is aboard, what is left of the rating, how it sits on the trailer. */
-export const LOAD_PLAN: ReadySheet = {
+export const LOAD_PLAN: TableSheet = {
   title: "Load plan",
   table: "LoadPlan",
   lead: "One trip: what the logs weigh, what is left of the rating, and how much of it rests on the hitch.",
@@ -20,14 +21,14 @@ export const LOAD_PLAN: ReadySheet = {
     {
       label: "Payload left",
       formula: "=BOLE.LOADLEFT({Rating on the plate}, {Empty weight}, Table[Weight lb])",
-      format: ALWAYS.whole,
+      format: FORMAT.whole,
       note: "",
       caution: "pounds by the typical weights; minus is overloaded",
     },
     {
       label: "Left at worst",
       formula: "=BOLE.LOADLEFT({Rating on the plate}, {Empty weight}, Table[Could be lb])",
-      format: ALWAYS.whole,
+      format: FORMAT.whole,
       note: "",
       caution: "pounds if every log is as heavy as it may be; below 0: take one off or weigh first",
     },
@@ -35,7 +36,7 @@ export const LOAD_PLAN: ReadySheet = {
       label: "On the hitch %",
       formula:
         "=BOLE.TONGUESHARE(Table[Weight lb], Table[Ahead of axle], {Hitch ahead of axle}, {Empty weight}, {Empty on hitch})",
-      format: ALWAYS.one,
+      format: FORMAT.one,
       note: "",
       caution: "too light and the trailer sways, too heavy and it overloads the hitch; check on a scale",
     },
@@ -46,9 +47,8 @@ export const LOAD_PLAN: ReadySheet = {
     ...WEIGHT,
     {
       heading: "Tie-downs",
-      kind: "computed",
       formula: `=IF([@Length]="", 0, BOLE.TIEDOWNS([@[Could be lb]], [@Length], {Strap limit}))`,
-      format: FORMAT.whole,
+      format: FILLED.whole,
       width: 13,
       note: "",
       caution: "least by the federal rule; not for logs in stakes",

@@ -1,7 +1,8 @@
-import { ALWAYS, FORMAT, type ReadySheet } from "../ready-sheet";
+import type { TableSheet } from "../definition";
+import { FILLED, FORMAT } from "../formats";
 
 /** A bill for sawing somebody else's logs. */
-export const SAWING_BILL: ReadySheet = {
+export const SAWING_BILL: TableSheet = {
   title: "Sawing bill",
   table: "SawingBill",
   lead: "A bill for sawing a customer's logs: by the board foot, by the hour, or both, and for blades that hit metal.",
@@ -18,12 +19,12 @@ export const SAWING_BILL: ReadySheet = {
     { label: "Price of a blade", kind: "number", value: 28, note: "money (invented)" },
   ],
   figures: [
-    { label: "Board feet sawn", formula: "=SUM(Table[Board feet])", format: ALWAYS.one, note: "by the tally below" },
+    { label: "Board feet sawn", formula: "=SUM(Table[Board feet])", format: FORMAT.one, note: "by the tally below" },
     {
       label: "To pay",
       formula:
         "=BOLE.SAWFEE({Board feet sawn}, {Rate a board foot}, {Hours}, {Rate an hour}, {Blades spoiled}, {Price of a blade})",
-      format: ALWAYS.money,
+      format: FORMAT.money,
       note: "before tax",
     },
   ],
@@ -35,9 +36,8 @@ export const SAWING_BILL: ReadySheet = {
     { heading: "Count", kind: "number", width: 8, note: "boards of this size" },
     {
       heading: "Board feet",
-      kind: "computed",
       formula: "=BOLE.BOARDFEET([@Thickness], [@Width], [@Length], [@Count])",
-      format: FORMAT.one,
+      format: FILLED.one,
       width: 12,
       note: "of the line",
     },

@@ -1,4 +1,5 @@
-import { ALWAYS, type ReadySheet } from "../ready-sheet";
+import type { TableSheet } from "../definition";
+import { FORMAT } from "../formats";
 
 const PLAN =
   "{Small end}, {Length}, Table[[Thickness]:[Price]], {Kerf}, {Pattern}, {name of bed clearance}:{cant widths}";
@@ -7,7 +8,7 @@ const PLAN =
 const HEIGHT = "0.0####";
 
 /** One log: the products wanted of it, and the passes of the saw with the heights of the head. */
-export const CUT_PLAN: ReadySheet = {
+export const CUT_PLAN: TableSheet = {
   title: "Cut plan",
   table: "CutProducts",
   lead: "One log: put in its size and what you want of it; the passes with the settings of the saw head stand at the right.",
@@ -35,7 +36,7 @@ export const CUT_PLAN: ReadySheet = {
     {
       label: "Board feet",
       formula: `=BOLE.CUTYIELD(${PLAN})`,
-      format: ALWAYS.one,
+      format: FORMAT.one,
       note: "the most these products give",
     },
   ],
@@ -45,7 +46,6 @@ export const CUT_PLAN: ReadySheet = {
     { heading: "Price", kind: "number", width: 12, note: "a board foot; may be blank" },
     {
       heading: "Sawdust",
-      kind: "computed",
       formula: `=IF([@Thickness]="", "", BOLE.KERFLOSS(IF([@[Green size]]="", [@Thickness], [@[Green size]]), {Kerf}))`,
       format: "0.0%",
       width: 12,

@@ -1,7 +1,8 @@
-import { FORMAT, type ReadySheet } from "../ready-sheet";
+import type { TableSheet } from "../definition";
+import { FILLED } from "../formats";
 
 /** How the mill is set up, one row for each set-up to compare: speed of the band, its stresses, bite of a tooth. */
-export const MILL_SETTINGS: ReadySheet = {
+export const MILL_SETTINGS: TableSheet = {
   title: "Mill settings",
   table: "MillSettings",
   lead: "A row for each set-up of the mill, as it is and as it might be: what the pulleys make of the motor, and what the band bears.",
@@ -30,23 +31,20 @@ export const MILL_SETTINGS: ReadySheet = {
     { heading: "Feed", kind: "text", width: 9, note: "feet per minute" },
     {
       heading: "Wheel rpm",
-      kind: "computed",
       formula: "=BOLE.PULLEYRPM([@[Motor rpm]], [@[Motor pulley]], [@[Wheel pulley]])",
-      format: FORMAT.whole,
+      format: FILLED.whole,
       width: 9,
       note: "no slip",
     },
     {
       heading: "Band speed",
-      kind: "computed",
       formula: "=BOLE.RIMSPEED([@Wheel], [@[Wheel rpm]])",
-      format: FORMAT.whole,
+      format: FILLED.whole,
       width: 9,
       note: "feet per minute",
     },
     {
       heading: "Against the limit",
-      kind: "computed",
       formula: `=IF([@Wheel]="", "", IF({Band speed limit}="", "limit not given", IF([@[Band speed]]>{Band speed limit}, "OVER: do not run", "under")))`,
       width: 16,
       note: "",
@@ -54,26 +52,23 @@ export const MILL_SETTINGS: ReadySheet = {
     },
     {
       heading: "Pull psi",
-      kind: "computed",
       formula: `=IF([@Strain]="", 0, BOLE.BANDSTRESS([@Strain], [@[Band width]], [@[Band thickness]]))`,
-      format: FORMAT.whole,
+      format: FILLED.whole,
       width: 10,
       note: "",
       caution: "maker's limit",
     },
     {
       heading: "Bending psi",
-      kind: "computed",
       formula: `=IF([@[Band thickness]]="", 0, BOLE.BANDBENDING([@[Band thickness]], [@Wheel]))`,
-      format: FORMAT.whole,
+      format: FILLED.whole,
       width: 10,
       note: "at the face, round the wheel",
     },
     {
       heading: "Bite",
-      kind: "computed",
       formula: `=IF([@Feed]="", 0, BOLE.BITE([@Feed], [@[Band speed]], [@[Tooth pitch]]))`,
-      format: FORMAT.three,
+      format: FILLED.three,
       width: 8,
       note: "inches a tooth",
     },

@@ -1,7 +1,8 @@
-import { ALWAYS, FORMAT, type ReadySheet } from "../ready-sheet";
+import type { TableSheet } from "../definition";
+import { FILLED, FORMAT } from "../formats";
 
 /** One stack: what the air can do, what the sample board says, and when it will be ready. */
-export const DRYING_STACK: ReadySheet = {
+export const DRYING_STACK: TableSheet = {
   title: "Drying stack",
   table: "DryingStack",
   lead: "One stack: weigh its sample board now and then, or read a meter; the forecast at the right fits the drying curve to your readings.",
@@ -27,19 +28,19 @@ export const DRYING_STACK: ReadySheet = {
     {
       label: "Air dries to %",
       formula: "=BOLE.EMC({Temperature}, {Humidity})",
-      format: ALWAYS.one,
+      format: FORMAT.one,
       note: "no drier than this, however long it stands",
     },
     {
       label: "Water to lose lb",
       formula: "=BOLE.WATERTOLOSE({Species}, {Board feet}, {Moisture at start}, {Dry to})",
-      format: ALWAYS.whole,
+      format: FORMAT.whole,
       note: "out of the whole stack",
     },
     {
       label: "Days by the table",
       formula: "=BOLE.AIRDRYDAYS({Species}, {Thickness}, {Moisture at start}, {Dry to}, {Temperature}, {Humidity})",
-      format: ALWAYS.whole,
+      format: FORMAT.whole,
       note: "a rough guess from memory; your own readings are better",
     },
     {
@@ -61,9 +62,8 @@ export const DRYING_STACK: ReadySheet = {
     { heading: "Meter", kind: "number", width: 11, note: "percent, if not weighed; pins read true below 25" },
     {
       heading: "Moisture",
-      kind: "computed",
       formula: `=IF([@[Board weight]]="", [@Meter], BOLE.MOISTURE([@[Board weight]], {Board bone dry}))`,
-      format: FORMAT.one,
+      format: FILLED.one,
       width: 11,
       note: "percent",
     },
