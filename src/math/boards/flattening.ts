@@ -1,4 +1,5 @@
 import { mustBeAbove } from "../errors";
+import { upTo } from "../rounding";
 
 /** What it takes to flatten one face of a slab, and both. */
 export interface Flattening {
@@ -27,8 +28,8 @@ export function flattening({ widthIn, lengthFt, outIn, biteIn, stepoverIn, feedF
   mustBeAbove(0, biteIn, "bite (in)");
   mustBeAbove(0, stepoverIn, "stepover (in)");
   mustBeAbove(0, feedFpm, "feed (ft/min)");
-  const layers = roundedUp(outIn / biteIn);
-  const lanes = roundedUp(widthIn / stepoverIn);
+  const layers = upTo(1, outIn / biteIn);
+  const lanes = upTo(1, widthIn / stepoverIn);
   const passes = layers * lanes;
   return { layers, lanes, passes, minutes: (passes * lengthFt) / feedFpm, thicknessLostIn: outIn };
 }
@@ -41,9 +42,4 @@ interface Slab {
   biteIn: number;
   stepoverIn: number;
   feedFpm: number;
-}
-
-/** The next whole number up; a hair over one, from a metric size in the last binary digit, is that one. */
-function roundedUp(count: number): number {
-  return Math.ceil(count - 1e-9);
 }
