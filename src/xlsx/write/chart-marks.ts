@@ -1,3 +1,4 @@
+import { blockOf, fixedRangeOf, sheetPrefix } from "../../formula/addresses";
 import { escaped } from "../escaped";
 
 /* What every kind of chart is built from (ECMA-376 Part 1, 21.2). */
@@ -40,7 +41,7 @@ function points(held: (number | string | undefined)[]): string {
 }
 
 function fixed(sheet: string, range: string): string {
-  return `'${sheet}'!${range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`;
+  return sheetPrefix(sheet) + fixedRangeOf(blockOf(range));
 }
 
 export function title(text: string, size: number): string {

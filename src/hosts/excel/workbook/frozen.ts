@@ -1,3 +1,8 @@
+import { ADD_IN } from "../../../catalog/about/add-in";
+import { functionsOf } from "../../../formula/functions";
+import { tokensOf, type Token } from "../../../formula/tokens";
+import { isOneCell } from "../../../formula/typed";
+
 /** What stands on a sheet, cell by cell, as Excel tells it. */
 export interface Contents {
   formulas: unknown[][];
@@ -17,11 +22,6 @@ export interface FrozenCell {
 /** Names that lead out of a sheet when a formula on it uses them: defined names, and tables of other sheets. */
 export type OutsideNames = readonly string[];
 
-const TEXT_LITERAL = /"(?:[^"]|"")*"/g;
-const BOLE = /(?:\bBOLE\.|_xldudf_BOLE_)[A-Z]/i;
-const OTHER_SHEET = /!/;
-const SPILLED = /\$?[A-Z]{1,3}\$?\d+#/i;
-
 /** What a cell shows while its answer is still being worked out, or when the add-in is not there. */
 const UNREADY = new Set(["#BUSY!", "#GETTING_DATA", "#CONNECT!", "#NAME?"]);
 
@@ -30,17 +30,21 @@ const UNREADY = new Set(["#BUSY!", "#GETTING_DATA", "#CONNECT!", "#NAME?"]);
  * workbook once the copy is moved into a workbook of its own, or at a spilled answer that spills no longer.
  */
 export function frozenCells({ formulas, values }: Contents, outside: OutsideNames): FrozenCell[] {
-  const leads =
-    outside.length > 0 ? new RegExp(`(?<![\\w.])(?:${outside.map(escaped).join("|")})(?![\\w.(])`, "i") : /(?!)/;
+  const names = new Set(outside.map((name) => name.toLowerCase()));
   return formulas.flatMap((line, row) =>
     line.flatMap((formula, column): FrozenCell[] => {
       if (typeof formula !== "string" || !formula.startsWith("=")) return [];
-      const code = formula.replace(TEXT_LITERAL, '""');
-      const bole = BOLE.test(code);
-      if (!bole && !OTHER_SHEET.test(code) && !SPILLED.test(code) && !leads.test(code)) return [];
+      const bole = functionsOf(ADD_IN, formula).length > 0;
+      if (!bole && !tokensOf(formula).some((token, at, all) => leadsOut(token, all[at + 1], names))) return [];
       return [{ row, column, formula, value: values[row]?.[column], bole }];
     }),
   );
+}
+
+/** A sheet's name, a name that is known outside, or a spilled answer that spills no longer. */
+function leadsOut(token: Token, next: Token | undefined, names: ReadonlySet<string>): boolean {
+  if (token.kind === "name") return names.has(token.text.toLowerCase());
+  return token.kind === "sheet" || (isOneCell(token) && next?.text === "#");
 }
 
 /** Cells of Bole's that have no value to keep yet. */
@@ -58,8 +62,4 @@ export function emptied(before: unknown[][], after: unknown[][]): { row: number;
 /** A value as it must be written to stay what it is: Excel would read the text 24-1/2 as a date. */
 export function asWritten(value: unknown): unknown {
   return typeof value === "string" && value !== "" && !/^#[A-Z/0]+[!?A]$/.test(value) ? `'${value}` : value;
-}
-
-function escaped(name: string): string {
-  return name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 }

@@ -1,7 +1,6 @@
+import { ADD_IN } from "../../../catalog/about/add-in";
+import { functionsOf } from "../../../formula/functions";
 import { inWorkbook } from "./in-workbook";
-
-/** A call of ours, as a formula has it. */
-const ASKS_BOLE = /(?:^=|[^\w.])BOLE\.[A-Z]/i;
 
 /**
  * Enters every formula anew that asks Bole and shows #NAME?. One that was typed before the add-in was loaded keeps that
@@ -35,7 +34,7 @@ export function enterDeadFormulas(): Promise<string> {
 function deadIn(formulas: unknown[][], values: unknown[][]): { row: number; column: number; formula: string }[] {
   return formulas.flatMap((line, row) =>
     line.flatMap((formula, column) =>
-      typeof formula === "string" && ASKS_BOLE.test(formula) && values[row]?.[column] === "#NAME?"
+      typeof formula === "string" && functionsOf(ADD_IN, formula).length > 0 && values[row]?.[column] === "#NAME?"
         ? [{ row, column, formula }]
         : [],
     ),
