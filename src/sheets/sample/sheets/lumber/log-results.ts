@@ -55,17 +55,15 @@ const RESULTS: TableSheet = {
   table: "Results",
   lead: "Sawn feet come from Boards and Slabs, scaled feet from the log book. Overrun says how far the saw beat the scale by the rule chosen there. A log of the kiln's stack bears its share of the kiln.",
   cautions: [],
-  settings: [
+  settings: [],
+  figures: [
     {
       label: "An hour at the mill",
-      kind: "number",
-      value: 55,
+      formula: "=Running_costs+Wages",
       format: DOLLARS.cents,
+      note: "running costs and wages of the sheet Money, where the fixed costs of the year stand too",
       name: "Saw_rate",
-      note: "invented: both partners, fuel, upkeep; the fixed costs of the year stand on the sheet Money",
     },
-  ],
-  figures: [
     {
       label: "All sawn, board feet",
       formula: "=SUM(Table[Sawn bf])",

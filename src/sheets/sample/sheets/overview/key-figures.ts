@@ -16,7 +16,9 @@ const key = (label: string, name: string, unit: string, format: string, sheet: s
 export const KEY_FIGURES: readonly KeyFigure[] = [
   key("Billed, before tax", "Key_billed", "", DOLLARS.cents, "Invoices"),
   key("Billed for lumber", "Key_lumber_money", "", DOLLARS.cents, "Log to sale"),
-  key("Profit on the feet sold", "Key_log_profit", "", DOLLARS.cents, "Log to sale"),
+  key("Profit on the feet sold, before fixed costs", "Key_log_profit", "", DOLLARS.cents, "Log to sale"),
+  key("The same after the fixed costs of a year", "Key_after_fixed", "", DOLLARS.cents, "Log to sale"),
+  key("Feet to sell that cover the fixed costs", "Key_break_even", "bf", FORMAT.whole, "Money"),
   key("Logs and lumber left, at cost", "Key_left_at_cost", "", DOLLARS.cents, "Log to sale"),
   key("Lumber left", "Key_left_feet", "bf", FORMAT.whole, "Log to sale"),
   key("Net board feet in the log book", "Key_net_board_feet", "bf", FORMAT.whole, "Log book"),

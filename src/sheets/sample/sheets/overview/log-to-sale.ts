@@ -104,11 +104,18 @@ const STORY: TableSheet = {
       name: "Key_lumber_money",
     },
     {
-      label: "Profit on the feet sold",
+      label: "Profit on the feet sold, before fixed costs",
       formula: "=SUM(Table[Profit so far])",
       format: DOLLARS.whole,
       note: "",
       name: "Key_log_profit",
+    },
+    {
+      label: "The same after the fixed costs of a year",
+      formula: "={Profit on the feet sold, before fixed costs}-Fixed_costs",
+      format: DOLLARS.whole,
+      note: "the sheet Money has the fixed costs, and the feet to sell that cover them",
+      name: "Key_after_fixed",
     },
     {
       label: "Logs and lumber left, at cost",

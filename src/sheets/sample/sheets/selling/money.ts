@@ -105,7 +105,7 @@ export function drawMoney(draft: Draft): void {
     },
     {
       label: "Wages of an hour",
-      value: 44,
+      value: 43,
       unit: "per hour",
       format: DOLLARS.cents,
       name: "Wages",
@@ -136,6 +136,8 @@ export function drawMoney(draft: Draft): void {
     {
       label: "Feet that cover the fixed costs",
       formula: "=BOLE.BREAKEVENFEET(Fixed_costs, Foot_price, Foot_cost)",
+      name: "Key_break_even",
+      key: true,
       unit: "bf",
       format: FORMAT.whole,
     },
