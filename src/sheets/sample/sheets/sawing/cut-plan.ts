@@ -111,6 +111,13 @@ export function drawCutPlan(draft: Draft): void {
       formula: "=BOLE.BIGGESTLOG(Mill_opening)",
       unit: "in",
       format: FORMAT.one,
+      caution: "With a foot of room, as is customary. The log book asks for less room, measured log by log.",
+    },
+    {
+      label: "Largest with the room that the log book asks for",
+      formula: "=BOLE.BIGGESTLOG(Mill_opening, Opening_clearance)",
+      unit: "in",
+      format: FORMAT.one,
     },
   ]);
   row = drawWhatChanges(page, row);

@@ -36,7 +36,7 @@ export const BAND: readonly Line[] = [
   },
   {
     label: "Drive frequency for 4,500 ft/min",
-    formula: "=BOLE.DRIVEHERTZ(4500, Wheel_diameter, Motor_pulley, Wheel_pulley, Motor_poles, Plate_rpm)",
+    formula: "=BOLE.DRIVEHERTZ(4500, Wheel_diameter, Motor_pulley, Wheel_pulley, Motor_poles, Plate_rpm, , Belt_slip)",
     unit: "Hz",
     format: FORMAT.one,
     key: true,
