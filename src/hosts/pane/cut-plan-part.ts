@@ -1,5 +1,6 @@
 import { planDrawing } from "../../functions/plan-drawing";
 import { registry } from "../../functions/registry";
+import { heightText } from "../../functions/sawing/heights";
 import { button } from "./button";
 import { shownAnswer, shownTable } from "./answer-shown";
 import { cutArguments, cutPlanFormula, type AskedOfLog } from "./cut-request";
@@ -28,6 +29,12 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
     more,
     element("div", { class: "buttons" }, element("button", { type: "submit" }, "Show the plan")),
   );
+  const asking = element(
+    "details",
+    { class: "asking", open: "" },
+    element("summary", {}, "The log and the mill"),
+    form,
+  );
   pattern.select.addEventListener("change", () => {
     if (pattern.select.value === "cant") more.open = true;
   });
@@ -36,9 +43,12 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
     void reported(async () => {
       plan.replaceChildren();
       const asked = cutArguments(given());
-      const { line, shown } = await planned(asked, host);
+      const { line, shown, heading } = await planned(asked, host);
       plan.replaceChildren(...shown);
-      plan.scrollIntoView({ block: "start" });
+      // A plan needs the room of the form, which can be opened again; whatever is wrong is mended in the open form.
+      asking.open = !heading;
+      heading?.focus();
+      (heading ? asking : plan).scrollIntoView({ block: "start" });
       return line;
     });
   });
@@ -52,7 +62,7 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
       element("strong", {}, "Caution: "),
       "check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.",
     ),
-    form,
+    asking,
     plan,
   );
 
@@ -63,8 +73,14 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
   }
 }
 
-/** The plan as the pane shows it, and what is to be said of it in a line. */
-async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost) {
+/** What the pane shows of a plan, what is to be said of it in a line, and its heading where there is a plan. */
+interface Planned {
+  line: string;
+  shown: HTMLElement[];
+  heading?: HTMLElement;
+}
+
+async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost): Promise<Planned> {
   if (asked.every(({ kind }) => kind === "nothing"))
     return { line: "Nothing to plan yet", shown: [element("p", {}, "Fill in the log and what you want of it first.")] };
   if (asked.some(({ kind }) => kind === "expression"))
@@ -76,16 +92,15 @@ async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost) 
   const svg = planDrawing(cells);
   const passes = answer.slice(1, answer.indexOf(total));
   const line = `${shortNumber(total[5])} board feet in ${passes.length} passes`;
+  const heading = element("h3", { tabindex: "-1" }, line);
   return {
     line,
+    heading,
     shown: [
-      element("h3", {}, line),
+      heading,
       ...answer.slice(answer.indexOf(total) + 1).map(remark),
       element("h4", {}, "Settings of the saw head"),
-      shownTable(
-        [answer[0]!, ...passes].map((row) => row.slice(0, COLUMNS_SHOWN)),
-        "Settings of the saw head",
-      ),
+      shownTable([["pass", "blade height", "board"], ...passes.map(sawn)], "Settings of the saw head"),
       element("h4", {}, "End of the log"),
       ...(svg === undefined ? [] : [shownDrawing(svg)]),
       buttons(asked, svg, line, host),
@@ -93,22 +108,30 @@ async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost) 
   };
 }
 
-/** Pass, blade height, thickness, width, length, board feet; the rest stands in the sheet. */
-const COLUMNS_SHOWN = 6;
+/**
+ * A pass as it is read at the saw: its number, the height to set the head to, and the board that comes off or what else is
+ * done. The table's note begins with a board's trade thickness. Board feet, drops and the rest stand in the sheet.
+ */
+function sawn([pass, height, , width, length, , , , , note]: unknown[]): string[] {
+  const [first = "", ...others] = String(note).split(", ");
+  const widths = typeof width === "number" ? heightText("in", width) : String(width);
+  const board = width === "" ? first : `${first} × ${widths} in × ${String(length)} ft`;
+  return [String(pass), heightText("in", Number(height)), [board, ...others].join(", ")];
+}
 
 function remark([what, figure, , , , , , , , note]: unknown[]): HTMLElement {
-  const text = figure === "" ? `${String(note)}.` : `${shortNumber(figure)}: ${String(note)}.`;
+  const isHeight = HEIGHTS.includes(String(what));
+  const figureText = isHeight ? heightText("in", Number(figure)) : shortNumber(figure);
+  const text = figure === "" ? `${String(note)}.` : `${figureText}: ${String(note)}.`;
   return element("p", what === "warning" ? { class: "caution" } : {}, element("strong", {}, `${String(what)}: `), text);
 }
 
-/** Two places, but what can be read off a tape in full: a head set to 20.06 would not stand at 20-1/16. */
-function shortNumber(value: unknown): string {
-  const onTheTape = Number.isInteger(Number(value) * FINEST_TAPE);
-  return Number(value).toLocaleString("en-US", { maximumFractionDigits: onTheTape ? 6 : 2 });
-}
+/** Remarks whose figure is read off a tape. */
+const HEIGHTS = ["first cut", "shim"];
 
-/** Marks to the inch. */
-const FINEST_TAPE = 64;
+function shortNumber(value: unknown): string {
+  return Number(value).toLocaleString("en-US", { maximumFractionDigits: 2 });
+}
 
 function buttons(asked: ReturnType<typeof cutArguments>, svg: string | undefined, about: string, host: SheetHost) {
   const formulaAt = (sheetPrefix: string) => cutPlanFormula(withoutSheet(asked, sheetPrefix));

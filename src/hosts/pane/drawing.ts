@@ -17,16 +17,23 @@ function imageOf(svg: string): Element {
   return image;
 }
 
-/** Over the whole page, until Esc or the button closes it. */
+/** Over the whole page, all of it in sight, until Esc or a button closes it; its small letters at full size. */
 function showLarge(image: Element): void {
   const close = element("button", { type: "button" }, "Close");
+  const full = element("button", { type: "button", "aria-pressed": "false" }, "Full size");
   const frame = element(
     "div",
     { class: "drawing", tabindex: "0", role: "group", "aria-label": "End view, can be scrolled" },
     image,
   );
-  const dialog = element("dialog", { class: "pane", "aria-label": "The end view, large" }, close, frame);
-  frame.style.setProperty("--drawn-width", `${image.getAttribute("width")}px`);
+  const buttons = element("div", { class: "buttons" }, close, full);
+  const dialog = element("dialog", { class: "pane", "aria-label": "The end view, large" }, buttons, frame);
+  const [width, height] = ["width", "height"].map((side) => Number(image.getAttribute(side)));
+  frame.style.setProperty("--drawn-width", `${width}px`);
+  frame.style.setProperty("--drawn-ratio", String(width! / height!));
+  full.addEventListener("click", () => {
+    full.setAttribute("aria-pressed", String(frame.classList.toggle("full")));
+  });
   close.addEventListener("click", () => dialog.close());
   dialog.addEventListener("close", () => dialog.remove());
   document.body.append(dialog);

@@ -21,6 +21,7 @@ describe("a size that the sheet turns into a day as it is typed", () => {
     ["A2", "8-6"],
   ])("is told on its cell: %s, %s", async (address, size) => {
     await sheet.type(address, size);
+    await sheet.says(`Just typed into ${address}: This cell holds a date.`);
     await sheet.select(address);
     await expect.poll(() => sheet.page.innerText("#cell")).toContain("format the cell as Text, then type it again");
   });

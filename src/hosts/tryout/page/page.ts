@@ -1,4 +1,5 @@
 import { ICommandService, type IWorkbookData } from "@univerjs/core";
+import type { CellPlace } from "../../../engine/origin";
 import { element } from "../../pane/element";
 import { pane } from "../../pane/pane";
 import { isReference, type LookUp } from "../../pane/this-cell";
@@ -21,9 +22,13 @@ async function start(): Promise<void> {
   byId("pane").replaceChildren(...pane(catalog, host));
   changeSidesWithF6();
   await grid.ready;
+  let typedLast: CellPlace | undefined;
+  grid.api.addEvent(grid.api.Event.SheetEditEnded, ({ worksheet, row, column }) => {
+    typedLast = { sheet: worksheet.getSheetName(), row, column };
+  });
   let shown = "";
   keepShowing(grid, () => {
-    const cell = selectedCell(grid);
+    const cell = selectedCell(grid, typedLast);
     const now = JSON.stringify(cell);
     // Drawn anew for nothing it would lose its place, the keyboard's and the reader's.
     if (cell && now !== shown) showCell(cell, catalog, cellsIn(grid, host));

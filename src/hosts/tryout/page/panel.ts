@@ -18,19 +18,23 @@ export interface SelectedCell {
   link: { sheet: string; follow(): void } | undefined;
   /** The value and the number format of a cell that does not calculate. */
   value: unknown;
+  /** What was typed last, into another cell, and became a day. */
+  becameDay: string | undefined;
+  /** Whether it is empty and something is being typed into it. */
+  typing: boolean;
   format: string | undefined;
 }
 
 /** Shows the selected cell: its formula, its answer, why it has none, and what each call of Bole in it reads. */
 export function showCell(cell: SelectedCell, catalog: readonly Entry[], lookUp: LookUp): void {
   const parts: HTMLElement[] = [element("h2", {}, cell.name)];
+  if (cell.becameDay) parts.unshift(element("p", { class: "caution" }, cell.becameDay));
   if (cell.formula) parts.push(element("p", { class: "formula" }, cell.formula));
   if (cell.spilledFrom) parts.push(element("p", { class: "quiet" }, `Part of the answer of ${cell.spilledFrom}.`));
   if (cell.answer) parts.push(element("p", { class: cell.formula ? "answer" : "content" }, cell.answer));
   if (cell.link) parts.push(linkButton(cell.link));
   if (cell.why) parts.push(element("p", { class: "why" }, cell.why));
-  if (!cell.formula && !cell.answer)
-    parts.push(element("p", { class: "quiet" }, "An empty cell. Type =BOLE. to see the functions."));
+  if (!cell.formula && !cell.answer) parts.push(element("p", { class: "quiet" }, cell.typing ? TYPING : EMPTY));
   if (cell.endView) parts.push(element("div", { class: "pane" }, shownDrawing(cell.endView)));
   const told = { address: cell.name, formula: cell.formula, value: cell.value, format: cell.format };
   const warning = dateWarning(told);
@@ -40,6 +44,9 @@ export function showCell(cell: SelectedCell, catalog: readonly Entry[], lookUp: 
   byId("cell").replaceChildren(...parts);
   void callsShown(told, catalog, lookUp).then((shown) => calls.replaceChildren(...shown));
 }
+
+const EMPTY = "An empty cell. Type =BOLE. to see the functions.";
+const TYPING = "Enter puts what you type into the cell; Esc leaves it as it was.";
 
 function linkButton({ sheet, follow }: NonNullable<SelectedCell["link"]>): HTMLElement {
   const button = element("button", { class: "link" }, `Go to the sheet ${sheet}`);
