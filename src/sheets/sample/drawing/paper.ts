@@ -21,6 +21,9 @@ export function printableInches({ landscape }: Pick<Print, "landscape">): { widt
   };
 }
 
+/** Programs and printers differ a little in what a column takes; a page too narrow by a hair prints a column alone. */
+const SLACK = 0.97;
+
 /** The width of columns on screen, in inches, the last one included. */
 export function inchesAcross({ widths }: Sheet, first: number, last: number): number {
   let pixels = 0;
@@ -39,7 +42,7 @@ export function pagesAcross(sheet: Sheet, starts: readonly number[], namesRows =
     const own = inchesAcross(sheet, first, (firsts[i + 1] ?? widths.length) - 1);
     return first > 0 && namesRows ? own + inchesAcross(sheet, 0, 0) : own;
   });
-  print.scale = Math.min(100, Math.floor((100 * width) / Math.max(...needed)));
+  print.scale = Math.min(100, Math.floor((SLACK * 100 * width) / Math.max(...needed)));
   print.columnBreaks = [...starts];
   if (namesRows) print.repeatedColumns = { first: 0, last: 0 };
 }

@@ -51,6 +51,7 @@ export function drawTableSheet(draft: Draft, definition: TableSheet, elsewhere: 
   freeze(page, drawn.frozenRows, drawn.frozenColumns);
   repeatRows(page, table.headerRow, table.headerRow);
   pagesAcross(page.sheet, drawn.pageStarts);
+  if (drawn.pageStarts.length > 0) page.sheet.print.area = { ...tableOf(drawn).block, top: table.headerRow - 1 };
   return { page, table };
 }
 
