@@ -7,7 +7,14 @@ interface Listed {
   name: string;
   description: string;
   helpUrl: string;
-  parameters: { name: string; description: string; type: string; dimensionality: string; optional?: boolean }[];
+  parameters: {
+    name: string;
+    description: string;
+    type: string;
+    dimensionality: string;
+    optional?: boolean;
+    customEnumId?: string;
+  }[];
   result: { dimensionality: string };
 }
 
