@@ -19,7 +19,8 @@ describe("the units", () => {
     expect(new Set(spellings).size).toBe(spellings.length);
   });
 
-  // NIST Special Publication 811, appendix B.8: the factors as printed there, to their last printed digit.
+  // From memory: the factors as NIST Special Publication 811, appendix B.8, is remembered to print them. Its page was not
+  // at hand, so they guard against a slip of the keys and are no published check.
   it.each<[string, Record<string, units.Unit>, string, string, number, number]>([
     ["a foot is 0.3048 m", units.LENGTHS, "ft", "m", 0.3048, 1e-12],
     ["a cubic foot is 2.831685 E-02 m3", units.VOLUMES, "ft3", "m3", 0.02831685, 5e-9],
