@@ -2,7 +2,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "../../browser";
 import { builtFolder } from "./build";
-import { callInBatch, FILE_SETS, openAsExcel, WITH_DATA_TYPES, WITH_ERRORS } from "./driven-as-excel";
+import { callInBatch, FILE_SETS, openAsExcel, tenThousandCalls, WITH_DATA_TYPES, WITH_ERRORS } from "./driven-as-excel";
 
 /** office.js on the web asks the page round it for a conversation, which only Excel on the web has. */
 const NO_CONVERSATION = /conversationId/;
@@ -58,11 +58,7 @@ describe.each(FILE_SETS)("the built add-in, driven as Excel drives it, with the 
 
   it("answers 10,000 single calls that come in one batch, each with its own answer", async () => {
     const { page } = await openAsExcel(browser, folder, info);
-    const calls = Array.from({ length: 10_000 }, (_, at) => ({
-      name: "KERFLOSS",
-      given: [[[1 + at / 1000]], [[0.125]]],
-    }));
-    const answers = await callInBatch(page, calls);
+    const answers = await callInBatch(page, tenThousandCalls("KERFLOSS"));
     expect(answers.size).toBe(10_000);
     for (const at of [0, 4_999, 9_999]) {
       const [[answer]] = answers.get(at + 1)![2] as [[number]];

@@ -10,10 +10,14 @@ import { addressOf, cellAt } from "../../../src/formula/addresses";
 
 export type TryOut = Awaited<ReturnType<typeof openTryOut>>;
 
-/** The sample workbook and the free sheet in the try-out page, and a person's ways about it. */
-export async function openTryOut(browser: Browser, prepare: (workbook: IWorkbookData) => void = () => undefined) {
+/** A workbook file, the sample where none is named, and the free sheet in the try-out page, and a person's ways about it. */
+export async function openTryOut(
+  browser: Browser,
+  prepare: (workbook: IWorkbookData) => void = () => undefined,
+  path = SAMPLE,
+) {
   await buildPage();
-  const { workbook, snapshot } = await sampleWorkbook();
+  const { workbook, snapshot } = await opened(path);
   prepare(snapshot);
   const server = await servePage(snapshot, 0);
   const page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
@@ -59,14 +63,14 @@ export async function openTryOut(browser: Browser, prepare: (workbook: IWorkbook
   const answering = (address: string, as: (answer: string) => unknown = String) =>
     expect.poll(async () => as(await answerIn(address)));
 
-  await says("Start here, A1");
+  await says(`${snapshot.sheets[snapshot.sheetOrder[0]!]!.name}, A1`);
   const { address, close } = server;
   return { page, address, close, workbook, asked, complaints, says, openTab, select, type, answering };
 }
 
-async function sampleWorkbook(): Promise<{ workbook: OpenedWorkbook; snapshot: IWorkbookData }> {
+async function opened(path: string): Promise<{ workbook: OpenedWorkbook; snapshot: IWorkbookData }> {
   const engine = await startEngine();
-  const workbook = await openWorkbook(engine, SAMPLE);
+  const workbook = await openWorkbook(engine, path);
   engine.stop();
   return { workbook, snapshot: withFreeSheet(workbook.snapshot) };
 }
