@@ -1,5 +1,6 @@
 import { LAST_COLUMN, LAST_ROW } from "../formula/addresses";
 import { Refused } from "./refused";
+import { attribute, elements, patched, tags, type Patch, type Tag } from "./xml";
 
 /** Spreadsheets draw a note as a shape of an older drawing language (VML), its numbers shared out in thousands. */
 const IDS_IN_A_BLOCK = 1024;
@@ -24,20 +25,36 @@ export function withNoteShapes(drawing: string | undefined, notes: readonly Plac
   const blocks = Math.ceil(notes.length / (IDS_IN_A_BLOCK - 1));
   const numbers = Array.from({ length: blocks }, (_, at) => first + at).join(",");
   const known = drawing ?? `<xml${declared(NAMESPACES)}></xml>`;
-  const missing = declared(NAMESPACES.filter(([prefix]) => !known.includes(`xmlns:${prefix}=`)));
-  const layout = /(<o:idmap\b[^>]*\bdata=")([\d,]*)(")/;
-  const numbered = layout.test(known)
-    ? known.replace(layout, (_, before: string, used: string, after: string) => `${before}${used},${numbers}${after}`)
-    : known;
-  const heading =
-    numbered === known ? `<o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="${numbers}"/></o:shapelayout>` : "";
-  const type = known.includes('id="_x0000_t202"') ? "" : SHAPE_TYPE;
-  const opened = /<xml\b[^>]*>/.exec(numbered)?.[0] ?? "";
+  const [root] = elements(known, "xml");
+  if (root?.kind !== "open") throw new Refused("the drawing of its notes is broken");
+  // Our elements bear prefixes of their own, so that they mean the same whatever prefixes the drawing uses.
+  const missing = declared(NAMESPACES.filter((namespace) => !isDeclared(known, namespace)));
+  const [layout] = elements(known, "idmap");
+  const heading = `<o:shapelayout${missing} v:ext="edit"><o:idmap v:ext="edit" data="${numbers}"/></o:shapelayout>`;
+  const type = known.includes('id="_x0000_t202"') ? "" : SHAPE_TYPE.replace(">", `${missing}>`);
   const shapes = notes.map((note, at) => shape(note, idAt(first, at), missing)).join("");
-  const headed = numbered.replace(opened, () => `${opened}${heading}${type}`);
-  const end = headed.lastIndexOf("</xml>");
-  if (end < 0) throw new Refused("the drawing of its notes is broken");
-  return `${headed.slice(0, end)}${shapes}${headed.slice(end)}`;
+  const end = root.insideStart + root.inside.length;
+  return patched(known, [
+    { start: root.insideStart, end: root.insideStart, text: `${layout ? "" : heading}${type}` },
+    ...(layout ? [withNumbers(known, layout, numbers)] : []),
+    { start: end, end, text: shapes },
+  ]);
+}
+
+/** The list of used thousands with more of them. */
+function withNumbers(xml: string, { start, end }: Tag, numbers: string): Patch {
+  const tag = xml.slice(start, end);
+  const text = tag.replace(/(\bdata\s*=\s*["'])([\d,\s]*)/, (_, before: string, used: string) =>
+    [before + used.trim(), numbers].join(used.trim() ? "," : ""),
+  );
+  return { start, end, text };
+}
+
+/** Whether a prefix stands for its namespace from the beginning of the drawing on. */
+function isDeclared(xml: string, [prefix, address]: readonly [string, string]): boolean {
+  const [root] = tags(xml);
+  const declaration = new RegExp(`\\sxmlns:${prefix}\\s*=\\s*(?:"${address}"|'${address}')`);
+  return root !== undefined && declaration.test(root.attributes);
 }
 
 function declared(namespaces: readonly [string, string][]): string {
@@ -48,7 +65,7 @@ function declared(namespaces: readonly [string, string][]): string {
 function freeBlock(drawings: readonly string[]): number {
   const used = drawings.flatMap((xml) => [
     ...[...xml.matchAll(/_x0000_s(\d+)/g)].map(([, id]) => Math.floor(Number(id) / IDS_IN_A_BLOCK)),
-    ...[...xml.matchAll(/<o:idmap\b[^>]*\bdata="([\d,]*)"/g)].flatMap(([, ids = ""]) => ids.split(",").map(Number)),
+    ...elements(xml, "idmap").flatMap(({ attributes }) => (attribute(attributes, "data") ?? "").split(",").map(Number)),
   ]);
   return used.reduce((most, one) => Math.max(most, one), 0) + 1;
 }

@@ -4,7 +4,7 @@ import { declareEnding, declarePart, freePart, relate, relationsOf, withLast } f
 import { tailOf } from "./sheet-tail";
 import { withNoteShapes } from "./note-shapes";
 import { attribute, elements, escapedCellText, patched, prefixOf, tags, type Patch } from "./xml";
-import { HEADING, MAIN, OFFICE } from "./namespaces";
+import { HEADING, wordsOf } from "./namespaces";
 
 /** A remark that hangs on a cell. */
 export interface Note {
@@ -53,7 +53,7 @@ function putTexts(file: Package, part: string, notes: readonly Note[]): Note[] {
     relate(file, part, "comments", home);
     declarePart(file, home, COMMENTS_TYPE);
   }
-  const empty = `${HEADING}<comments xmlns="${MAIN}"><authors></authors><commentList></commentList></comments>`;
+  const empty = `${HEADING}<comments xmlns="${wordsOf(file).main}"><authors></authors><commentList></commentList></comments>`;
   const xml = known ? file.text(home) : empty;
   const prefix = prefixOf(xml);
   const authors = elements(xml, "author").length;
@@ -105,7 +105,8 @@ function extended(xml: string, start: number, end: number, note: Note, prefix: s
 function putDrawing(file: Package, part: string, sheetXml: string, notes: readonly Note[]): string {
   if (notes.length === 0) return sheetXml;
   const tail = tailOf(sheetXml);
-  const pointer = elements(tail.xml, "legacyDrawing").find(({ depth }) => depth === 1);
+  // One that stands deeper is written twice, for readers of two kinds, and both point at the same drawing.
+  const [pointer] = elements(tail.xml, "legacyDrawing").sort((a, b) => a.depth - b.depth);
   const id = pointer && attribute(pointer.attributes, "id");
   const known = relationsOf(file, part).find((relation) => relation.id === id && id !== undefined)?.target;
   const home = known ?? freePart(file, `${folderAbove(part)}drawings/vmlDrawing`, ".vml");
@@ -118,7 +119,7 @@ function putDrawing(file: Package, part: string, sheetXml: string, notes: readon
   let at = tail.inWhole(tail.xml.indexOf(">") + 1);
   for (const { name, depth, kind, end } of tags(tail.xml))
     if (depth === 1 && kind !== "open" && BEFORE_DRAWING.has(name)) at = tail.inWhole(end);
-  const text = `<${prefixOf(sheetXml)}legacyDrawing xmlns:r="${OFFICE}" r:id="${relation}"/>`;
+  const text = `<${prefixOf(sheetXml)}legacyDrawing xmlns:r="${wordsOf(file).office}" r:id="${relation}"/>`;
   return patched(sheetXml, [{ start: at, end: at, text }]);
 }
 

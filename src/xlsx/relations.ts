@@ -1,6 +1,6 @@
 import type { Package } from "./package";
 import { attribute, elements, escaped, patched } from "./xml";
-import { HEADING, OFFICE } from "./namespaces";
+import { HEADING, wordsOf } from "./namespaces";
 
 /** What one part of the file says about another. */
 export interface Relation {
@@ -37,7 +37,7 @@ export function relate(file: Package, part: string, type: string, target: string
   const used = new Set(relationsOf(file, part).map(({ id }) => id));
   let number = used.size + 1;
   while (used.has(`rId${number}`)) number++;
-  const relation = `<Relationship Id="rId${number}" Type="${OFFICE}/${type}" Target="${escaped(relative(part, target))}"/>`;
+  const relation = `<Relationship Id="rId${number}" Type="${wordsOf(file).office}/${type}" Target="${escaped(relative(part, target))}"/>`;
   file.put(home, withLast(xml, "Relationships", relation));
   return `rId${number}`;
 }

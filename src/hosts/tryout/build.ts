@@ -16,12 +16,23 @@ export async function buildPage(tell: (line: string) => void = () => undefined):
   if (isFresh()) return;
   tell("Building the page; the first time takes about ten seconds…");
   // One build at a time: two would write the same files.
-  mkdirSync(join(ROOT, ".cache"), { recursive: true });
-  const release = await takeTurn(join(ROOT, ".cache/tryout-building"));
+  const release = await turnToBuild();
   try {
     if (!isFresh()) await build();
   } finally {
     release();
+  }
+}
+
+async function turnToBuild(): Promise<() => void> {
+  try {
+    mkdirSync(join(ROOT, ".cache"), { recursive: true });
+    return await takeTurn(join(ROOT, ".cache/tryout-building"));
+  } catch (fault) {
+    const why = (fault as NodeJS.ErrnoException).code ?? String(fault);
+    throw new Error(
+      `The page has to be built, and nothing can be written in ${ROOT} (${why}). Copy the project to a folder of your own and start it there.`,
+    );
   }
 }
 

@@ -2,7 +2,7 @@ import { freeSheetName } from "../../../sheets/ready/free-name";
 import { declarePart, freePart, relate, withLast } from "../../../xlsx/relations";
 import type { Workbook } from "./workbook";
 import { attribute, elements, escaped, escapedCellText, prefixOf } from "../../../xlsx/xml";
-import { HEADING, MAIN, OFFICE } from "../../../xlsx/namespaces";
+import { HEADING, wordsOf } from "../../../xlsx/namespaces";
 
 const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 const NAME = "About this copy";
@@ -18,21 +18,22 @@ export function addAboutSheet({ file, part }: Workbook, lines: readonly Line[]):
   const ids = sheets.map(({ attributes }) => Number(attribute(attributes, "sheetId") ?? 0));
   const folder = part.slice(0, part.lastIndexOf("/") + 1);
   const home = freePart(file, `${folder}worksheets/sheet`, ".xml");
-  file.put(home, sheetXml(lines));
+  const words = wordsOf(file);
+  file.put(home, sheetXml(lines, words.main));
   declarePart(file, home, SHEET_TYPE);
   const relation = relate(file, part, "worksheet", home);
   const id = Math.max(0, ...ids) + 1;
-  const entry = `<${prefixOf(xml)}sheet xmlns:r="${OFFICE}" name="${escaped(freeSheetName(NAME, taken))}" sheetId="${id}" r:id="${relation}"/>`;
+  const entry = `<${prefixOf(xml)}sheet xmlns:r="${words.office}" name="${escaped(freeSheetName(NAME, taken))}" sheetId="${id}" r:id="${relation}"/>`;
   file.put(part, withLast(xml, "sheets", entry));
 }
 
-function sheetXml(lines: readonly Line[]): string {
+function sheetXml(lines: readonly Line[], namespace: string): string {
   const rows = lines.map((line, at) => {
     const cells = typeof line === "string" ? [line] : line;
     return `<row r="${at + 1}">${cells.map((cell, column) => cellXml(cell, "AB"[column]! + (at + 1))).join("")}</row>`;
   });
   return (
-    `${HEADING}<worksheet xmlns="${MAIN}">` +
+    `${HEADING}<worksheet xmlns="${namespace}">` +
     '<cols><col min="1" max="1" width="44" customWidth="1"/><col min="2" max="2" width="20" customWidth="1"/></cols>' +
     `<sheetData>${rows.join("")}</sheetData></worksheet>`
   );
