@@ -2,6 +2,8 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { ROOT } from "../tryout/build";
 import type { Engine, OpenedWorkbook } from "../../engine/engine";
+import { longWork, MANY_FORMULAS } from "../../engine/long-work";
+import { readWorkbook } from "../../engine/workbook/read";
 import { addressOf, cellAt } from "../../formula/addresses";
 
 export const SAMPLE = join(ROOT, "assets/bole-sample.xlsx");
@@ -11,16 +13,25 @@ export class NoWorkbook extends Error {
   override name = "NoWorkbook";
 }
 
-/** Opens a workbook file, or says what is wrong with it and, of the sample, how to get it back. */
-export async function openWorkbook(engine: Engine, path: string): Promise<OpenedWorkbook> {
+/** Opens a workbook file, or says what is wrong with it and, of the sample, how to get it back. `tell` hears what takes long. */
+export async function openWorkbook(
+  engine: Engine,
+  path: string,
+  tell: (line: string) => void = () => undefined,
+): Promise<OpenedWorkbook> {
   const bytes = await readFile(path).catch((fault: NodeJS.ErrnoException) => {
     const why = fault.code === "ENOENT" ? "is not there" : `cannot be read (${fault.code ?? fault.message})`;
     throw new NoWorkbook(`${spoken(path)} ${why}.${remedy(path)}`);
   });
-  return engine.open(bytes).catch((fault: Error) => {
-    const why = `${spoken(path)} cannot be opened (${fault.message}). Nothing was changed.`;
+  try {
+    const file = readWorkbook(bytes);
+    const count = file.sheets.flatMap(({ cells }) => cells).filter(({ formula }) => formula !== undefined).length;
+    if (count > MANY_FORMULAS) tell(longWork(count));
+    return await engine.calculate(file);
+  } catch (fault) {
+    const why = `${spoken(path)} cannot be opened (${(fault as Error).message}). Nothing was changed.`;
     throw new NoWorkbook(`${why}${remedy(path)}`);
-  });
+  }
 }
 
 function spoken(path: string): string {

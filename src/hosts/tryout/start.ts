@@ -22,7 +22,7 @@ async function start(): Promise<void> {
   const engine = await startEngine();
   const own = process.env["BOLE_WORKBOOK"];
   const path = own ? fromWhereTyped(own) : SAMPLE;
-  const workbook = await openWorkbook(engine, path);
+  const workbook = await openWorkbook(engine, path, (line) => console.log(line));
   engine.stop();
   console.log(`${own ? path : "The sample workbook (an invented yard)"}, recalculated:\n`);
   const results = keyResults(workbook);

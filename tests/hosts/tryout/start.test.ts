@@ -10,6 +10,7 @@ import { buildPage } from "../../../src/hosts/tryout/build";
 import type { Engine } from "../../../src/engine/engine";
 import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
 import { openWorkbook, SAMPLE } from "../../../src/hosts/terminal/sample";
+import { tiny } from "../terminal/file/tiny";
 import { opener } from "../../../src/hosts/tryout/desktop";
 import { servePage } from "../../../src/hosts/tryout/server";
 import { takeTurn } from "../../../src/hosts/tryout/turn";
@@ -78,8 +79,19 @@ describe("npm start", () => {
   });
 
   it("says how to make the sample workbook again", async () => {
-    const refusing = { open: () => Promise.reject(new Error("it is damaged")) } as unknown as Engine;
+    const refusing = { calculate: () => Promise.reject(new Error("it is damaged")) } as unknown as Engine;
     await expect(openWorkbook(refusing, SAMPLE)).rejects.toThrow(/^The sample workbook .*npm run sample$/);
+  });
+
+  it("says before it calculates a large workbook that this takes long", async () => {
+    const path = join(mkdtempSync(join(tmpdir(), "bole-")), "long.xlsx");
+    const rows = Array.from({ length: 20_001 }, (_, at) => `<row r="${at + 1}"><c r="A${at + 1}"><f>1+1</f></c></row>`);
+    writeFileSync(path, tiny({ sheets: { Logs: rows.join("") } }));
+    const told: string[] = [];
+    const busy = { calculate: () => Promise.resolve({ told: [...told] }) } as unknown as Engine;
+    expect(await openWorkbook(busy, path, (line) => told.push(line))).toEqual({
+      told: ["The workbook holds 20,001 formulas: calculating them takes half a minute to some minutes."],
+    });
   });
 
   it("names its free sheet otherwise when the workbook has one", () => {

@@ -1,4 +1,5 @@
 import { ICommandService, type IWorkbookData } from "@univerjs/core";
+import { longWork, MANY_FORMULAS } from "../../../engine/long-work";
 import type { CellPlace } from "../../../engine/origin";
 import { element } from "../../pane/element";
 import { pane } from "../../pane/pane";
@@ -17,6 +18,7 @@ start().catch((fault: unknown) => {
 
 async function start(): Promise<void> {
   const [catalog, workbook] = await Promise.all([loadCatalog(), loadWorkbook()]);
+  await warnOfLongWork(workbook);
   const grid = startGrid(byId("grid"), workbook, catalog);
   const host = gridHost(grid);
   byId("pane").replaceChildren(...pane(catalog, host));
@@ -49,6 +51,17 @@ async function loadWorkbook(): Promise<Partial<IWorkbookData>> {
   const answer = await fetch("workbook.json");
   if (!answer.ok) throw new Error(await answer.text());
   return (await answer.json()) as Partial<IWorkbookData>;
+}
+
+/** A large workbook keeps the page busy while it calculates: that is said, and shown, before it begins. */
+async function warnOfLongWork({ sheets }: Partial<IWorkbookData>): Promise<void> {
+  let formulas = 0;
+  for (const { cellData } of Object.values(sheets ?? {}))
+    for (const row of Object.values((cellData ?? {}) as Record<number, Record<number, { f?: string | null }>>))
+      for (const { f } of Object.values(row)) if (f) formulas++;
+  if (formulas <= MANY_FORMULAS) return;
+  byId("cell").replaceChildren(element("p", { class: "quiet" }, longWork(formulas)));
+  await new Promise((shown) => requestAnimationFrame(() => setTimeout(shown)));
 }
 
 /** Whatever happens in the grid, the panel follows once it has been drawn. */
