@@ -147,11 +147,9 @@ export function svg(id: string, { title, desc, height, parts }: Picture): string
   ].join("\n");
 }
 
-/** Marks on a paper of their own, for a place that lends them no ink: black on white, and wood a gray. */
+/** Marks on a paper of their own, for a place that lends them no ink: black on white. */
 export function onPaper(marks: readonly string[], width: number, height: number): string[] {
-  const inked = [PEN, ...marks, "</g>"].map((mark) =>
-    mark.replaceAll(`fill="currentColor" fill-opacity="${WOOD}"`, `fill="#e4e4e4"`).replaceAll("currentColor", "#000"),
-  );
+  const inked = [PEN, ...marks, "</g>"].map((mark) => mark.replaceAll("currentColor", "#000"));
   return [`<rect width="${n(width)}" height="${n(height)}" fill="#fff"/>`, ...inked];
 }
 

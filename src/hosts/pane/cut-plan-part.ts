@@ -89,7 +89,7 @@ async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost):
   const answer = registry["CUTPLAN"]!(...cells);
   const total = answer.find(([pass]) => pass === "total");
   if (!total) return { line: "No plan: see why above", shown: [shownAnswer(answer, "")] };
-  const svg = planDrawing(cells);
+  const drawing = planDrawing(cells);
   const passes = answer.slice(1, answer.indexOf(total));
   const line = `${shortNumber(total[5])} board feet in ${passes.length} passes`;
   const heading = element("h3", { tabindex: "-1" }, line);
@@ -102,8 +102,8 @@ async function planned(asked: ReturnType<typeof cutArguments>, host: SheetHost):
       element("h4", {}, "Settings of the saw head"),
       shownTable([["pass", "blade height", "board"], ...passes.map(sawn)], "Settings of the saw head"),
       element("h4", {}, "End of the log"),
-      ...(svg === undefined ? [] : [shownDrawing(svg)]),
-      buttons(asked, svg, line, host),
+      ...(drawing === undefined ? [] : [shownDrawing(drawing)]),
+      buttons(asked, drawing?.beside, line, host),
     ],
   };
 }

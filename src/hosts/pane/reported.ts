@@ -7,6 +7,9 @@ export async function reported(work: () => Promise<string>): Promise<void> {
   }
 }
 
+/** The line covers a strip of what is below it: it goes when the person points at something else. */
 function say(line: string): void {
-  document.getElementById("said")!.textContent = line;
+  const said = document.getElementById("said")!;
+  said.textContent = line;
+  document.addEventListener("pointerdown", () => (said.textContent = ""), { once: true, capture: true });
 }

@@ -143,6 +143,7 @@ describe("the part Cut plan", () => {
     for (const wanted of [
       "Settings of the saw head",
       "See it large",
+      "Copy the picture",
       "Put the formula into the chosen cell",
       "Place the picture on the sheet",
     ]) {

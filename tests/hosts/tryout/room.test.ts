@@ -89,7 +89,26 @@ describe.each([
       0, 0,
     ]);
     expect(await axeComplaints(page, "dialog")).toEqual([]);
+  });
+
+  it("prints the end view that is seen large alone, on one page", async () => {
+    const pages = (await page.pdf({ format: "A4", printBackground: true })).toString("latin1");
+    expect(pages.match(/\/Type \/Page\b/g)).toHaveLength(1);
+    await page.emulateMedia({ media: "print", colorScheme });
+    expect(await page.locator("#panel").isVisible()).toBe(false);
+    expect(await page.locator("#grid").isVisible()).toBe(false);
+    expect(await page.getByRole("dialog").getByRole("img").isVisible()).toBe(true);
+    expect(await page.getByRole("dialog").getByRole("button").count()).toBe(0);
+    await page.emulateMedia({ media: "screen", colorScheme });
     await page.keyboard.press("Escape");
+  });
+
+  it("copies the end view as a picture, and says so", async () => {
+    await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await page.getByRole("button", { name: "Copy the picture" }).press("Enter");
+    await page.getByText("The end view is copied").waitFor();
+    const kinds = await page.evaluate(async () => (await navigator.clipboard.read()).flatMap(({ types }) => types));
+    expect(kinds).toEqual(["image/png"]);
   });
 });
 

@@ -1,5 +1,5 @@
 import type { Board } from "../../../math/sawing/cut-plan/board";
-import type { View } from "../../../math/sawing/cut-plan/plan";
+import type { Plan, View } from "../../../math/sawing/cut-plan/plan";
 import { inchesText, quartersText } from "../../../math/inches-text";
 import { FONT, widthOf } from "../../drawing/marks";
 
@@ -78,4 +78,13 @@ export function figureAt(board: Board, ripKerfIn: number): number {
 /** A board's size as it is called out: thickness, widths, length. */
 export function sizeText({ product, widthsIn, lengthFt }: Board): string {
   return `${quartersText(product.nominalIn)} × ${widthsIn.map(inchesText).join(" + ")} × ${inchesText(lengthFt)} ft`;
+}
+
+/** Which of the plan's products a board is, from 0. */
+export function productOf({ job }: Plan, { product }: Board): number {
+  const { nominalIn, greenIn } = product;
+  return Math.max(
+    0,
+    job.products.findIndex((one) => one.nominalIn === nominalIn && one.greenIn === greenIn),
+  );
 }

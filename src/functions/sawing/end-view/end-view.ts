@@ -1,19 +1,21 @@
-import { boxesOf, canvasFor, figureAt, sizeText, upReach, type Canvas } from "./canvas";
+import { boxesOf, canvasFor, figureAt, productOf, sizeText, upReach, type Canvas } from "./canvas";
 import { description, headline, legend, titleOf } from "./text";
 import { quarterLabels, quarterMarks } from "./quarter-marks";
 import type { Board } from "../../../math/sawing/cut-plan/board";
 import type { Outline, Pass, Placed, Plan, View } from "../../../math/sawing/cut-plan/plan";
-import { inchesText } from "../../../math/inches-text";
+import { inchesText, quartersText } from "../../../math/inches-text";
 import { escaped } from "../../../xlsx/escaped";
-import { line, n, onPaper, oval, stroked, words } from "../../drawing/marks";
+import { line, n, onPaper, oval, stroked, widthOf, words, type Point } from "../../drawing/marks";
 import { heightText, type HeightUnit } from "../heights";
-import { piece, thin } from "./strokes";
+import { piece, rings, swatch, thin } from "./strokes";
 
 /** How tall the tallest view is drawn, whatever the log: about a page. */
 const TALL = 720;
 const TOP_MARGIN = 84;
 const BOTTOM_MARGIN = 48;
 const BETWEEN = 20;
+const PRODUCTS_BELOW_BED = 58;
+const SWATCH: Point = [26, 14];
 const PITH_ARM = 6;
 const DASHED = "8 5";
 const DOTTED = "2 4";
@@ -24,36 +26,54 @@ interface Shown extends Plan {
   unit: HeightUnit;
 }
 
+/** How the views of a cant lie: beside each other on a wide page, one below the other on a narrow one. */
+export type Lay = "beside" | "below";
+
 /**
  * The end of the log with the plan's boards, as SVG text: true scale, a tick for every inch of blade height, the butt
  * dashed and the small end solid. The same plan always gives the same bytes.
  */
-export function endViewSvg(plan: Plan, unit: HeightUnit = "in"): string {
+export function endViewSvg(plan: Plan, unit: HeightUnit = "in", lay: Lay = "beside"): string {
   const shown: Shown = { ...plan, unit };
   const perIn = TALL / Math.max(...plan.views.map(upReach));
-  const bedY = TOP_MARGIN + TALL;
-  let leftX = 0;
-  const drawn = plan.views.flatMap((view) => {
+  let [leftX, bedY, width] = [0, TOP_MARGIN + TALL, 0];
+  const drawn = plan.views.flatMap((view, at) => {
+    if (at > 0 && lay === "below") bedY += TOP_MARGIN + TALL;
     const canvas = canvasFor(view, labelsOf(shown, view), perIn, leftX, bedY);
-    leftX += canvas.width + BETWEEN;
+    width = Math.max(width, leftX + canvas.width);
+    if (lay === "beside") leftX += canvas.width + BETWEEN;
     return [
       ...frame(plan, view, canvas),
       ...guideMarks(view, canvas),
       ...contents(shown, view, canvas),
+      ...rings([canvas.x(0), canvas.y(view.butt.pithIn)], view.butt.halfAcrossIn * perIn, view.butt.halfUpIn * perIn),
       ...outlines(view, canvas),
     ];
   });
-  const [width, height] = [leftX - BETWEEN, bedY + BOTTOM_MARGIN];
+  const list = productList(plan, bedY + PRODUCTS_BELOW_BED);
+  const height = bedY + (list.length > 0 ? PRODUCTS_BELOW_BED + BETWEEN : BOTTOM_MARGIN);
   const size = `viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}" height="${n(height)}"`;
   const heading = [words([12, 24], headline(plan), 18), words([12, 46], legend(plan), 13)];
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" font-family="sans-serif">`,
     `<title>${escaped(headline(plan))}</title>`,
     `<desc>${escaped(description(plan))}</desc>`,
-    ...onPaper([...heading, ...drawn], width, height),
+    ...onPaper([...heading, ...drawn, ...list], width, height),
     "</svg>",
     "",
   ].join("\n");
+}
+
+/** Which look is which product, where there is more than one. */
+function productList({ job }: Plan, y: number): string[] {
+  if (job.products.length < 2) return [];
+  let x = 12;
+  return job.products.flatMap(({ nominalIn, greenIn }, product) => {
+    const text = `${quartersText(nominalIn)}, ${inchesText(greenIn)} green`;
+    const marks = [...swatch([x, y - SWATCH[1] / 2], SWATCH, product), words([x + SWATCH[0] + 6, y], text, 13)];
+    x += SWATCH[0] + 6 + widthOf(text, 13) + BETWEEN;
+    return marks;
+  });
 }
 
 /** Title, bed line and the ruler of blade heights. */
@@ -61,7 +81,7 @@ function frame(plan: Plan, view: View, canvas: Canvas): string[] {
   const right = canvas.labelX - 8;
   const bedY = canvas.y(0);
   return [
-    words([canvas.rulerX, 70], titleOf(plan, view), 14),
+    words([canvas.rulerX, bedY - TALL - 14], titleOf(plan, view), 14),
     stroked(line([canvas.rulerX, bedY], [right, bedY]), { thick: 3 }),
     words([right, bedY + 14], "bed", 13, "end"),
     ...ruler(canvas),
@@ -105,7 +125,7 @@ function guideMarks({ guidesIn: opening }: View, canvas: Canvas): string[] {
 
 function contents(plan: Shown, view: View, canvas: Canvas): string[] {
   const ripKerfIn = plan.job.ripKerfSteps * plan.job.stepIn;
-  if (view.quarter) return quarterMarks(view, canvas, ripKerfIn);
+  if (view.quarter) return quarterMarks(plan, view, canvas, ripKerfIn);
   return [
     ...cantMarks(view, canvas),
     ...view.boards.flatMap((placed) => boardMarks(placed, plan, view, canvas, ripKerfIn)),
@@ -117,11 +137,14 @@ function contents(plan: Shown, view: View, canvas: Canvas): string[] {
 function boardMarks({ board, pass }: Placed, plan: Shown, view: View, canvas: Canvas, ripKerfIn: number): string[] {
   const middleY = canvas.y((board.highIn + board.lowIn) / 2);
   const figureX = canvas.x(figureAt(board, ripKerfIn)) + besidePith(board, view, canvas);
+  const product = productOf(plan, board);
   return [
-    ...boxesOf(board, ripKerfIn).map(({ leftIn, rightIn }) => {
+    `<g><title>${escaped(callout(plan, view, pass))}</title>`,
+    ...boxesOf(board, ripKerfIn).flatMap(({ leftIn, rightIn }) => {
       const [wide, thick] = [rightIn - leftIn, board.highIn - board.lowIn];
-      return piece(canvas.x(leftIn), canvas.y(board.highIn), wide * canvas.perIn, thick * canvas.perIn);
+      return piece(canvas.x(leftIn), canvas.y(board.highIn), wide * canvas.perIn, thick * canvas.perIn, product);
     }),
+    "</g>",
     words([figureX, middleY], String(pass), canvas.fontInside(board), "middle"),
     words([canvas.labelX, middleY], callout(plan, view, pass), canvas.font),
   ];

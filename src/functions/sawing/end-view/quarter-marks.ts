@@ -1,10 +1,10 @@
-import { boxesOf, sizeText, type Canvas } from "./canvas";
-import type { QuarterBoard, View } from "../../../math/sawing/cut-plan/plan";
+import { boxesOf, productOf, sizeText, type Canvas } from "./canvas";
+import type { Plan, QuarterBoard, View } from "../../../math/sawing/cut-plan/plan";
 import { words } from "../../drawing/marks";
 import { piece, thin } from "./strokes";
 
 /** Four quarters sawn alike about the pith; the upper right one carries the pass numbers. */
-export function quarterMarks(view: View, canvas: Canvas, ripKerfIn: number): string[] {
+export function quarterMarks(plan: Plan, view: View, canvas: Canvas, ripKerfIn: number): string[] {
   const { offsetIn, boards } = view.quarter!;
   const pith = view.butt.pithIn;
   const reach = Math.max(view.butt.halfAcrossIn, view.butt.halfUpIn);
@@ -13,7 +13,11 @@ export function quarterMarks(view: View, canvas: Canvas, ripKerfIn: number): str
     thin([canvas.x(off), canvas.y(pith - reach)], [canvas.x(off), canvas.y(pith + reach)]),
   ]);
   const pieces = [1, -1].flatMap((across) =>
-    [1, -1].flatMap((up) => boards.flatMap((board) => marksOf(board, { across, up, pith }, canvas, ripKerfIn))),
+    [1, -1].flatMap((up) =>
+      boards.flatMap((board) =>
+        marksOf(board, { across, up, pith, product: productOf(plan, board.board) }, canvas, ripKerfIn),
+      ),
+    ),
   );
   const list = quarterLabels(view).map((label, i) =>
     words([canvas.labelX, canvas.y(canvas.topIn) + (i + 1) * canvas.font * 1.5], label, canvas.font),
@@ -38,7 +42,7 @@ export function quarterLabels({ quarter }: View): string[] {
 /** Face A is the level cut through the pith, and its boards lie; face B the upright one, and its boards stand. */
 function marksOf(
   { board, face, pass }: QuarterBoard,
-  { across, up, pith }: { across: number; up: number; pith: number },
+  { across, up, pith, product }: { across: number; up: number; pith: number; product: number },
   canvas: Canvas,
   ripKerfIn: number,
 ): string[] {
@@ -49,8 +53,8 @@ function marksOf(
     const [left, right, low, high] = face === "A" ? [...x, ...y] : [...y, ...x];
     const [x1, x2] = [canvas.x(Math.min(left!, right!)), canvas.x(Math.max(left!, right!))];
     const [y1, y2] = [canvas.y(pith + Math.max(low!, high!)), canvas.y(pith + Math.min(low!, high!))];
-    const mark = piece(x1, y1, x2 - x1, y2 - y1);
-    if (across < 0 || up < 0) return [mark];
-    return [mark, words([(x1 + x2) / 2, (y1 + y2) / 2], String(pass), canvas.fontInside(board), "middle")];
+    const marks = piece(x1, y1, x2 - x1, y2 - y1, product);
+    if (across < 0 || up < 0) return marks;
+    return [...marks, words([(x1 + x2) / 2, (y1 + y2) / 2], String(pass), canvas.fontInside(board), "middle")];
   });
 }

@@ -19,7 +19,7 @@ export function legend({ job, views }: Plan): string {
     job.pattern === "cant" && views.length > 1
       ? "; boards under the cant: heights from its upper face, the log turned over"
       : "";
-  return `small end solid, butt dashed${bowed}; figures at the left: inches above the bed; “at”: blade height${over}`;
+  return `small end solid, butt dashed${bowed}; figures at the left: inches above the bed; “at”: blade height${over}; fine rings: how the grain lies, evenly drawn`;
 }
 
 /** The drawing in words. */

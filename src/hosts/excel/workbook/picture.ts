@@ -1,10 +1,8 @@
+import { drawnOnCanvas } from "../../pane/drawn-on-canvas";
 import { inWorkbook, mustSupport } from "./in-workbook";
 
 /** As wide as half a printed page, in points. */
 const WIDTH = 420;
-
-/** Twice as many dots as the drawing has units, so that it prints well. */
-const SCALE = 2;
 
 /**
  * Places a drawing with its top left corner at the chosen cell. It can be moved and resized like any picture.
@@ -32,17 +30,6 @@ export async function placePicture(svg: string, about: string): Promise<string> 
 
 /** A drawing as PNG in Base64. */
 async function asPng(svg: string): Promise<string> {
-  const address = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
-  try {
-    const image = new Image();
-    image.src = address;
-    await image.decode();
-    const canvas = document.createElement("canvas");
-    canvas.width = SCALE * image.naturalWidth;
-    canvas.height = SCALE * image.naturalHeight;
-    canvas.getContext("2d")!.drawImage(image, 0, 0, canvas.width, canvas.height);
-    return canvas.toDataURL("image/png").replace(/^data:image\/png;base64,/, "");
-  } finally {
-    URL.revokeObjectURL(address);
-  }
+  const canvas = await drawnOnCanvas(svg);
+  return canvas.toDataURL("image/png").replace(/^data:image\/png;base64,/, "");
 }

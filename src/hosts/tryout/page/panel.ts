@@ -1,3 +1,4 @@
+import type { PlanDrawing } from "../../../functions/plan-drawing";
 import type { Entry } from "../../../catalog/entry";
 import { shownDrawing } from "../../pane/drawing";
 import { element } from "../../pane/element";
@@ -13,7 +14,7 @@ export interface SelectedCell {
   answer: string;
   why: string | undefined;
   /** The end of the log where the cell plans its cuts, as SVG. */
-  endView: string | undefined;
+  endView: PlanDrawing | undefined;
   /** The sheet that a link in the cell leads to, and the way there. */
   link: { sheet: string; follow(): void } | undefined;
   /** The value and the number format of a cell that does not calculate. */

@@ -9,6 +9,15 @@ import { WORKED_PLANS } from "../../../math/sawing/cut-plan/worked-plans";
 const drawing = (request: CutRequest) => endViewSvg(planCut(request));
 const svgs = WORKED_PLANS.map(({ request }) => drawing(request));
 
+/** A 20 in log sawn live into products of so many thicknesses. */
+const thin = (products: number) =>
+  drawing({
+    diameterIn: 20,
+    lengthFt: 10,
+    kerfIn: 0.125,
+    products: [{ thickness: 2 }, { thickness: 1 }].slice(0, products),
+  });
+
 /** The attributes of every mark of a kind. */
 function marks(svg: string, kind: string): Record<string, string>[] {
   return [...svg.matchAll(new RegExp(`<${kind} ([^>]*?)/?>`, "g"))].map(([, attributes]) =>
@@ -104,12 +113,56 @@ describe("the end view", () => {
     expect(texts(svgs[0]!).join()).not.toContain("guides");
   });
 
-  it("draws a log that gives no board, and only black, white and one gray", () => {
+  it("tells the boards of each product apart by tint and, in black and white, by hatching, with a list below", () => {
+    const two = svgs.map((svg, i) => ({ svg, plan: planCut(WORKED_PLANS[i]!.request) }));
+    for (const { svg, plan } of two.filter(({ plan }) => plan.job.products.length > 1)) {
+      const used = new Set(plan.passes.flatMap(({ board }) => (board ? [board.product.nominalIn] : [])));
+      const tints = pieces(svg).map(({ fill }) => fill);
+      expect(new Set(tints).size).toBe(used.size);
+      for (const { nominalIn } of plan.job.products)
+        expect(texts(svg).some((text) => text.startsWith(`${quartersText(nominalIn)}, `))).toBe(true);
+    }
+    const [first, second] = [thin(1), thin(2)];
+    expect(first).not.toContain('stroke-opacity="0.35"');
+    expect(second.match(/stroke-opacity="0.35"/g)!.length).toBeGreaterThan(2);
+  });
+
+  it("hatches a piece to its very edge and never past it", () => {
+    const lines = [...thin(2).matchAll(/stroke-opacity="0.35" d="([^"]+)"/g)].map(([, d]) => d!);
+    const boxes = pieces(thin(2)).map(({ x, y, width, height }) => [x, y, width, height].map(Number));
+    const points = lines.flatMap((d) =>
+      [...d.matchAll(/[ML]([\d.]+) ([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)]),
+    );
+    expect(points.length).toBeGreaterThan(100);
+    for (const [px, py] of points) {
+      const onEdge = boxes.some(([x, y, w, h]) => {
+        const [right, down] = [px! - x!, py! - y!];
+        const inside = right >= -0.1 && right <= w! + 0.1 && down >= -0.1 && down <= h! + 0.1;
+        return inside && [right, w! - right, down, h! - down].some((off) => Math.abs(off) < 0.11);
+      });
+      expect(onEdge || py! > Math.max(...boxes.map(([, y, , h]) => y! + h!)), `${px} ${py}`).toBe(true);
+    }
+  });
+
+  it("lays the views of a cant below each other for a narrow page, the same marks a page lower", () => {
+    const cant = planCut(WORKED_PLANS[3]!.request);
+    const [beside, below] = [endViewSvg(cant), endViewSvg(cant, "in", "below")];
+    const [wide, tall] = [beside, below].map((svg) => marks(svg, "svg")[0]!);
+    expect(Number(tall!["width"])).toBeLessThan(0.6 * Number(wide!["width"]));
+    expect(texts(below).sort()).toEqual(texts(beside).sort());
+    expect(marks(below, "ellipse").map(({ cx }) => cx)).toEqual(
+      marks(below, "ellipse").map(() => marks(below, "ellipse")[0]!["cx"]),
+    );
+  });
+
+  it("draws a log that gives no board, and nothing in colour but the boards", () => {
     const empty = drawing({ diameterIn: 2, lengthFt: 8, kerfIn: 0.125, products: [{ thickness: 1 }] });
     expect(pieces(empty)).toHaveLength(0);
     expect(empty).not.toMatch(/NaN|Infinity|undefined/);
     for (const svg of svgs) {
-      expect(new Set(svg.match(/#[0-9a-f]+/g))).toEqual(new Set(["#fff", "#000", "#e4e4e4"]));
+      const tints = new Set(pieces(svg).map(({ fill }) => fill));
+      const others = [...svg.matchAll(/#[0-9a-f]+/g)].map(([colour]) => colour).filter((colour) => !tints.has(colour));
+      expect(new Set(others)).toEqual(new Set(["#fff", "#000"]));
       expect(svg).not.toMatch(/NaN|Infinity|undefined/);
     }
   });
