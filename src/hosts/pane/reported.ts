@@ -11,5 +11,5 @@ export async function reported(work: () => Promise<string>): Promise<void> {
 function say(line: string): void {
   const said = document.getElementById("said")!;
   said.textContent = line;
-  document.addEventListener("pointerdown", () => (said.textContent = ""), { once: true, capture: true });
+  document.addEventListener("click", () => (said.textContent = ""), { once: true, capture: true });
 }

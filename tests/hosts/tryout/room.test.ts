@@ -112,4 +112,17 @@ describe.each([
   });
 });
 
+it("follows the machine into the dark and back while it is open", async () => {
+  const page = await browser.newPage({ viewport: { width: 1024, height: 700 }, colorScheme: "light" });
+  await page.goto(sheet.address);
+  await page.waitForFunction(() => document.querySelector("#cell")?.textContent?.includes("Start here, A1"));
+  const isDark = () => page.evaluate(() => document.documentElement.classList.contains("univer-dark"));
+  expect(await isDark()).toBe(false);
+  await page.emulateMedia({ colorScheme: "dark" });
+  await expect.poll(isDark).toBe(true);
+  await page.emulateMedia({ colorScheme: "light" });
+  await expect.poll(isDark).toBe(false);
+  await page.close();
+});
+
 it("complains of nothing", () => expect(sheet.complaints).toEqual([]));

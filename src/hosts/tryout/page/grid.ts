@@ -16,14 +16,16 @@ export type Grid = ReturnType<typeof startGrid>;
 
 /** Starts the spreadsheet in the page, every function of the registry in it, and opens the workbook. */
 export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookData>, catalog: readonly Entry[]) {
+  const dark = window.matchMedia("(prefers-color-scheme: dark)");
   const univer = new Univer({
     theme: ours(),
-    darkMode: window.matchMedia("(prefers-color-scheme: dark)").matches,
+    darkMode: dark.matches,
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: ENGLISH },
   });
   registerPlugins(univer, container);
   const api = FUniver.newAPI(univer);
+  dark.addEventListener("change", ({ matches }) => api.toggleDarkMode(matches));
   const injector = univer.__getInjector();
   const messages = new Messages();
   injector.get(ICommandService).beforeCommandExecuted(({ id }) => {
