@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { manifestFor } from "../../../manifest/manifest";
+import { checkedAddress, manifestFor } from "../../../manifest/manifest";
 import about from "../../../package.json";
 import { functionsJson } from "../../catalog/printing/functions-json";
 import { readCatalog } from "../../catalog/read-catalog";
+import { installScripts } from "./install/scripts";
 
 const HERE = fileURLToPath(new URL(".", import.meta.url));
 const ASSETS = fileURLToPath(new URL("../../../assets/", import.meta.url));
@@ -26,6 +27,7 @@ export async function filesBeside(address: string): Promise<Record<string, strin
     "answers.css": readFileSync(`${HERE}../pane/answers.css`),
     _headers: HEADERS,
     "help.html": readFileSync(`${HERE}help.html`),
+    ...installScripts(checkedAddress(address)),
     ...assets("", /\.xlsx$/),
     ...assets("icons/", /\.png$/),
     ...assets("reference/", /./),

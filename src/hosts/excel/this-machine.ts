@@ -19,11 +19,11 @@ export interface Placing {
 }
 
 /** Where Excel on Windows looks for add-ins that are tried out: a value for each, named by its id, that holds its manifest's path. */
-const WINDOWS_KEY = String.raw`HKCU\SOFTWARE\Microsoft\Office\16.0\Wef\Developer`;
+export const WINDOWS_KEY = String.raw`HKCU\SOFTWARE\Microsoft\Office\16.0\Wef\Developer`;
 
 /** Where Excel on a Mac keeps what is its own, and within it the folder of add-ins that are tried out. */
-const MAC_EXCEL = "Library/Containers/com.microsoft.Excel";
-const MAC_FOLDER = "Data/Documents/wef";
+export const MAC_EXCEL = "Library/Containers/com.microsoft.Excel";
+export const MAC_FOLDER = "Data/Documents/wef";
 
 const ELSEWHERE =
   "Excel runs on Windows and macOS only. Here: npm start for the try-out sheet, or npm run build for Excel on the web.";
