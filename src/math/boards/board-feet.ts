@@ -4,7 +4,7 @@ import { talliedThicknessIn } from "./tallied-thickness";
 /**
  * Board feet in boards of one size, unrounded.
  *
- * @formula BF = T * W / 12 * L * count, T and W in inches, L in feet; T under 1 in counts as 1 in
+ * @formula BF = T * W / 12 * L * count; W = widthIn; L = lengthFt; T = talliedThicknessIn() [in]
  * @source Handbook 130, 2.12: a board foot is 144 cubic inches
  * @range any size above 0
  * @checked 12 of 12 printed examples; Bailey prints one of them, 24, as .24, a fault of the type

@@ -30,8 +30,8 @@ export interface ClearGrade {
 /**
  * The best hardwood grade that a board's size and its clear cuttings on the poorer face do not rule out.
  *
- * @formula for each grade: width and length at least its least; the largest cuttings of its least size, as many as
- *   (SM + a) / b in whole numbers allows, hold at least SM * units, a cutting unit being 1 in by 1 ft
+ * @formula by table: for each grade of the table, width and length are at least its least, and its largest cuttings,
+ *   as many as (SM + a) / b in whole numbers allows, hold at least SM * units
  * @source AHEC grades, and two lumber dealers' summaries
  * @source plain arithmetic: the largest cuttings first
  * @range length 1 ft and up; cuttings that do not overlap, and none larger than the board

@@ -17,7 +17,8 @@ const TIMBER_IN = 5;
 /**
  * Least dressed dry size of softwood lumber by its nominal name such as 2x6, both sides, and which of them are remembered.
  *
- * @formula boards and dimension: the standard's table; timbers: 1/2 in off 5 and 6 in, 3/4 in off 7 to 15 in, 1 in off 16 in and up
+ * @formula by table: boards and dimension by the standard's table, and timbers 1/2 in off 5 and 6 in, 3/4 in off 7 to
+ *   15 in, 1 in off 16 in and up
  * @source PS 20, minimum dressed dry sizes
  * @source from memory: the sides marked so; as a number they are refused, in the text they are marked
  * @range thickness 1 to 4 in by width 2 to 12 in as the standard names them; timbers 5 in and up both ways, whole inches

@@ -17,7 +17,8 @@ export interface Flattening {
 /**
  * Passes, minutes and thickness lost to flatten a slab that is out of flat by so much, with a head led over it in lanes.
  *
- * @formula layers = out / bite, rounded up; lanes = width / stepover, rounded up; minutes = layers * lanes * length / feed
+ * @formula minutes = passes * lengthFt / feedFpm; passes = layers * lanes; layers = up(outIn / biteIn);
+ *   lanes = up(widthIn / stepoverIn)
  * @source plain geometry: an even thickness that is cupped, bowed or twisted
  * @range everything above 0
  */

@@ -17,7 +17,8 @@ const SAME_IN = 0.001;
 /**
  * Thickness of hardwood lumber in inches: nominal, the least allowed when kiln-dried rough, or surfaced.
  *
- * @formula nominal: quarters / 4; kiln-dried: 1/16 in less from 3/8 to 1 3/4 in, 1/8 in less from 2 in; surfaced: from the table
+ * @formula by table: nominal as named, kiln-dried 1/16 in less from 3/8 to 1 3/4 in and 1/8 in less from 2 in,
+ *   surfaced the table's cell
  * @source NHLA kiln-dried rules, page 56 of the 2023 book: the kiln-dried minimum
  * @source Surfaced hardwood tables, S1S and S2S
  * @range nominal: any; kiln-dried: 3/8 to 1 3/4 in and from 2 in; surfaced: the table's thicknesses only

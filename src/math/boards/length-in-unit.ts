@@ -11,7 +11,8 @@ const DECIMALS: Record<LengthUnit, number> = { in: 9, ft: 10, mm: 7, cm: 8, m: 1
 /**
  * A length in the unit asked for.
  *
- * @formula inches times the unit's size; 25.4 mm to the inch exactly
+ * @formula L = decimals(lengthIn, 9) if unit = "in", decimals(lengthIn / 12, 10) if unit = "ft", decimals(lengthIn *
+ *   25.4, 7) if unit = "mm", decimals(lengthIn * 2.54, 8) if unit = "cm", else decimals(lengthIn * 0.0254, 10)
  * @source plain arithmetic
  * @checked 4 of 4 lengths that people asked about in feet, inches and fractions, two of them answered wrong where they were asked
  */

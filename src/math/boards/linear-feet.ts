@@ -5,7 +5,7 @@ import { talliedThicknessIn } from "./tallied-thickness";
 /**
  * Running feet of one width and thickness that hold the given board feet: the inverse of the board foot.
  *
- * @formula L = 12 * BF / (T * W), T and W in inches; T under 1 in counts as 1 in
+ * @formula L = 12 * BF / (T * W) [ft]; BF = boardFeet [board feet]; W = widthIn; T = talliedThicknessIn() [in]
  * @source plain arithmetic
  * @range width above 0
  */

@@ -8,7 +8,7 @@ const LEAST_FILL_PCT = 10;
 /**
  * Board feet in a bundle from its outside width and length and its layers: a count to check a bill by, not a tally.
  *
- * @formula BF = W / 12 * L * layers * T * fill / 100, W and T in inches, L in feet; T under 1 in counts as 1 in
+ * @formula BF = W / 12 * L * layers * T * fillPercent / 100; W = widthIn; L = lengthFt; T = talliedThicknessIn() [in]
  * @source FDMC Shortages, a layer 48 in wide and 10 ft long holds 40 board feet
  * @source common practice, no source: the fill, which allows for gaps between boards
  * @range fill 10 to 100 %: less is a slip, such as 1.1 for 110 %

@@ -4,7 +4,7 @@ import { talliedThicknessIn } from "./tallied-thickness";
 /**
  * Board feet in a slice cut across a log: a round, or an oval with two diameters at right angles.
  *
- * @formula BF = pi / 4 * d1 * d2 * T / 144, all in inches; T under 1 in counts as 1 in
+ * @formula BF = pi / 4 * d1 * d2 * T / 144; d1 = diameter1In; d2 = diameter2In; T = talliedThicknessIn() [in]
  * @source plain geometry
  * @range any size above 0
  */

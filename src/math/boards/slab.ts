@@ -11,7 +11,13 @@ export type SlabMethod = (typeof SLAB_METHODS)[number];
 /**
  * Board feet of a live-edge slab from widths read along it at equal steps, first reading at one end, last at the other.
  *
- * @formula BF = T * W / 12 * L; W by the method: mean of all readings, middle of the length, narrowest reading, a third of the length from the narrower end, or Simpson's rule; T under 1 in counts as 1 in
+ * @formula BF = T * W / 12 * lengthFt;
+ *   W = mean(w) if method = "mean", along(w, 1 / 2) if method = "middle", min(w) if method = "narrow", third if
+ *   method = "third", else sum(k * w) / (3 * (n - 1)) [in];
+ *   third = min(a, b) if first = last, a if first < last, else b [in]; a = along(w, 1 / 3) [in];
+ *   b = along(w, 2 / 3) [in]; first = along(w, 0) [in]; last = along(w, 1) [in];
+ *   k = 1 if i * (n - 1 - i) = 0, else 3 - (-1)^i; i = steps(0, n, 1); n = count(w); w = widthsIn;
+ *   T = talliedThicknessIn() [in]
  * @source common practice, no source: mean, middle, narrow
  * @source from memory: third, a hardwood rule for tapering boards that was not seen in print
  * @source plain geometry: simpson
@@ -35,7 +41,7 @@ export function slabBoardFeet({
 /**
  * Face area of a live-edge slab, from the mean of widths read along it at equal steps.
  *
- * @formula A = mean W / 12 * L, W in inches, L in feet
+ * @formula A = mean(W) / 12 * L; W = widthsIn; L = lengthFt
  * @source common practice, no source
  * @range one reading or more
  */

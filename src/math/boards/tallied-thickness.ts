@@ -4,7 +4,7 @@ const THINNEST_TALLIED_IN = 1;
 /**
  * The thickness that board feet are counted on: its own, or 1 in for thinner stock.
  *
- * @formula T = the larger of 1 in and the thickness
+ * @formula T = max(1, thicknessIn)
  * @source common practice, no source of authority: an old household book has it, for boards (Household Discoveries, Lumber
  *   and Board Measure)
  */

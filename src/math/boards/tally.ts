@@ -13,7 +13,9 @@ interface Board {
 /**
  * Board feet of many boards of one thickness, tallied piece by piece.
  *
- * @formula BF = T * sum of each piece's surface measure in whole feet; T in inches, under 1 in counts as 1 in
+ * @formula BF = T * sum(SM); SM = halfdown(A) + half * odd if halves = "alternate", else halfdown(A) [ft2];
+ *   A = boards.widthIn * down(boards.lengthFt) / 12 [ft2]; half = nearest(A) - halfdown(A) [exact halves];
+ *   odd = before(half) - 2 * floor(before(half) / 2) [after an odd number]; T = talliedThicknessIn() [in]
  * @source Handbook 130, 2.12: surface measure of each piece, halves down (our reading, as for surface measure)
  * @source King Elements of Woodwork, measuring boards: exact halves down and up by turns on different boards
  * @source Hardwood terminology, the order of rounding: each piece first, then the sum, then the thickness

@@ -17,7 +17,7 @@ export interface TapeLength {
 /**
  * Inches as a fraction for the tape: 24 and 1/2.
  *
- * @formula the nearest whole number of 1/denominator in, in lowest terms; a half goes away from zero
+ * @formula in words: the nearest whole number of 1/denominator in, in lowest terms, a half away from zero
  * @source plain arithmetic
  * @range up to 1e9 in either way; denominator a whole number from 1 to 10,000
  */
@@ -29,7 +29,8 @@ export function tapeInches({ lengthIn, denominator }: { lengthIn: number; denomi
 /**
  * Inches as feet and inches for the tape: 8 ft, 6 and 1/2.
  *
- * @formula the nearest whole number of 1/denominator in, in feet, inches and lowest terms; a half goes away from zero
+ * @formula in words: the nearest whole number of 1/denominator in, in feet, inches and lowest terms, a half away from
+ *   zero
  * @source plain arithmetic
  * @range up to 1e9 in either way; denominator a whole number from 1 to 10,000
  */

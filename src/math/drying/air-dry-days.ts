@@ -29,8 +29,13 @@ interface Yard {
  * The days of the table are carried over to another thickness, moisture and air in proportion to the time constant
  * published for red oak, and typical is the geometric mean of fast and slow.
  *
- * @formula days = table days * tau(L, T) / tau(1 in, 70 degF) * n(from, to, EMC) / n(green, 20, EMC at 70 degF and 65 %),
- *   tau the time constant of red oak, n = ln((from - EMC) / (to - EMC))
+ * @formula days = usual * slower * farther;
+ *   usual = row.fast if bound = "fast", row.slow if bound = "slow", else sqrt(row.fast * row.slow) [days];
+ *   row = airDryingDays();
+ *   slower = redOakTimeConstantDays() / redOakTimeConstantDays(thicknessIn: 1, temperatureF: 70) [times];
+ *   farther = timeConstantsBetween(fromPercent: fromPercent or green, emcPercent: emcPercent()) /
+ *   timeConstantsBetween(fromPercent: green, toPercent: 20, emcPercent: emcPercent(temperatureF: 70, humidityPercent:
+ *   65)) [times]; green = wood.greenMoisturePercent [%]; wood = woodOf()
  * @source from memory: the days of 1-inch lumber from green to 20 %
  * @source FPL Report 2086, measured days of 4/4 sugar maple, as a check
  * @source Technical Note 233, what the fast and the slow end stand for

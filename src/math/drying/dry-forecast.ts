@@ -23,9 +23,13 @@ interface Forecast {
  *
  * Early and late are where the band of two standard errors round the fitted line meets the target.
  *
- * @formula day = mean day + (mean ln(M - EMC) - ln(target - EMC)) / k; early and late solve
- *   (y + k u)^2 = 4 s^2 (1 / n + u^2 / sum (day - mean day)^2), u the days from the mean day, y the logarithm still to fall
- *   from there, s the standard error of the logarithms
+ * @formula day = meanDay + toFall / k [day]; toFall = meanLogarithm - ln(targetPercent - emcPercent);
+ *   k = dryingCurve() [a day]; early = none if n < 3, none if a <= 0, else meanDay + (toFall * k - root) / a [day];
+ *   late = none if n < 3, none if a <= 0, else meanDay + (toFall * k + root) / a [day]; a = k^2 - band / squares(t);
+ *   root = sqrt(band * (toFall^2 / squares(t) + a / n));
+ *   band = 4 * sum((y - meanLogarithm + k * (t - meanDay))^2) / (n - 2); n = count(t) [readings];
+ *   y = ln(readings.moisturePercent - emcPercent); t = readings.day [day]; meanDay = mean(t) [day];
+ *   meanLogarithm = mean(y)
  * @source Wood drying article, exponential approach to equilibrium
  * @source plain arithmetic, least squares and the band of its line
  * @range target above the equilibrium moisture and below the curve's start; two readings or more; the day within 20 years of the last reading

@@ -16,7 +16,7 @@ export interface DryRate {
 /**
  * What the readings say about how a stack dries.
  *
- * @formula k and M0 of M = EMC + (M0 - EMC) exp(-k t) by least squares on ln(M - EMC); half-time = ln 2 / k
+ * @formula halfTimeDays = ln(2) / ratePerDay [days]; ratePerDay = dryingCurve() [a day]
  * @source Wood drying article, exponential approach to equilibrium
  * @range two readings or more, days rising, all above the equilibrium moisture and falling over all
  */

@@ -33,8 +33,12 @@ export const LONGEST_DAYS = 7305;
 /**
  * Fits the drying law to readings: the excess over equilibrium falls by the same share every day.
  *
- * @formula dM/dt = -k (M - EMC): ln(M - EMC) = ln(M0 - EMC) - k t, a line fitted by least squares; standard error in
- *   points = sqrt(sum (M - fitted)^2 / (n - 2))
+ * @formula ratePerDay = -sum((t - meanDay) * (y - meanLogarithm)) / sumOfSquaredDays [a day];
+ *   startingMoisturePercent = emcPercent + exp(meanLogarithm - ratePerDay * (item(t, 1) - meanDay)) [%];
+ *   pointsOfMoisture = none if count(t) = 2, else sqrt(sum((readings.moisturePercent - emcPercent - exp(fitted))^2) /
+ *   (count(t) - 2)) [points]; fitted = meanLogarithm - ratePerDay * (t - meanDay);
+ *   y = ln(readings.moisturePercent - emcPercent); t = readings.day [day]; meanDay = mean(t) [day];
+ *   meanLogarithm = mean(y); sumOfSquaredDays = squares(t)
  * @source Wood drying article, exponential approach to equilibrium
  * @range two readings or more, days rising, within 20 years, all above the equilibrium moisture and falling over all
  */

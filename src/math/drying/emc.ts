@@ -9,8 +9,10 @@ const HOTTEST_F = 210;
 /**
  * The moisture at which wood neither dries nor takes up water in air of this temperature and humidity, percent.
  *
- * @formula EMC = 1800 / W * (K h / (1 - K h) + (K1 K h + 2 K1 K2 K^2 h^2) / (1 + K1 K h + K1 K2 K^2 h^2)),
- *   h humidity as a share; W, K, K1, K2 each a + b T + c T^2
+ * @formula EMC = 1800 / W * (Kh / (1 - Kh) + (K1 * Kh + 2 * K1 * K2 * Kh^2) / (1 + K1 * Kh + K1 * K2 * Kh^2));
+ *   Kh = K * humidityPercent / 100; W = 330 + 0.452 * T + 0.00415 * T^2;
+ *   K = 0.791 + 0.000463 * T - 0.000000844 * T^2; K1 = 6.34 + 0.000775 * T - 0.0000935 * T^2;
+ *   K2 = 1.09 + 0.0284 * T - 0.0000904 * T^2; T = temperatureF
  * @source FPL-GTR-282, Eq 4-5
  * @source FPL-190 for the coefficients in degrees Fahrenheit
  * @range 30 to 210 degF; humidity from 0, where it gives 0, to under 100 %. The handbook prints its table for 5 to 95 %: nearer to 100 the
@@ -32,7 +34,7 @@ export function emcPercent({
 /**
  * The humidity that holds wood at a moisture, percent: the equilibrium equation solved for the humidity.
  *
- * @formula the humidity at which EMC(temperature, humidity) is the moisture asked for, found by halving: EMC rises
+ * @formula by search: the humidity at which emcPercent is the moisture asked for, found by halving, for it rises
  *   steadily with humidity
  * @source FPL-GTR-282, Eq 4-5
  * @source FPL-190 for the coefficients in degrees Fahrenheit

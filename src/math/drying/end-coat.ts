@@ -4,7 +4,7 @@ import { IN2_PER_FT2 } from "../units";
 /**
  * Gallons to coat both ends of logs once.
  *
- * @formula gallons = sum of 2 * pi / 4 * D^2 / 144 / coverage, D in inches, coverage in square feet a gallon
+ * @formula gallons = sum(2 * pi / 4 * D^2) / 144 / coverageFt2; D = diametersIn
  * @source plain geometry
  * @range diameters and coverage above 0
  */

@@ -26,7 +26,8 @@ interface Heating {
  * lines: the table follows powers of all three within 0.3 %. Nothing is stretched past its edge, and where a neighbor
  * was not to be had there is no answer.
  *
- * @formula ln(minutes) interpolated over ln(size), ln(start) and ln(chamber - wet bulb) between printed values
+ * @formula by table: ln(minutes) interpolated in straight lines over ln(size), ln(start) and ln(depression) between
+ *   printed values; depression = max(160, chamberF) - wetBulbF [°F]
  * @source FPL-GTR-190, Table 20-8, the numbers in parentheses
  * @source FPL-RP-607 for their meaning, the upper end of a 99 % interval
  * @range timbers 4 to 12 in square; wood at 40 to 60 degF; chamber at 160 degF, half a degree either way; wet bulb 148 to 158 degF

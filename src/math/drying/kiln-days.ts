@@ -20,8 +20,7 @@ interface Kiln {
 /**
  * Days to dry red oak boards in steady air.
  *
- * @formula days = tau * ln((from - EMC) / (to - EMC)), tau = L^1.52 / (0.0575 + 0.00142 * p) with p the pressure of
- *   saturated water vapor in mmHg
+ * @formula days = tau * n; tau = redOakTimeConstantDays() [days]; n = timeConstantsBetween(emcPercent: emcPercent())
  * @source Wood drying article, time constant of red oak boards
  * @source FPL-GTR-282, Eq 4-5 for the equilibrium moisture
  * @range northern red oak; 30 to 210 degF, at home at kiln temperatures; target above the equilibrium moisture

@@ -27,7 +27,7 @@ const STAGES = [
 /**
  * The steps of a published kiln schedule.
  *
- * @formula wet bulb = dry bulb - depression
+ * @formula by table: the steps of the schedule, each wet bulb its dry bulb less the depression
  * @source Espenas & Kozlik 1975, stages for unseasoned Oregon white oak lumber
  * @range Oregon white oak up to 4/4 rough (1 1/8 in); the abstract goes from the stage ending at 30 % straight to
  *   equalizing

@@ -9,7 +9,7 @@ const DEGREES_F_PER_POINT = 20;
 /**
  * Percent of moisture that a pin meter would read if the wood were at 70 degF: it reads low in cold wood, high in warm.
  *
- * @formula moisture = reading + (70 - temperature) / 20
+ * @formula MC = readingPercent + (70 - temperatureF) / 20
  * @source Wengert meter temperature: about 1 point for every 20 degF; two makers' printed examples lie within 1.5 points
  * @range readings of 6 to 25 %, beyond which no pin meter is sure; wood that is not frozen, up to 150 degF
  * @checked 1 of 1 printed example of the rule

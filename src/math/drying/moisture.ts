@@ -11,7 +11,7 @@ export const MOST_MOISTURE_PCT = 280;
  * Moisture content in percent of the oven-dry weight, from a wet and an oven-dry weight. Above 100 % is common in green
  * wood.
  *
- * @formula MC = (wet - dry) / dry * 100
+ * @formula MC = max(0, (wetLb - dryLb) / dryLb * 100)
  * @source Bousquet lumber drying, a 30 lb board with 10 lb of water
  * @range wet not under dry; the answer up to 280 %
  */
@@ -25,7 +25,7 @@ export function moisturePercent({ wetLb, dryLb }: { wetLb: number; dryLb: number
 /**
  * The oven-dry weight in a piece of known moisture.
  *
- * @formula dry = wet * 100 / (100 + MC)
+ * @formula dry = wetLb * 100 / (100 + moisturePercent)
  * @source Sample boards, step 3B
  * @range moisture from 0 to 280 %
  */
@@ -37,7 +37,7 @@ export function ovendryWeightLb({ wetLb, moisturePercent }: { wetLb: number; moi
 /**
  * The weight of a piece when it gets to another moisture, such as a sample board at its target.
  *
- * @formula weight * (100 + target) / (100 + moisture)
+ * @formula W = dry * (100 + targetPercent) / 100; dry = ovendryWeightLb(wetLb: weightLb) [lb]
  * @source Sample boards, step 3B
  * @range moistures from 0 to 280 %
  */

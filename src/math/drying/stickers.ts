@@ -4,7 +4,7 @@ import { IN_PER_FT } from "../units";
 /**
  * Stickers in a stack: a row of them under every layer, the bottom one too, one at each end of the row.
  *
- * @formula layers * (length / spacing, up to a whole number, + 1)
+ * @formula n = layers * (max(1, up(12 * lengthFt / spacingIn)) + 1)
  * @source plain arithmetic
  */
 export function stickerCount(stack: { lengthFt: number; spacingIn: number; layers: number }): number {
@@ -15,7 +15,7 @@ export function stickerCount(stack: { lengthFt: number; spacingIn: number; layer
 /**
  * Height of a stickered stack, with a sticker under every layer.
  *
- * @formula base + layers * (thickness + sticker)
+ * @formula H = baseIn + layers * (thicknessIn + stickerIn)
  * @source plain arithmetic
  */
 export function stackHeightIn(stack: {

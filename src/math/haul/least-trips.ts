@@ -8,7 +8,8 @@ export function atLeastTrips(weights: readonly number[], payloadLb: number): num
  * Logs over half the payload go one to a trip. The lighter ones, down to the limit, may fill up only those trips whose log
  * leaves room for the limit; what they weigh beyond that room needs trips of its own.
  *
- * @formula L = n1 + n2 + max(0, ceil((sum of those from limit to half - (n2 * payload - sum of n2's logs)) / payload))
+ * @formula by search: n1 + n2 + the rest of the logs from limit to half that the n2 trips have no room for, over the
+ *   payload, up to a whole trip
  * @source plain arithmetic: the bound of Martello and Toth for bin packing, from memory
  */
 function withLimit(weights: readonly number[], payloadLb: number, limit: number): number {

@@ -1,7 +1,7 @@
 /**
  * Pounds a vehicle may still carry; below zero it is overloaded.
  *
- * @formula rating - empty weight - sum of what is aboard
+ * @formula left = ratingLb - emptyLb - sum(weightsLb or [])
  * @source plain arithmetic
  */
 export function payloadLeftLb({ ratingLb, emptyLb, weightsLb = [] }: Payload): number {

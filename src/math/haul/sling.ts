@@ -8,7 +8,8 @@ export const LEGS_SURE_TO_CARRY = 2;
 /**
  * Pull in one leg of a sling, by the angle between the leg and the horizontal.
  *
- * @formula T = W / (legs * sin(angle)); of three or four legs two are counted unless sharing is sure
+ * @formula T = W / (n * sin(A * deg)); W = weightLb; A = angleDegrees; n = l if shared, else min(l, 2) [legs];
+ *   l = legs or 2 [legs]
  * @source ASME B30.9: the table of sling angle factors
  * @range 30 to 90 degrees from the horizontal; 1 to 4 legs, one of them only plumb
  * @checked 13 of 13 angles of the table, 8 of 8 printed examples

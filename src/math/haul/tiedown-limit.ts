@@ -17,7 +17,7 @@ const SAME_SIZE_IN = 0.006;
  * A chain without a grade mark counts as grade 30, wire rope as 6x37 with a fiber core. A size that is no row of the table
  * has no answer: nothing is read between two rows.
  *
- * @formula the table's cell
+ * @formula by table: the table's cell for the gear, its grade and its size, an unmarked chain as grade 30
  * @source 49 CFR 393.108, tables of chain, synthetic webbing and wire rope
  * @range the sizes and grades of the tables
  * @checked 39 of 39 cells

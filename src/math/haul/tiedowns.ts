@@ -7,8 +7,8 @@ import { NEAR } from "../rounding";
  * Each runs from one side of the vehicle over the load to the other side; one that is fastened to the load or comes
  * back to its own side counts for half its limit. The load is not blocked against moving forward.
  *
- * @formula by weight: half the weight over the working load limit of one, rounded up
- * @formula by length: 1 to 5 ft and 1,100 lb; 2 to 10 ft; 1 more for every further 10 ft or part of it
+ * @formula n = max(byWeight, byLength); byWeight = up(weightLb / 2 / limitLb);
+ *   byLength = 1 if lengthFt <= 5 and weightLb <= 1100, 2 if lengthFt <= 5, else 2 + max(0, up((lengthFt - 10) / 10))
  * @source 49 CFR 393.106: together a working load limit of at least half the weight
  * @source 49 CFR 393.110: the count by length
  * @range loads under the general rule; logs lengthwise between stakes have section 393.116 of their own

@@ -12,7 +12,9 @@ interface Load {
  *
  * The empty trailer's own share is measured on a scale or taken from its maker.
  *
- * @formula share = 100 (sum(w x) / h + empty * empty share) / (sum(w) + empty); x ahead of the axle, h hitch to axle
+ * @formula share = (100 * hitch + (emptyLb or 0) * (emptySharePercent or 0)) / total;
+ *   hitch = sum(w * x) / hitchFt [lb]; total = sum(w) + (emptyLb or 0) [lb]; w = loads.weightLb [lb];
+ *   x = loads.positionFt [ft]
  * @source plain arithmetic: moments about the axle
  * @range loads behind the hitch; an empty weight and its share together or neither
  * @checked 2 of 2 printed figures (9 and 15 % of 7,000 lb)

@@ -29,7 +29,7 @@ export interface TripPlan {
  * so far would still let the others fit. Where that takes too long the best plan found stands, with the number of trips
  * that no plan can go under.
  *
- * @formula fewest trips with the sum of each at most the payload
+ * @formula by search: the fewest trips with the sum of each at most the payload
  * @source plain arithmetic: bin packing, by trying all fillings
  * @range 1 to 500 logs, each at most the payload
  */

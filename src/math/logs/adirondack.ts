@@ -10,7 +10,7 @@ export const ADIRONDACK_LIMITS: Limits = { rule: "Adirondack", smallestIn: 1 };
 /**
  * Board feet in a log by the Adirondack standard, or market: a log 19 inches by 13 feet is 200 board feet.
  *
- * @formula BF = 200 * D^2 L / (19^2 * 13), D in inches, L in feet
+ * @formula BF = 200 * D^2 * L / (19^2 * 13); D = diameterIn; L = lengthFt
  * @source Freese 1973, Adirondack standard: 200 board feet
  * @source Adirondack Almanack, log marks: 19 in by 13 ft, five markets to 1,000 board feet
  * @source from memory: other sizes in proportion to D^2 L

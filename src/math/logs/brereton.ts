@@ -20,7 +20,13 @@ const CUSTOMS_DECIMALS = 3;
  * The customs rounding: mean diameter down to even centimeters; length less 0.1 m, down to the even tenth of a meter;
  * cubic meters to three decimals, and other units from those.
  *
- * @formula BF = 0.7854 * ((d + D) / 2)^2 * L / 12 (pi / 4 unrounded), d and D in inches, L in feet
+ * @formula V = m3 / 0.028316846592 * 12 if (unit or "board feet") = "board feet", m3 if unit = "m3", else m3 /
+ *   0.028316846592;
+ *   m3 = cylinderCubicMeters(diameterCm: d, lengthM: L) if (rounding or "none") = "none", else
+ *   decimals(cylinderCubicMeters(diameterCm: d, lengthM: L), 3) [m3];
+ *   d = 2.54 * m if (rounding or "none") = "none", else down(decimals(2.54 * m, 6), 2) [cm];
+ *   L = 0.3048 * lengthFt if (rounding or "none") = "none", else down(decimals(0.3048 * lengthFt, 6) * 10 - 1, 2) /
+ *   10 [m]; m = (smallIn + largeIn) / 2 [in]
  * @source hstimber.com, Brereton scale by the Japanese customs: mean of the end diameters, 0.7854, and the rounding
  * @source plain arithmetic: 12 board feet in a cubic foot
  * @source from memory: by the customs rounding it is down that the mean diameter goes to the even centimeter
@@ -50,7 +56,13 @@ export function breretonVolume({
   return cubicMeters / M3_PER[unit];
 }
 
-function cylinderCubicMeters(diameterCm: number, lengthM: number): number {
+/**
+ * Cubic meters in a cylinder.
+ *
+ * @formula V = pi / 4 * (diameterCm / 100)^2 * lengthM
+ * @source plain geometry
+ */
+export function cylinderCubicMeters(diameterCm: number, lengthM: number): number {
   return (Math.PI / 4) * (diameterCm / 100) ** 2 * lengthM;
 }
 

@@ -36,7 +36,8 @@ export interface BuckPlan {
  * more. The diameter goes in a straight line from reading to reading. A log is measured at its small end, behind its trim,
  * which holds the saw cut; one that the rule cannot scale, or that no price is given for, is worth nothing.
  *
- * @formula best(x) = max of best(x + 1), and for each length worth(x, length) + best(x + length + trim, up to a whole inch)
+ * @formula by dynamic program: best(x) is the greatest of best(x + 1) and, for each length, worth(x, length) + best(x
+ *   + length + trim, up to a whole inch)
  * @source plain arithmetic: the best of the rest of the stem, from its top down to its butt
  * @range stems to 300 ft; 2 readings or more; up to 40 lengths
  */

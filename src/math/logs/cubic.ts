@@ -19,7 +19,7 @@ type EndSizes = Ends & { unit?: CubicUnit };
 /**
  * Cubic feet in a log by Smalian's formula, from both ends. It overstates a log with a flared butt.
  *
- * @formula V = f (d^2 + D^2) / 2 * L, f = pi / 4 / 144 (0.005454), d and D in inches, L in feet
+ * @formula V = cubicFeet(squareOfDiameterIn2: (d^2 + D^2) / 2); d = smallIn; D = largeIn
  * @source Briggs 1994, Table 2-1
  * @range the large end not under the small end
  * @checked 1 of 1 worked example (d = 12 cm, D = 20 cm, L = 6 m: 0.128 m3)
@@ -29,7 +29,12 @@ export function smalianFt3({ smallIn, largeIn, lengthFt }: Ends): number {
   return cubicFeet((smallIn ** 2 + largeIn ** 2) / 2, lengthFt);
 }
 
-/** Volume of a log by Smalian's formula in the unit asked for. */
+/**
+ * Volume of a log by Smalian's formula in the unit asked for.
+ *
+ * @formula V = inCubicUnit(ft3: smalianFt3(), unit: unit or "ft3")
+ * @source plain arithmetic
+ */
 export function smalianVolume({ unit = "ft3", ...ends }: EndSizes): number {
   return inCubicUnit(smalianFt3(ends), unit);
 }
@@ -37,7 +42,7 @@ export function smalianVolume({ unit = "ft3", ...ends }: EndSizes): number {
 /**
  * Volume of a log by Huber's formula, from the diameter at mid-length.
  *
- * @formula V = f d^2 L, f = pi / 4 / 144 (0.005454), d in inches at mid-length, L in feet
+ * @formula V = inCubicUnit(ft3: v, unit: unit or "ft3"); v = cubicFeet(squareOfDiameterIn2: d^2) [ft3]; d = middleIn
  * @source Briggs 1994, Table 2-1
  * @range d from 0.1 in
  * @checked 1 of 1 worked example (40 cm, 10 m: 1.256 m3, printed with 0.785 for pi / 4)
@@ -58,7 +63,8 @@ export function huberVolume({
 /**
  * Volume of a log by Newton's formula, from both ends and the middle: exact for cone, cylinder, paraboloid and neiloid.
  *
- * @formula V = f (d^2 + 4 m^2 + D^2) / 6 * L, f = pi / 4 / 144 (0.005454), diameters in inches, L in feet
+ * @formula V = inCubicUnit(ft3: v, unit: unit or "ft3");
+ *   v = cubicFeet(squareOfDiameterIn2: (d^2 + 4 * m^2 + D^2) / 6) [ft3]; d = smallIn; m = middleIn; D = largeIn
  * @source Briggs 1994, Table 2-1
  * @range the middle between the two ends
  */
@@ -82,7 +88,8 @@ export function newtonVolume({
 /**
  * Volume of a log as a cone with its tip cut off, from both ends.
  *
- * @formula V = f (d^2 + d D + D^2) / 3 * L, f = pi / 4 / 144 (0.005454), d and D in inches, L in feet
+ * @formula V = inCubicUnit(ft3: v, unit: unit or "ft3");
+ *   v = cubicFeet(squareOfDiameterIn2: (d^2 + d * D + D^2) / 3) [ft3]; d = smallIn; D = largeIn
  * @source Briggs 1994, Table 2-1, two-end conic
  * @range the large end not under the small end
  */
@@ -97,6 +104,12 @@ export function mustTaper(smallIn: number, largeIn: number, lengthFt: number, wh
   mustBeBetween(hairUnder(smallIn), THICKEST_IN, largeIn, `${what} large-end diameter (in), not under the small end`);
 }
 
-function cubicFeet(squareOfDiameterIn2: number, lengthFt: number): number {
+/**
+ * Cubic feet in a round of so many square inches of squared diameter.
+ *
+ * @formula V = pi / 4 / 144 * squareOfDiameterIn2 * lengthFt
+ * @source plain geometry
+ */
+export function cubicFeet(squareOfDiameterIn2: number, lengthFt: number): number {
   return FT2_PER_SQUARE_IN_OF_DIAMETER * squareOfDiameterIn2 * lengthFt;
 }

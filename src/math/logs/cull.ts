@@ -16,7 +16,7 @@ const DEFAULT_RULE: LogRuleName = "International 1/4";
 /**
  * Board feet taken off for an interior defect seen in the ends, by the squared-defect method.
  *
- * @formula BF = (W + 1) (H + 1) L / 15, W and H of the defect in inches, L in feet; to the whole board foot, a half up
+ * @formula BF = nearest((W + 1) * (H + 1) * L / 15); W = widthIn; H = heightIn; L = lengthFt
  * @source FSH 2409.11, chapter 20: the squared-defect method and its rounding
  * @source from memory: the divisor 15 (12 less a fifth for kerf) and the inch added each way
  * @range W and H above 0
@@ -40,7 +40,9 @@ export function cullBoxBoardFeet({
 /**
  * Board feet taken off for sweep: the greatest departure of the log's line from a straight one.
  *
- * @formula BF = (sweep - 1) / D * gross scale, inches; none for sweep up to 1 in; to the whole board foot, a half up
+ * @formula BF = lost(grossBf: gross, share: (sweep - 1) / D);
+ *   gross = logScaleBoardFeet(rounding: "none", rule: rule or "International 1/4") [board feet]; sweep = sweepIn;
+ *   D = diameterIn
  * @source FSH 2409.11, chapter 20: the rounding
  * @source from memory: the fraction (sweep - 1) / D of the gross, Grosenbaugh 1952
  * @range sweep not over D + 1, where nothing is left
@@ -58,7 +60,9 @@ export function cullSweepBoardFeet({
 /**
  * Board feet taken off for a defect that a pie-cut holds, such as a fire scar, seam or cat face.
  *
- * @formula BF = gross scale * share / 100 * l / L, share the percent of the circle that is cut out, l the length of the defect; to the whole board foot, a half up
+ * @formula BF = lost(grossBf: gross, share: sharePercent / 100 * (l / L));
+ *   gross = logScaleBoardFeet(rounding: "none", rule: rule or "International 1/4") [board feet]; l = defectLengthFt;
+ *   L = lengthFt
  * @source FSH 2409.11, chapter 20: the pie-cut method and its rounding
  * @source from memory: the fraction angle / 360 times l / L of the gross, Grosenbaugh 1952
  * @range share up to 100 %, the defect not longer than the log
@@ -81,7 +85,9 @@ export function cullSectorBoardFeet({
  * Rotten sapwood: outer is the log's scaling diameter, core the diameter of the sound wood. Rotten heart: outer is the
  * diameter of the rot, taken off as a square.
  *
- * @formula sapwood: BF = scale of outer - scale of core; heart: BF = (outer + 1)^2 L / 15; to the whole board foot, a half up
+ * @formula BF = nearest(outer - core) if coreIn, else cullBoxBoardFeet(widthIn: outerIn, heightIn: outerIn);
+ *   outer = logScaleBoardFeet(diameterIn: outerIn, rounding: "none", rule: rule or "International 1/4") [board feet];
+ *   core = logScaleBoardFeet(diameterIn: coreIn, rounding: "none", rule: rule or "International 1/4") [board feet]
  * @source FSH 2409.11, chapter 20: the diameter-deduction and squared-defect methods and the rounding
  * @source from memory: the divisor 15 and the inch added each way
  * @range core not over outer, and within the rule's own limits
@@ -105,8 +111,13 @@ export function cullRingBoardFeet({
   return nearest(1, grossBf - logScaleBoardFeet({ diameterIn: coreIn, lengthFt, rule }));
 }
 
-/** The share of the gross scale that is lost, in whole board feet: at least none, at most all, so that no net is under 0. */
-function lost(grossBf: number, share: number): number {
+/**
+ * The share of the gross scale that is lost, in whole board feet: at least none, at most all, so that no net is under 0.
+ *
+ * @formula BF = min(grossBf, nearest(grossBf * max(0, share)))
+ * @source plain arithmetic
+ */
+export function lost(grossBf: number, share: number): number {
   mustBeAtLeast(0, grossBf, "gross scale (bf)");
   return Math.min(grossBf, nearest(1, grossBf * Math.max(0, share)));
 }

@@ -15,7 +15,8 @@ export const DOYLE_SCRIBNER_LIMITS: Limits = { ...SCRIBNER_LIMITS, rule: "Doyle-
  * 29 in the two rules do not meet. The idea is to take the lower of the two; with the Scribner formula the curves already
  * cross at 24.7 in, so from 25 to 28 in the figure is Doyle's, the higher one.
  *
- * @formula Doyle for D up to 28 in, the Scribner formula from 29 in; D to the nearest inch, an exact half dropped
+ * @formula BF = doyleBoardFeet(diameterIn: D) if D <= 28, else scribnerBoardFeet(diameterIn: D);
+ *   D = wholeInches() [in]
  * @source metaglossary, Doyle-Scribner
  * @source Louisiana RS 3:4641
  * @source Larsen, the Scribner formula

@@ -10,7 +10,7 @@ export const DOYLE_LIMITS: Limits = { rule: "Doyle", smallestIn: SLAB_ALLOWANCE_
 /**
  * Board feet in a log by the Doyle rule.
  *
- * @formula BF = ((D - 4) / 4)^2 * L, D in inches, L in feet
+ * @formula BF = ((D - 4) / 4)^2 * L; D = diameterIn; L = lengthFt
  * @source Louisiana RS 3:4641
  * @range D from 4 in, where the rule gives 0; below that the square would rise again
  */
@@ -22,7 +22,8 @@ export function doyleBoardFeet({ diameterIn, lengthFt }: Log): number {
 /**
  * Board feet in a log as printed Doyle tables have it.
  *
- * @formula the Doyle rule on whole inches and even feet, to the nearest board foot, an exact half up
+ * @formula BF = nearest(doyleBoardFeet(diameterIn: D, lengthFt: L)); D = wholeInches() [in];
+ *   L = down(lengthFt, 2) [ft]
  * @source Doyle table, printed, 8 to 36 in by 8 to 20 ft
  * @source Chase 1913, p. 11, which rounds exact halves now up, now down
  * @range beyond the printed sizes the formula goes on with the same rounding

@@ -22,7 +22,9 @@ const SMALL_VOLUME_M3 = 0.2;
  * a straight line. Diameters are taken down to the printed class; the standard's own rounding (GOST 2292-88) was not
  * seen. Most cells stand in one reprint only.
  *
- * @formula the printed cell for d down to the whole cm under 14, to the even cm from 14; L down to tenths of a meter, straight line between printed lengths
+ * @formula by table: the printed cell for d and L, in a straight line between printed lengths;
+ *   d = down(cm) if cm < 14, else down(cm, 2) [cm]; cm = decimals(2.54 * diameterIn, 6) [cm];
+ *   L = down(decimals(0.3048 * lengthFt, 6) * 10) / 10 [m]
  * @source GOST 2708-75
  * @range 10 to 38 cm, and for each diameter the lengths its row was seen with; none at 36 cm between 8.5 and 10 m, where reprints differ
  * @checked 282 of 282 cells seen (111 of them in two reprints or more); one conflict and the 88 cells of odd diameters are left out

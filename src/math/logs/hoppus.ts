@@ -11,7 +11,8 @@ const LARGEST_GIRTH_IN = Math.round(THICKEST_IN * Math.PI);
  *
  * The rule is taped down to the quarter inch; tape so, the girth is used as given.
  *
- * @formula V = (G / 4)^2 L / 144 hoppus feet, G in inches at mid-length, L in feet
+ * @formula V = inCubicUnit(ft3: H * 4 / pi, unit: unit or "hoppus ft"); H = (G / 4)^2 * L / 144 [hoppus ft];
+ *   G = girthIn; L = lengthFt
  * @source woodland-management.co.uk, hoppus foot
  * @range G up to 942 in
  * @checked 4 of 4 published equivalents of the hoppus foot

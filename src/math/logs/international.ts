@@ -21,7 +21,9 @@ const PRINTED_STEP_BF = 5;
  * A last section under 4 ft counts by its share. Over 20 ft the log is scaled as two or more of equal length, by the
  * rule's own taper; where the lower diameters can be measured, scale each piece by itself.
  *
- * @formula BF = sum over 4-ft sections of 0.22 d^2 - 0.71 d, with d = D, D + 0.5, D + 1 ... inches
+ * @formula BF = sum(eighthAsOneLog(diameterIn: D + start / 8, lengthFt: l));
+ *   start = steps(0, lengthFt - l / 2, l) [ft]; l = lengthFt / pieces [ft]; pieces = ceil(lengthFt / 20);
+ *   D = diameterIn
  * @source Michigan MCL 290.401, the 4-ft section and its taper
  * @source Larsen, closed forms for 8, 12, 16 and 20 ft
  * @source FSH 2409.11, appendix 1: 20 ft the longest log scaled as one
@@ -37,7 +39,7 @@ export function internationalEighthBoardFeet(log: Log): number {
 /**
  * Board feet in a log by the International 1/4-inch rule.
  *
- * @formula BF = 0.904762 * the 1/8-inch rule
+ * @formula BF = 0.904762 * internationalEighthBoardFeet()
  * @source Michigan MCL 290.401
  * @source Massachusetts GL c.96 s.11A
  * @range as the 1/8-inch rule
@@ -51,7 +53,9 @@ export function internationalQuarterBoardFeet(log: Log): number {
  *
  * A log over 20 ft is divided into even feet, the longer pieces at the butt, each piece entered by its own whole inch.
  *
- * @formula the 1/4-inch rule on whole inches and even feet, to the nearest 5 board feet
+ * @formula BF = sum(nearest(0.904762 * eighthAsOneLog(diameterIn: wholeInches(diameterIn: D + before(l) / 8),
+ *   lengthFt: l), 5)); D = wholeInches() [in]; L = down(lengthFt, 2) [ft]; pieces = ceil(L / 20);
+ *   l = 2 * floor((L / 2 + steps(0, pieces, 1)) / pieces) [ft]
  * @source Wengert log volume, International 1/4-inch log volume
  * @range beyond the printed 6 to 26 in and 6 to 16 ft the formula goes on with the same rounding
  * @checked 123 of 126 cells of Wengert's International 1/4 table; 15 in by 16 ft, 17 by 14 and 21 by 8 are 5 higher in print
@@ -67,7 +71,14 @@ export function internationalQuarterTableBoardFeet(log: Log): number {
   );
 }
 
-function eighthAsOneLog({ diameterIn, lengthFt }: Log): number {
+/**
+ * Board feet in a log up to 20 ft by the International 1/8-inch rule.
+ *
+ * @formula BF = sum((0.22 * d^2 - 0.71 * d) * share); d = diameterIn + above / 8 [in];
+ *   share = min(4, lengthFt - above) / 4; above = steps(0, lengthFt, 4) [ft]
+ * @source Michigan MCL 290.401, the 4-ft section and its taper
+ */
+export function eighthAsOneLog({ diameterIn, lengthFt }: Log): number {
   let boardFeet = 0;
   for (let above = 0; above < lengthFt; above += SECTION_FT) {
     const d = diameterIn + TAPER_IN_PER_FT * above;

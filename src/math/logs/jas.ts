@@ -14,7 +14,9 @@ const DECIMALS = 3;
  *
  * The standard's addition for oval ends and its variant for American logs are not applied: they were not seen in it.
  *
- * @formula V = d^2 L / 10000 under 6 m; (d + (L' - 4) / 2)^2 L / 10000 from 6 m, L' = L down to whole meters; d in cm, down to whole cm under 14, to even cm from 14; V to three decimals
+ * @formula V = decimals((d + taper)^2 * L / 10000, 3) [m3];
+ *   d = jasDiameterCm(measuredCm: decimals(2.54 * diameterIn, 6)) [cm]; L = decimals(0.3048 * lengthFt, 6) [m];
+ *   taper = 0 if L < 6, else (down(L) - 4) / 2 [cm]
  * @source JAS for logs, as timber traders print it
  * @source MAFF notice 1841 of 1967, size classes
  * @range d from 1 cm
@@ -29,6 +31,12 @@ export function jasCubicMeters({ diameterIn, lengthFt }: { diameterIn: number; l
   return toDecimals(DECIMALS, ((diameterCm + taperCm) ** 2 * lengthM) / 10_000);
 }
 
-function jasDiameterCm(measuredCm: number): number {
+/**
+ * The class of diameter that the standard reads a log in.
+ *
+ * @formula d = down(measuredCm) if measuredCm < 14, else down(measuredCm, 2)
+ * @source MAFF notice 1841 of 1967, size classes
+ */
+export function jasDiameterCm(measuredCm: number): number {
   return downTo(measuredCm < EVEN_FROM_CM ? 1 : 2, measuredCm);
 }

@@ -9,7 +9,8 @@ const SMALLEST_SCALE_BF = 1;
 /**
  * Net scale of a log or a load: the gross scale less its deductions.
  *
- * @formula net = gross - sum of deductions; a deduction under 1 is a share of the gross, over 1 it is board feet
+ * @formula net = max(0, gross - sum(off)); off = deductions * gross if deductions < 1, else deductions [board feet];
+ *   gross = grossBf
  * @source plain arithmetic
  * @range deductions together not over the gross; 1 has no answer, since it may be one board foot or a cell of 100 %
  */
@@ -32,7 +33,7 @@ export function netScaleBoardFeet({ grossBf, deductions }: { grossBf: number; de
 /**
  * Overrun: how far the lumber tally is over the log scale, in percent; minus when it is under.
  *
- * @formula overrun = 100 * (sawn - scaled) / scaled, both in board feet
+ * @formula overrun = 100 * (sawnBf - scaledBf) / scaledBf
  * @source Black Hills lumber recovery study, definition of overrun
  * @source Fahey and Martin 1975, recovery ratios of 145 and 123 %
  * @range scaled from 1 board foot

@@ -19,7 +19,8 @@ export interface Compared {
  *
  * A rule that scales less than International 1/4 favors the buyer of the log, one that scales more the seller.
  *
- * @formula percent = 100 * (BF by the rule - BF by International 1/4) / BF by International 1/4
+ * @formula in words: every rule by its own formula, and percent = 100 * (BF by the rule - BF by International 1/4) /
+ *   BF by International 1/4
  * @source plain arithmetic on the rules' own formulas
  * @range each rule's own limits: a rule without an answer on this log says so in its cell
  */

@@ -9,7 +9,7 @@ import { downTo } from "../rounding";
  * Down to the last full foot: Wengert. By 2 ft with at least 4 in of trim: the Idaho contest rules. Logs cut 2 to 9 in
  * over-length with the excess disregarded: USDA Bulletin 711.
  *
- * @formula L = (length - trim) down to a multiple of the step
+ * @formula L = down((12 * lengthFt - (trimIn or 0)) / 12, stepFt or 1)
  * @source Wengert log scale, length to the last full foot
  * @source Idaho school forestry contest, scaling: 2-ft classes, at least 4 in of trim
  * @range trim shorter than the log; at least one step must be left

@@ -18,7 +18,8 @@ const TO_WHOLE_INCHES = {
  * Nearest inch: Georgia, Vermont, Wengert. An exact half is dropped by the Idaho contest rules; Georgia and Wengert share
  * halves out, once up, once down: alternate "nearest" and "nearest up". Always down: a Montana lecture.
  *
- * @formula D = mean of the readings, then as the rounding asked: none; nearest (an exact half dropped); nearest up (an exact half counted); down
+ * @formula D = m if (rounding or "none") = "none", halfdown(m) if rounding = "nearest", nearest(m) if rounding =
+ *   "nearest up", else down(m); m = mean(diametersIn) [in]
  * @source Georgia OCGA 2-14-80, paragraph (e)
  * @source Idaho school forestry contest, scaling: 8 + 13 = 21, halved 10.5, counts 10
  * @source Wengert log scale: nearest, halves once up, then down
@@ -41,7 +42,7 @@ export function scalingDiameterIn({
 /**
  * Diameter inside bark from a tape round the log.
  *
- * @formula D = G / pi - 2 b, G the girth over bark, b the thickness of the bark, inches
+ * @formula D = G / pi - 2 * b; G = girthIn; b = barkIn or 0 [in]
  * @source plain geometry
  * @range bark thinner than the radius
  */
@@ -56,7 +57,7 @@ export function girthDiameterIn({ girthIn, barkIn = 0 }: { girthIn: number; bark
 /**
  * Diameter of a log at a distance from its small end, by straight taper between the ends.
  *
- * @formula d = s + (l - s) * x / L
+ * @formula d = s + (l - s) * x / L; s = smallIn; l = largeIn; x = distanceFt; L = lengthFt
  * @source plain geometry
  * @range x from 0 to L; the large end not under the small end
  */

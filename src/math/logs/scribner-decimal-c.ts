@@ -22,7 +22,7 @@ export const SCRIBNER_DECIMAL_C_LIMITS: Limits = {
  * Where the table ends there is no answer. Georgia scales a log of 18 ft or more as two, each by its own diameter:
  * measure (or estimate by DIAMETERAT) where they meet.
  *
- * @formula the printed cell for D to the nearest inch, an exact half dropped, and L down to even feet
+ * @formula by table: the printed cell of row D and column L; D = wholeInches() [in]; L = down(lengthFt, 2) [ft]
  * @source Wengert log volume, Scribner log volume
  * @source Georgia OCGA 2-14-80, the legal rule and its rounding
  * @range 6 to 20 in, 6 to 16 ft (under 18): larger sizes of the table were not seen in print

@@ -12,7 +12,7 @@ export const SCRIBNER_LIMITS: Limits = {
 /**
  * Board feet in a log by the Scribner formula, a later fit to the diagrams of 1846.
  *
- * @formula BF = (0.79 D^2 - 2 D - 4) * L / 16, D in inches, L in feet
+ * @formula BF = (0.79 * D^2 - 2 * D - 4) * L / 16; D = diameterIn; L = lengthFt
  * @source Larsen, the Scribner formula
  * @source USFS R-10 supplement 2004, longest log scaled as one
  * @range D from 4 in (the formula meets zero at 3.85 in), L up to 40 ft: the rule has no taper

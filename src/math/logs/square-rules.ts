@@ -10,7 +10,7 @@ export const INSCRIBED_SQUARE_LIMITS: Limits = { rule: "Inscribed square", small
 /**
  * Board feet in a log by the two-thirds rule: a square timber two thirds of the diameter on a side.
  *
- * @formula BF = 12 * (2 D / 3)^2 L / 144, D in inches at mid-length or the mean of the ends, L in feet
+ * @formula BF = squareTimberBoardFeet(faceIn2: (2 * D / 3)^2); D = diameterIn
  * @source USFS Bulletin 36, two-thirds rule (Big Sandy cube)
  * @range D from 1 in
  */
@@ -22,7 +22,7 @@ export function twoThirdsBoardFeet({ diameterIn, lengthFt }: Log): number {
 /**
  * Board feet in the largest square timber that a log holds, by its small end.
  *
- * @formula BF = 12 * (D / sqrt 2)^2 L / 144 = D^2 L / 24, D in inches, L in feet
+ * @formula BF = squareTimberBoardFeet(faceIn2: D^2 / 2); D = diameterIn
  * @source USFS Bulletin 36, inscribed square rule
  * @source plain geometry: the square in a circle has half the square of the diameter
  * @range D from 1 in
@@ -32,6 +32,12 @@ export function inscribedSquareBoardFeet({ diameterIn, lengthFt }: Log): number 
   return squareTimberBoardFeet(diameterIn ** 2 / 2, lengthFt);
 }
 
-function squareTimberBoardFeet(faceIn2: number, lengthFt: number): number {
+/**
+ * Board feet in a timber of a face of so many square inches.
+ *
+ * @formula BF = 12 * faceIn2 * lengthFt / 144
+ * @source plain arithmetic
+ */
+export function squareTimberBoardFeet(faceIn2: number, lengthFt: number): number {
   return (BF_PER_FT3 * faceIn2 * lengthFt) / IN2_PER_FT2;
 }

@@ -11,7 +11,7 @@ export const LENGTH_CLASS_FT = 2;
  * shared out among the logs by Georgia and Wengert; Vermont does not say. One log cannot be shared out, so the half is
  * dropped. Who always cuts down to the whole inch (a Montana lecture) does so first, by SCALEDIAMETER.
  *
- * @formula D to the nearest inch, an exact half dropped; L down to even feet
+ * @formula diameterIn = halfdown(diameterIn) [in]; lengthFt = down(lengthFt, 2) [ft]
  * @source Georgia OCGA 2-14-80, paragraph (e)
  * @source Idaho school forestry contest, scaling: the half is dropped, lengths by 2 ft
  */
@@ -19,7 +19,12 @@ export function tableClass({ diameterIn, lengthFt }: Log): Log {
   return { diameterIn: wholeInches(diameterIn), lengthFt: downTo(LENGTH_CLASS_FT, lengthFt) };
 }
 
-/** The nearest whole inch, an exact half dropped. */
+/**
+ * The nearest whole inch, an exact half dropped.
+ *
+ * @formula D = halfdown(diameterIn)
+ * @source plain arithmetic: see tableClass for whose rounding it is
+ */
 export function wholeInches(diameterIn: number): number {
   return nearestHalfDown(1, diameterIn);
 }

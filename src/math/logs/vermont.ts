@@ -12,7 +12,7 @@ export const VERMONT_LIMITS: Limits = {
 /**
  * Board feet in a log by the Vermont rule.
  *
- * @formula BF = D * D / 2 for 12 ft, in proportion below: D^2 L / 24, D in inches, L in feet
+ * @formula BF = D^2 * L / 24; D = diameterIn; L = lengthFt
  * @source 9 VSA 2693
  * @range up to 12 ft: a longer log is measured and scaled in 12-ft sections from the upper end
  * @checked 111 of 111 sums of the statute's D x D/2 for 8, 10 and 12 ft, 4 to 40 in
@@ -25,7 +25,7 @@ export function vermontBoardFeet({ diameterIn, lengthFt }: Log): number {
 /**
  * Board feet in a log by the Vermont rule with the statute's whole inches.
  *
- * @formula as the rule, D to the nearest inch; the statute drops fractions under a half and counts those over it, and does not say what an exact half is: it is dropped here
+ * @formula BF = vermontBoardFeet(diameterIn: wholeInches())
  * @source 9 VSA 2693
  */
 export function vermontTableBoardFeet({ diameterIn, lengthFt }: Log): number {

@@ -5,7 +5,7 @@ import { BLADE_MODULUS_PSI, STEEL_GROWTH_PER_F, STEEL_LB_PER_FT3 } from "./steel
 /**
  * Pull on the wheel that strains both strands of a band to a stress.
  *
- * @formula F = 2 w t s
+ * @formula F = 2 * w * t * s; w = widthIn; t = thicknessIn; s = stressPsi
  * @source plain arithmetic: two strands of cross-section w t
  * @range a band up to 24 in wide and 1/4 in thick: none is larger (from memory)
  */
@@ -17,7 +17,7 @@ export function bandStrainLbf({ widthIn, thicknessIn, stressPsi }: Band & { stre
 /**
  * Stress that a pull on the wheel makes in both strands of a band.
  *
- * @formula s = F / (2 w t)
+ * @formula s = F / (2 * w * t); F = strainLbf; w = widthIn; t = thicknessIn
  * @source plain arithmetic: two strands of cross-section w t
  * @range a band up to 24 in wide and 1/4 in thick: none is larger (from memory)
  */
@@ -29,7 +29,7 @@ export function bandStressPsi({ strainLbf, widthIn, thicknessIn }: Band & { stra
 /**
  * How much a gauge length of the band stretches under a stress.
  *
- * @formula dL = s L / E
+ * @formula dL = s * L / E; s = stressPsi; L = gaugeIn; E = modulusPsi or 30000000 [psi]
  * @source Philpot, Problem 5.1: Hooke's law
  * @source Fine Woodworking 2001: 6,000 psi for each 0.001 in on 5 in, which is E = 30,000,000 psi
  * @range a modulus from 1,000,000 to 100,000,000 psi; steel's is about 30,000,000
@@ -46,7 +46,7 @@ export function bandStretchIn({ stressPsi, gaugeIn, modulusPsi = BLADE_MODULUS_P
  * The short form E t / D is larger by one part in D / t. A wide thin band bends as a plate and may carry about a tenth
  * more (from memory).
  *
- * @formula s = E t / (D + t)
+ * @formula s = E * t / (D + t); t = thicknessIn; D = wheelIn; E = modulusPsi or 30000000 [psi]
  * @source plain geometry: strain of the face is half the thickness over the radius of the middle of the band
  * @range a band up to a hundredth of the wheel, where it bends at 300,000 psi: no blade steel stands that (from memory);
  *   a modulus from 1,000,000 to 100,000,000 psi
@@ -66,7 +66,7 @@ export function bandBendingPsi({ thicknessIn, wheelIn, modulusPsi = BLADE_MODULU
  * that stays the same therefore leaves the grip as it was and strains the band by this much more; wheels that stay at
  * their distance leave the strain as it was and lose this much of the grip.
  *
- * @formula s = w v^2 / g, w = 490 lb/ft3, v in feet per second, s in lb/ft2
+ * @formula s = 490 * v^2 / g / 144; v = speedFpm / 60 [ft/s]; g = 9.80665 / 0.3048 [ft/s2]
  * @source Singer, Problem 139
  * @checked 1 of 1 printed example
  */
@@ -78,7 +78,7 @@ export function bandCentrifugalPsi({ speedFpm }: { speedFpm: number }): number {
 /**
  * Stress that a warming band loses on wheels locked at their distance; a cooling one gains it, below zero.
  *
- * @formula s = E a dT
+ * @formula s = E * a * dT; dT = degreesF; a = growthPerF or 0.0000065 [per °F]; E = modulusPsi or 30000000 [psi]
  * @source Singer, Problem 261
  * @range a growth from 0.000001 to 0.0001 a degree, a modulus from 1,000,000 to 100,000,000 psi
  * @checked 4 of 4 printed examples

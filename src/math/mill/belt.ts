@@ -11,8 +11,9 @@ interface Pulleys {
  *
  * The handbook's short form, 2 C + 1.57 (D + d) + (D - d)^2 / 4 C, drifts from it as the pulleys come together.
  *
- * @formula open: L = sqrt(4 C^2 - (D - d)^2) + D (pi/2 + a) + d (pi/2 - a), a = asin((D - d) / 2 C)
- * @formula crossed: L = sqrt(4 C^2 - (D + d)^2) + (D + d) (pi/2 + a), a = asin((D + d) / 2 C)
+ * @formula L = sqrt(4 * C^2 - o^2) + D * (pi / 2 + a) + d * (pi / 2 + b); o = D + d if crossed, else D - d [in];
+ *   a = asin(o / (2 * C)) [radians]; b = a if crossed, else -a [radians]; D = max(pulley1In, pulley2In) [in];
+ *   d = min(pulley1In, pulley2In) [in]; C = centersIn
  * @source Shigley, chapter 17, Eqs 17-1 and 17-2
  * @range centers from where the pulleys touch, (D + d) / 2
  * @checked 5 of 5 printed examples, the 4 by the short form once its missing terms are taken off
@@ -32,7 +33,7 @@ export function beltLengthIn({ pulley1In, pulley2In, centersIn, crossed = false 
 /**
  * Distance between centers at which an open belt is tight on two pulleys.
  *
- * @formula the C whose exact belt length is the belt, found by halving until no number lies between
+ * @formula by search: the C whose exact belt length is the belt, found by halving until no number lies between
  * @source Shigley, chapter 17, Eqs 17-1 and 17-2
  * @range a belt at least as long as the one round touching pulleys
  * @checked 1 of 1 printed example (23.30 with 6.28 for 2 pi; 23.28 exactly)
@@ -51,7 +52,7 @@ export function beltCentersIn({ pulley1In, pulley2In, beltIn }: Pulleys & { belt
 /**
  * Degrees of the small pulley that an open belt touches.
  *
- * @formula 180 - 2 asin((D - d) / 2 C), in degrees
+ * @formula w = 180 - 2 * asin(abs(D - d) / (2 * C)) / deg; D = pulley1In; d = pulley2In; C = centersIn
  * @source Mott 4e, Example 7-1, p 279
  * @range centers from where the pulleys touch, (D + d) / 2
  * @checked 3 of 3 printed examples
@@ -64,7 +65,7 @@ export function beltWrapDegrees({ pulley1In, pulley2In, centersIn }: Pulleys & {
 /**
  * Length of the band over two wheels.
  *
- * @formula L = pi D + 2 C on equal wheels; on unequal ones the exact length of an open belt
+ * @formula L = beltLengthIn(pulley1In: wheel1In, pulley2In: wheel2In, crossed: no)
  * @source plain geometry
  * @range centers from where the wheels touch
  * @checked no published example of a band was found; the belts it is worked as are checked

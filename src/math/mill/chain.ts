@@ -14,7 +14,8 @@ export type LinkRounding = "even" | "none";
 /**
  * Links of a roller chain over two sprockets.
  *
- * @formula L = 2 C + (N1 + N2) / 2 + (N2 - N1)^2 / (4 pi^2 C), C in pitches; then up to an even count
+ * @formula N = 2 * up(L / 2) if (rounding or "even") = "even", else L [links];
+ *   L = 2 * C + (teeth1 + teeth2) / 2 + toothSpread() / C [links]; C = centersIn / pitchIn [pitches]
  * @source Mott 4e, Example 7-3, p 295
  * @range centers from where the pitch circles touch
  * @checked 2 of 2 printed examples
@@ -31,7 +32,7 @@ export function chainLinks({ teeth1, teeth2, centersIn, pitchIn, rounding = "eve
 /**
  * Distance between centers at which a chain of a count of links is tight.
  *
- * @formula C = 1/4 (L - (N1 + N2) / 2 + sqrt((L - (N1 + N2) / 2)^2 - 8 (N2 - N1)^2 / (4 pi^2))), in pitches
+ * @formula C = (L + sqrt(L^2 - 8 * toothSpread())) / 4 * p; L = links - (teeth1 + teeth2) / 2 [links]; p = pitchIn
  * @source Mott 4e, Example 7-3, p 295
  * @source Bhandari, Examples 14.3 and 14.4
  * @range enough links to go round sprockets whose pitch circles touch
@@ -48,7 +49,7 @@ export function chainCentersIn({ teeth1, teeth2, links, pitchIn }: Sprockets & {
 /**
  * Speed of a chain.
  *
- * @formula v = p N n / 12, p in inches, v in feet per minute
+ * @formula v = p * N * n / 12; p = pitchIn; N = teeth; n = rpm
  * @source plain geometry
  */
 export function chainSpeedFpm({ teeth, pitchIn, rpm }: { teeth: number; pitchIn: number; rpm: number }): number {
@@ -58,7 +59,7 @@ export function chainSpeedFpm({ teeth, pitchIn, rpm }: { teeth: number; pitchIn:
 /**
  * Pitch diameter of a sprocket.
  *
- * @formula D = p / sin(180 deg / N)
+ * @formula D = p / sin(180 * deg / N); p = pitchIn; N = teeth
  * @source Mott 4e, Example 7-3, p 295
  * @range 3 teeth or more, the fewest that make a polygon
  * @checked 3 of 3 printed examples
@@ -77,6 +78,12 @@ function touchingCentersIn({ teeth1, teeth2, pitchIn }: Sprockets): number {
   return (sprocketDiameterIn({ teeth: teeth1, pitchIn }) + sprocketDiameterIn({ teeth: teeth2, pitchIn })) / 2;
 }
 
-function toothSpread(teeth1: number, teeth2: number): number {
+/**
+ * What two sprockets of different teeth add to a chain, times the centers in pitches.
+ *
+ * @formula s = ((teeth2 - teeth1) / (2 * pi))^2
+ * @source plain geometry
+ */
+export function toothSpread(teeth1: number, teeth2: number): number {
   return ((teeth2 - teeth1) / (2 * Math.PI)) ** 2;
 }

@@ -12,7 +12,7 @@ export const MAINS_HERTZ = 60;
  * The turns a motor falls behind at full load are taken from its nameplate and kept the same at every frequency,
  * as they are under a steady torque. A saw is such a load; the cube law of fans and pumps is not for it.
  *
- * @formula n = 120 * f / poles - slip; slip = 120 * base / poles - nameplate
+ * @formula n = synchronousRpm() - slip; slip = slipRpm() [rpm]
  * @source plain arithmetic: a pair of poles passes once a cycle; the full-load slip in rpm held at constant torque
  * @range an even number of poles from 2; a frequency above the slip; a nameplate speed from 85 to 100 % of the synchronous one
  * @checked 3 of 3 printed examples of the synchronous speed; the one with slip on a drive (1,150 rpm) is from memory
@@ -26,7 +26,8 @@ export function motorRpm({ hertz, poles, nameplateRpm, baseHertz = MAINS_HERTZ }
 /**
  * Drive frequency for a wanted band speed.
  *
- * @formula f = (n_wheel * d_driven / d_driver / (1 - s / 100) + slip) * poles / 120; n_wheel = 12 * v / (pi * D), s the belt's slip in percent
+ * @formula f = (motor + slip) * poles / 120; motor = wheel * drivenIn / driverIn / speedKept() [rpm];
+ *   wheel = rimRpm(diameterIn: wheelIn) [rpm]; slip = slipRpm() [rpm]
  * @source plain arithmetic: the motor's speed formula and the pulley rule turned round
  * @range an even number of poles from 2; a nameplate speed from 85 to 100 % of the synchronous one; a belt that slips 0 to 20 %
  */
@@ -63,8 +64,13 @@ interface DriveHertz extends Nameplate {
   slipPercent?: number | undefined;
 }
 
-/** A pair of poles passes once a cycle, so a field of p poles turns 2 f / p times a second. */
-function synchronousRpm(hertz: number, poles: number): number {
+/**
+ * A pair of poles passes once a cycle, so a field of p poles turns 2 f / p times a second.
+ *
+ * @formula n = 120 * hertz / poles
+ * @source plain arithmetic
+ */
+export function synchronousRpm(hertz: number, poles: number): number {
   return (2 * SECONDS_PER_MIN * hertz) / poles;
 }
 
@@ -78,8 +84,13 @@ function hertzFor(rpm: number, poles: number): number {
  */
 const MOST_SLIP_SHARE = 0.15;
 
-/** How far the motor falls behind its field at full load, in turns a minute. */
-function slipRpm({ poles, nameplateRpm, baseHertz }: Nameplate & { baseHertz: number }): number {
+/**
+ * How far the motor falls behind its field at full load, in turns a minute.
+ *
+ * @formula slip = field - (nameplateRpm or field); field = synchronousRpm(hertz: baseHertz or 60) [rpm]
+ * @source plain arithmetic
+ */
+export function slipRpm({ poles, nameplateRpm, baseHertz }: Nameplate & { baseHertz: number }): number {
   if (!(Number.isInteger(poles) && poles >= 2 && poles % 2 === 0))
     throw new NoAnswer(`motor poles: wanted an even number, 2 or more, got ${poles}`);
   const field = synchronousRpm(baseHertz, poles);

@@ -7,7 +7,8 @@ import { FTLBF_PER_MIN_PER_HP, IN_PER_FT, W_PER_ELECTRIC_HP } from "../units";
  *
  * No table of that energy by species was found, so there is no usual value: it is measured on the mill itself.
  *
- * @formula hp = U k h f / 396,000; U in lbf in per in3 (psi), kerf k and depth h in inches, feed f in inches per minute
+ * @formula P = U * wood / 396000; wood = k * h * 12 * v [in3/min]; U = energyPsi; k = kerfIn; h = depthIn;
+ *   v = feedFpm
  * @source plain arithmetic: energy of the wood removed in a minute
  * @range kerf 0 to 3/4 in
  */
@@ -20,7 +21,7 @@ export function sawPowerHp({ kerfIn, depthIn, feedFpm, energyPsi }: SawPower): n
 /**
  * Torque on a shaft.
  *
- * @formula T = 33,000 hp / (2 pi n), in lbf ft
+ * @formula T = 33000 * P / (2 * pi * n); P = powerHp; n = rpm
  * @source Foundry handbook, part 42, torque table
  * @range a speed above 0
  * @checked 15 of 15 printed values
@@ -40,7 +41,8 @@ const USUAL_FROM_HP = 5;
 /**
  * Line current of a three-phase motor.
  *
- * @formula I = 746 hp / (sqrt(3) V e pf), efficiency and power factor as shares
+ * @formula I = 746 * P / (sqrt(3) * V * e * pf); P = powerHp; V = volts; e = (efficiencyPercent or 85) / 100;
+ *   pf = (powerFactorPercent or 80) / 100
  * @source plain arithmetic: power of three phases, root 3 V I e pf; an electric horsepower is 746 W (NIST SP 811)
  * @source common practice, no source: efficiency 85 % and power factor 80 % when none are given
  * @range efficiency and power factor above 0 and up to 100 %; both have to be given for a motor under 5 hp

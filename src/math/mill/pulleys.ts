@@ -9,7 +9,7 @@ export interface Drive {
 /**
  * Speed of the driven pulley.
  *
- * @formula n2 = n1 * d1 / d2 * (1 - s / 100), d by pitch diameter, s the slip of the belt in percent
+ * @formula n2 = n1 * d1 / d2 * speedKept(); n1 = rpm; d1 = driverIn; d2 = drivenIn
  * @source Khurmi & Gupta, chapter 11, Example 11.1, p 333
  * @source Hawkins, volume 8, belt rules
  * @range slip from 0 to 20 %
@@ -23,7 +23,7 @@ export function pulleyRpm({ rpm, driverIn, drivenIn, slipPercent = 0 }: PulleyRp
 /**
  * Diameter of the driven pulley that turns at a wanted speed.
  *
- * @formula d2 = d1 * n1 / n2 * (1 - s / 100)
+ * @formula d2 = d1 * n1 / n2 * speedKept(); n1 = rpm; d1 = driverIn; n2 = wantedRpm
  * @source Khurmi & Gupta, chapter 11, Example 11.1, p 333
  * @source Hawkins, volume 8, belt rules
  * @range slip from 0 to 20 %
@@ -37,7 +37,8 @@ export function pulleySizeIn({ rpm, driverIn, wantedRpm, slipPercent = 0 }: Pull
 /**
  * Speed at the end of several belt drives, each slipping by the same percent.
  *
- * @formula n = n1 * product(d_driver / d_driven) * (1 - s / 100)^drives
+ * @formula n = n1 * product(d1 / d2) * speedKept()^count(d1); n1 = rpm; d1 = drives.driverIn [in];
+ *   d2 = drives.drivenIn [in]
  * @source Khurmi & Gupta, chapter 11, Example 11.1, p 333
  * @range slip from 0 to 20 %
  * @checked 5 of 5 printed examples
@@ -70,7 +71,12 @@ interface PulleyTrain {
  */
 const MOST_SLIP_PERCENT = 20;
 
-/** The share of its speed that a belt hands on. */
+/**
+ * The share of its speed that a belt hands on.
+ *
+ * @formula kept = 1 - (slipPercent or 0) / 100
+ * @source plain arithmetic
+ */
 export function speedKept(slipPercent: number): number {
   if (!(slipPercent >= 0 && slipPercent <= MOST_SLIP_PERCENT))
     throw new NoAnswer(

@@ -5,7 +5,7 @@ import { bandCentrifugalPsi } from "./band";
 /**
  * Speed of a rim, a band or a belt.
  *
- * @formula v = pi * D * n / 12, D in inches, v in feet per minute
+ * @formula v = pi * D * n / 12; D = diameterIn; n = rpm
  * @source plain geometry
  * @checked 1 of 1 printed example
  */
@@ -16,7 +16,7 @@ export function rimSpeedFpm({ diameterIn, rpm }: { diameterIn: number; rpm: numb
 /**
  * Turns per minute for a wanted rim speed.
  *
- * @formula n = 12 * v / (pi * D), v in feet per minute, D in inches
+ * @formula n = 12 * v / (pi * D); v = speedFpm; D = diameterIn
  * @source plain geometry
  */
 export function rimRpm({ diameterIn, speedFpm }: { diameterIn: number; speedFpm: number }): number {
@@ -27,7 +27,7 @@ export function rimRpm({ diameterIn, speedFpm }: { diameterIn: number; speedFpm:
 /**
  * Hoop stress that spinning puts in a thin steel ring: no spokes, no welds, no flaws.
  *
- * @formula s = w v^2 / g, w = 490 lb/ft3, v = pi D n / 720 in feet per second, s in lb/ft2
+ * @formula s = bandCentrifugalPsi(speedFpm: v); v = rimSpeedFpm() [ft/min]
  * @source Singer, Problem 139
  */
 export function rimStressPsi({ diameterIn, rpm }: { diameterIn: number; rpm: number }): number {

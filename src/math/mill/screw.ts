@@ -14,7 +14,7 @@ export const USUAL_THREAD_FRICTION = 0.15;
 /**
  * How far a nut travels.
  *
- * @formula travel = turns * starts * pitch
+ * @formula rise = turns * (starts or 1) * p; p = pitchIn
  * @source plain geometry
  * @range 1 to 20 starts
  */
@@ -26,8 +26,9 @@ export function screwRiseIn({ turns, pitchIn, starts = 1 }: ScrewRise): number {
 /**
  * Torque that raises or lowers a load on a square thread, the thread alone; below zero the load runs down by itself.
  *
- * @formula up: T = F dm / 2 * (mu + tan l) / (1 - mu tan l); dm = d - pitch / 2; tan l = starts * pitch / (pi dm)
- * @formula down: T = F dm / 2 * (mu - tan l) / (1 + mu tan l)
+ * @formula T = F * m / 2 * (mu - s) / (1 + mu * s) if direction = "down", else F * m / 2 * (mu + s) / (1 - mu * s);
+ *   F = loadLb; mu = friction or 0.15; m = diameterIn - pitchIn / 2 [in];
+ *   s = (starts or 1) * pitchIn / (pi * m) [slope]
  * @source Mott 4e, Example 17-1, p 703
  * @source Bhandari, Examples 6.4 and 6.6
  * @source common practice, no source: friction 0.15 for a greased steel screw when none is given
@@ -45,7 +46,8 @@ export function screwTorqueLbfIn({ loadLb, direction = "up", friction, ...thread
 /**
  * Power that raises a load at a speed, the thread alone.
  *
- * @formula hp = 2 pi T n / (12 * 33,000); n = rise / (starts * pitch), rise in inches per minute
+ * @formula P = 2 * pi * T * n / (12 * 33000); n = riseInPerMin / screwRiseIn(turns: 1) [rpm];
+ *   T = screwTorqueLbfIn(direction: "up") [lbf in]
  * @source Bhandari, Example 6.6
  * @range as the torque that raises the load
  * @checked 1 of 1 printed example, with its collar
@@ -59,7 +61,8 @@ export function screwPowerHp({ loadLb, riseInPerMin, ...thread }: ScrewPower): n
 /**
  * Whether the thread alone holds the load when nothing turns it.
  *
- * @formula holds when mu > tan l = starts * pitch / (pi dm)
+ * @formula holds = mu > s; mu = friction or 0.15; m = diameterIn - pitchIn / 2 [in];
+ *   s = (starts or 1) * pitchIn / (pi * m)
  * @source Mott 4e, Example 17-1, p 703
  * @source common practice, no source: friction 0.15 for a greased steel screw when none is given
  * @range a pitch under the diameter; friction up to 1

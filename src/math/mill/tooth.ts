@@ -3,7 +3,7 @@ import { mustBeAbove, mustBeBelow } from "../errors";
 /**
  * Wood that each tooth takes.
  *
- * @formula bite = feed * pitch / speed, feed and band speed both in feet per minute
+ * @formula bite = v * p / c; v = feedFpm; c = speedFpm; p = pitchIn
  * @source plain geometry: the log's travel while the band moves by one tooth
  * @range a feed under the speed of the band
  */
@@ -16,7 +16,7 @@ export function toothBiteIn({ feedFpm, speedFpm, pitchIn }: Bite): number {
 /**
  * Feed at which each tooth takes a wanted bite.
  *
- * @formula feed = bite * speed / pitch
+ * @formula v = bite * c / p; bite = biteIn; c = speedFpm; p = pitchIn
  * @source plain geometry: the log's travel while the band moves by one tooth
  * @range a bite under the pitch
  */
@@ -29,7 +29,8 @@ export function feedForBiteFpm({ biteIn, speedFpm, pitchIn }: FeedForBite): numb
 /**
  * Share of the gullet that the solid wood of one cut would fill.
  *
- * @formula share = bite * depth / (pitch * gullet depth / 1.75)
+ * @formula share = bite * depth / A; A = p * g / 1.75 [in2]; bite = biteIn; depth = depthIn; p = pitchIn;
+ *   g = gulletIn
  * @source common practice, no source but a sharpening firm's trade note: gullet area about pitch times depth over 1.75
  * @range a bite under the pitch
  */

@@ -4,7 +4,7 @@ import { hairOver } from "../rounding";
 /**
  * Board feet to sell before the fixed cost of a period is earned.
  *
- * @formula BF = fixed cost / (price - variable cost), both per board foot
+ * @formula BF = fixedCost / (pricePerFoot - variablePerFoot) [board feet]
  * @source plain arithmetic
  * @range price above the variable cost: else no amount is enough
  */

@@ -9,7 +9,8 @@ const CENTS_PER_UNIT = 100;
 /**
  * Amount of one invoice line, to the cent, so that the lines as printed add up to the total.
  *
- * @formula quantity * price, multiplied digit by digit as typed (15 digits), then to the cent, a half away from zero
+ * @formula in words: quantity * price, multiplied digit by digit as typed (15 digits), then to the cent, a half away
+ *   from zero
  * @source plain arithmetic
  * @range amounts up to 1e13 in either way
  * @checked 9 of 9 printed amounts, as near as they were printed

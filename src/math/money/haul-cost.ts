@@ -4,7 +4,7 @@ import { priced } from "./priced";
 /**
  * Cost of hauling, per board foot brought home.
  *
- * @formula (miles * cost per mile + hours * rate) / BF
+ * @formula cost = perFoot(money: spent) [a board foot]; spent = miles * costPerMile + hours * ratePerHour
  * @source plain arithmetic
  * @range board feet above 0; miles and hours with their rates
  */

@@ -3,7 +3,7 @@ import { mustBeAbove } from "../errors";
 /**
  * What an hour must earn to pay for itself.
  *
- * @formula fixed cost of a period / hours sold in it + variable cost of an hour + wage of an hour
+ * @formula rate = fixedCost / hours + variablePerHour + wagePerHour [an hour]
  * @source plain arithmetic
  * @range hours above 0
  */

@@ -4,7 +4,7 @@ import { shareLeft } from "./share";
  * The most to pay for a log: what its lumber sells for, less the margin on the sales and less the costs.
  * Below 0 the log is worth taking only for at least that much money.
  *
- * @formula bid = BF * price * (1 - margin / 100) - costs
+ * @formula bid = yieldBoardFeet * price * shareLeft(takenPercent: marginPercent) - costs
  * @source Wengert 2001: 768 of lumber less 395 for the logs leaves 373, less 100 for sawing leaves 273
  * @source plain arithmetic
  * @range margin from 0 and under 100 %

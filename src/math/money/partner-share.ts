@@ -27,7 +27,8 @@ const CENTS_PER_UNIT = 100;
  * When less came in than was laid out the rest is a loss, carried in the same shares; a partner whose part of it is
  * more than he laid out pays the difference in, which shows as a figure below 0.
  *
- * @formula gets = paid + (receipts - all paid) * share / all shares; cents left by rounding go to the largest remainders
+ * @formula by search: gets = paid + (receipts - all paid) * share / all shares, and the cents left by rounding go to
+ *   the largest remainders
  * @source common practice, no source: the partners' own agreement decides
  * @range one partner or more; only the proportion of the shares counts
  */

@@ -4,7 +4,7 @@ import { shareLeft } from "./share";
 /**
  * Price that leaves a margin, the margin being a share of the price and not a markup on the cost.
  *
- * @formula price = cost / (1 - margin / 100)
+ * @formula price = cost / shareLeft(takenPercent: marginPercent)
  * @source plain arithmetic
  * @range margin from 0 and under 100 %
  */
@@ -15,7 +15,7 @@ export function listPrice({ cost, marginPercent }: { cost: number; marginPercent
 /**
  * Share of a price that is left after the cost, below 0 when sold at a loss.
  *
- * @formula margin = (price - cost) / price
+ * @formula margin = (price - cost) / price [share]
  * @source plain arithmetic
  * @range price above 0
  */

@@ -3,7 +3,7 @@ import { priced } from "./priced";
 /**
  * Bill for custom sawing: by the board foot, by the hour, and for blades that hit metal.
  *
- * @formula BF * rate + hours * hourly + blades * blade cost
+ * @formula fee = boardFeet * ratePerBoardFoot + hours * hourlyRate + blades * bladeCost
  * @source plain arithmetic
  * @range an amount of feet, hours or blades needs its price
  */

@@ -10,7 +10,9 @@ const TAPER_OVER_FT = 4;
  * Wane is measured across a face, from the corner that is missing. A corner with wane has it on both its faces, each at
  * most as much as allowed.
  *
- * @formula spare = D + taper * length / 4 - 2 * max(hypot(w / 2 - k, h / 2), hypot(w / 2, h / 2 - k)), k wane
+ * @formula spare = D + (taperIn or 0) * (lengthFt or 0) / 4 - 2 * reach;
+ *   reach = max(hypot(w / 2 - k, h / 2), hypot(w / 2, h / 2 - k)) [in]; D = diameterIn; h = heightIn; w = widthIn;
+ *   k = waneIn or 0 [in]
  * @source plain geometry: a rectangle in a circle, its corners cut back
  * @range wane under half of either side
  */

@@ -6,7 +6,7 @@ import { mustBeAbove, mustBeAtLeast } from "../errors";
  *
  * A blade is sawn with once more than it is sharpened.
  *
- * @formula cost = (price + n * sharpening) / (face * (n + 1)) / yield, n sharpenings, yield 1 for a square foot
+ * @formula cost = (price + sharpenings * sharpening) / (faceFt2 * (sharpenings + 1)) / (yieldBf or 1)
  * @source plain arithmetic
  * @range a face above 0 between sharpenings; price, sharpenings and their cost from 0
  */

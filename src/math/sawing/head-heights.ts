@@ -15,7 +15,8 @@ export interface HeadHeight {
  * Saw-head settings down from a first cut: each board takes its thickness and one kerf off the height.
  * The height is that of the blade's lower side, which is the sawn face left on the log.
  *
- * @formula h(n) = start - n * (t + k), while h(n) >= bed
+ * @formula bladeHeightIn = startIn - n * (t + k); n = steps(0, boards + 1, 1);
+ *   boards = min(count, floor((startIn - (bedIn or 0) + 0.000000001) / (t + k))); t = thicknessIn; k = kerfIn
  * @source plain arithmetic
  * @range thickness above 0, kerf 0 to 3/4 in, 1 to 1000 boards
  */

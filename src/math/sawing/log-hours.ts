@@ -14,7 +14,8 @@ const QUARTERS = 4;
  * Hours at the mill to saw a log by its best plan: each pass takes the length at the feed speed and its handling, each turn
  * of the log, the cant, a half or a quarter its own minutes. Edging, loading and sharpening are not in it.
  *
- * @formula hours = (passes * (length / feed + handling) + turns * turning) / 60
+ * @formula by dynamic program: (passes * (length / feed + handling) + turns * turning) / 60, passes and turns those
+ *   of the best plan
  * @source plain arithmetic on the passes of the cut plan
  * @range feed above 0; handling and turning from 0
  */

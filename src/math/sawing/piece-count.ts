@@ -5,7 +5,7 @@ import { SLACK } from "../rounding";
 /**
  * Pieces of one thickness from a depth of wood, the last one needing no kerf under it.
  *
- * @formula n = floor((depth + k) / (t + k)), because n pieces need n * t + (n - 1) * k
+ * @formula n = floor((depthIn + k) / (t + k) + 0.000001) [pieces]; t = thicknessIn; k = kerfIn
  * @source plain arithmetic
  * @checked 2 of 2 printed depths for 12 boards (16.6 and 15.2 in, Wengert 2000)
  * @range thickness above 0, kerf 0 to 3/4 in

@@ -4,7 +4,7 @@ import { mustBeAbove, mustBeAtLeast } from "../errors";
  * Lumber recovery factor: board feet tallied from each cubic foot of log. Board feet are nominal ones, so that
  * it can pass 12 times the cubic recovery.
  *
- * @formula LRF = bf / ft3
+ * @formula LRF = boardFeet / cubicFeet [board feet a cubic foot]
  * @source PNW-300, abstract
  * @range cubic feet above 0
  */

@@ -18,7 +18,8 @@ export interface Residue {
  * The sum of the two is known from the volumes. How it parts is an estimate: one cut for each board, as wide as the board.
  * Cuts that open a face and edge boards make more sawdust and less slab.
  *
- * @formula boards = BF / 12; sawdust = boards * kerf / thickness, at most the rest; slabs = volume - boards - sawdust
+ * @formula solidFt3 = [sawdust, slabs] [ft3]; boards = boardFeet / 12 [ft3]; rest = logsFt3 - boards [ft3];
+ *   sawdust = min(rest, boards * kerfIn / thicknessIn) [ft3]; slabs = rest - sawdust [ft3]
  * @source plain geometry: the volumes
  * @source RVR solid content, the stack's share of wood, as in the units of a cord
  * @source common practice, no source: loose sawdust takes 2.5 times the space of the wood

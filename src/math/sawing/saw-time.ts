@@ -3,7 +3,7 @@ import { mustBeAbove, mustBeAtLeast } from "../errors";
 /**
  * Minutes at the mill: every cut takes the log's length at the feed speed, and the handling between cuts.
  *
- * @formula minutes = cuts * (length / feed + handling)
+ * @formula minutes = cuts * (lengthFt / feedFpm + handlingMin)
  * @source plain arithmetic
  * @range feed above 0; cuts, length and handling from 0
  */

@@ -13,7 +13,9 @@ export interface SawVariation {
  * Sawing variation from thickness readings, a row a board: how far the saw strays within a board, from board to
  * board, and in all. The total is the deviation of all readings, not the root of the two squares added.
  *
- * @formula SW = sqrt(sum over boards of squares about the board's mean / sum of (readings - 1)); SB = deviation of board means; ST = deviation of all readings
+ * @formula withinIn = sqrt(sum(squares(boardsIn)) / (count(all) - count(boardsIn))) [in];
+ *   betweenIn = deviation(mean(boardsIn)) [in]; totalIn = deviation(all) [in]; meanIn = mean(all) [in];
+ *   all = merged(boardsIn) [in]
  * @source EM 8731, p. 21, Table 3, and p. 22
  * @checked 4 of 4 printed results and 16 of 16 averages and deviations of boards
  * @range two boards or more, two readings or more on each

@@ -12,7 +12,8 @@ const STEPS = 64;
  * Square feet of face that the band cuts in a log's plan: every pass once, from bark to bark or from side to side of the
  * cant, the slab cut too; edging is not in it.
  *
- * @formula sum over passes of the integral over the length of the width of the log, or the cant, at the blade's height
+ * @formula by dynamic program: the sum, over the passes of the best plan, of the width of the log or the cant at the
+ *   blade's height, added up along the length
  * @source plain geometry: chords of ellipses, straight taper
  * @range patterns live, slab and cant; a straight log
  */

@@ -9,7 +9,7 @@ export const CUSTOMARY_ROOM_IN = 12;
  * With sweep the log needs the most that its bow and its own half stand out on one side, and half the large end
  * on the other. The length says only whether such a sweep can be: a bow of a quarter of the length is no saw log.
  *
- * @formula spare = throat - clearance - (max over x of (4 * S * x * (1 - x) + r(x)) + D / 2)
+ * @formula spare = throatIn - (clearanceIn or 0) - turningWidthIn()
  * @source plain geometry: a bow in the shape of a parabola, straight taper, ends level
  * @range small end no larger than the large end; sweep up to a quarter of the length
  */
@@ -40,7 +40,7 @@ export function throatFitIn({
 /**
  * Largest log to take on: the opening of the mill less the room to keep over it.
  *
- * @formula largest = throat - clearance
+ * @formula largest = throatIn - (clearanceIn or 12)
  * @source common practice, no source: a foot of room over the biggest log
  * @range clearance under the opening
  */
@@ -55,8 +55,14 @@ export function biggestLogIn({
   return throatIn - clearanceIn;
 }
 
-/** The bow and the half log stand out furthest where their slopes cancel: x from the small end, as a share of the length. */
-function turningWidthIn(smallIn: number, largeIn: number, sweepIn: number): number {
+/**
+ * The bow and the half log stand out furthest where their slopes cancel: x from the small end, as a share of the length.
+ *
+ * @formula w = bow + half + D / 2; bow = 4 * S * x * (1 - x) [in]; half = (d + (D - d) * x) / 2 [in];
+ *   x = min(1, 1 / 2 + (D - d) / (16 * S)) if S > 0, else 1; D = largeIn; d = smallIn; S = sweepIn or 0 [in]
+ * @source plain geometry
+ */
+export function turningWidthIn(smallIn: number, largeIn: number, sweepIn: number): number {
   const furthest = sweepIn > 0 ? Math.min(1, 0.5 + (largeIn - smallIn) / (16 * sweepIn)) : 1;
   const bowIn = 4 * sweepIn * furthest * (1 - furthest);
   const halfIn = (smallIn + (largeIn - smallIn) * furthest) / 2;

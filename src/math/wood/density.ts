@@ -14,9 +14,9 @@ const VOLUME_LOST_PER_GRAVITY = 0.265;
  * Green, and above 30 %, the wood has its green volume. Below, its volume goes down in a straight line that passes through both
  * specific gravities printed for the species, green and at 12 %; where only the first is known, by the handbook's estimate of shrinkage from density.
  *
- * @formula w = 62.4 * Gx * (1 + x / 100); Gx = Gb green and from 30 % up, below Gx = Gb / (1 - Sx / 100) with
- *   Sx = S12 * (30 - x) / (30 - 12) and S12 = 100 * (1 - Gb / G12); without G12
- *   Gx = Gb / (1 - 0.265 * Gb * (1 - x / 30))
+ * @formula w = 62.4 * Gx * (1 + x / 100); x = moisturePercent or wood.greenMoisturePercent [%];
+ *   Gx = Gb if (moisturePercent or 30) >= 30, Gb / (1 - (1 - Gb / G12) * (30 - x) / 18) if G12, else Gb / (1 - 0.265
+ *   * Gb * (30 - x) / 30); Gb = wood.specificGravity; G12 = wood.specificGravityAt12; wood = woodOf()
  * @source FPL-GTR-282, Eq 4-14 for the weight, Eq 4-9 and 4-11 for the volume under 30 %
  * @source FPL-GTR-282, Eq 4-13 for the volume where only one specific gravity is known
  * @source FIADB REF_SPECIES for specific gravity and green moisture

@@ -9,7 +9,7 @@ export const CELL_WALL_GRAVITY = 1.54;
 /**
  * The most water a wood can hold, percent of its oven-dry weight: every cavity full.
  *
- * @formula MCmax = 100 * (1.54 - Gb) / (1.54 * Gb), Gb the oven-dry weight over green volume
+ * @formula MC = 100 * (1.54 - G) / (1.54 * G); G = specificGravity
  * @source FPL-GTR-282, Eq 4-3
  */
 export function mostMoisturePercent({ specificGravity }: { specificGravity: number }): number {

@@ -21,7 +21,7 @@ type DryingOfASize = Drying & { sizeIn: number; grain: keyof typeof SIZE_GRAINS 
 /**
  * Percent of its size at the first moisture that a piece shrinks by the second; negative where it swells.
  *
- * @formula 100 * (1 - (1 - Sto / 100) / (1 - Sfrom / 100)), Sx = S0 * (1 - x / 30) under 30 %, else 0
+ * @formula S = 100 * (1 - sizeRatio())
  * @source FPL-GTR-282, Eq 4-9
  * @source FPL-GTR-190, Table 4-3 for S0; Table 13-5 where the page of Table 4-3 was not to be had
  * @source common practice, no source: black, pin, scarlet, southern red and cherrybark oak take the row of commercial red
@@ -35,7 +35,7 @@ export function shrinkagePercent(drying: Drying): number {
 /**
  * The size a piece dries to.
  *
- * @formula size * (1 - Sto / 100) / (1 - Sfrom / 100), Sx = S0 * (1 - x / 30) under 30 %, else 0
+ * @formula size = sizeIn * sizeRatio()
  * @source FPL-GTR-282, Eq 4-9
  * @source FPL-GTR-190, Table 4-3 for S0; Table 13-5 where the page of Table 4-3 was not to be had
  * @source common practice, no source: oaks without a row of their own take that of commercial red or white oak
@@ -48,7 +48,7 @@ export function driedSizeIn({ sizeIn, ...drying }: DryingOfASize): number {
 /**
  * The size to saw at the first moisture for a piece to be the size wanted at the second.
  *
- * @formula size * (1 - Sfrom / 100) / (1 - Sto / 100), Sx = S0 * (1 - x / 30) under 30 %, else 0
+ * @formula size = sizeIn / sizeRatio()
  * @source FPL-GTR-282, Eq 4-9
  * @source FPL-GTR-190, Table 4-3 for S0; Table 13-5 where the page of Table 4-3 was not to be had
  * @source common practice, no source: oaks without a row of their own take that of commercial red or white oak
@@ -58,8 +58,16 @@ export function greenSizeIn({ sizeIn, ...drying }: DryingOfASize): number {
   return sizeIn / sizeRatio(drying);
 }
 
-/** The size at the second moisture over the size at the first. */
-function sizeRatio({ species, fromPercent, toPercent, grain }: Drying): number {
+/**
+ * The size at the second moisture over the size at the first.
+ *
+ * @formula ratio = left2 / left1; left1 = 1 - S0 / 100 * max(0, 1 - fromPercent / 30) [share left];
+ *   left2 = 1 - S0 / 100 * max(0, 1 - toPercent / 30) [share left];
+ *   S0 = row.radialPercent if grain = "radial", row.tangentialPercent if grain = "tangential", else
+ *   row.volumetricPercent [%]; row = speciesNamed()
+ * @source FPL-GTR-282, Eq 4-9
+ */
+export function sizeRatio({ species, fromPercent, toPercent, grain }: Drying): number {
   mustFitIn(speciesNamed(species), fromPercent, "from");
   mustFitIn(speciesNamed(species), toPercent, "to");
   const toOvendry = shrinkageToOvendryPercent(species, grain);

@@ -84,7 +84,7 @@ export const SPECIES_FIGURES = {
  *
  * A card shows, below the figures that the formulas use, those that another source prints differently.
  *
- * @formula green weight = 62.4 * Gb * (1 + MC / 100)
+ * @formula by table: the figures of the species table, and green weight = 62.4 * Gb * (1 + MC / 100)
  * @source FIADB REF_SPECIES for gravity, green moisture and bark
  * @source GWDD for the gravity of trees that stand in towns
  * @source FPL-GTR-190, Table 4-1 for heart and sap, Tables 4-3 and 13-5 for shrinkage

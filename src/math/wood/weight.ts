@@ -40,10 +40,10 @@ interface Log {
  * stands in towns they go out to the lightest and heaviest of its records with the least and most water of its genus, or,
  * where no moisture of the genus is printed, with anything from full cell walls to full cavities.
  *
- * @formula weight = V * (w + bark) * (1 - 0.15 or 1 or 1 + 0.15), V by Smalian in ft3, w the pounds in a cubic foot of the
- *   wood at the moisture; for a green log low and high take w of heartwood or sapwood alone, or of the least and most
- *   gravity and moisture, where that lies farther out;
- *   bark = b * 62.4 * Gbark * (1 + MCbark / 100), b bark over wood volume, or none
+ * @formula W = V * (wood + peel); V = smalianFt3() [ft3];
+ *   wood = woodWeightLbPerFt3() if bound = "typical", else boundWoodLbPerFt3() [lb/ft3];
+ *   peel = band * barkLbPerFt3OfWood() if bark = "with", else 0 [lb/ft3 of wood];
+ *   band = 1 if bound = "typical", 0.85 if bound = "low", else 1.15
  * @source FIADB REF_SPECIES, specific gravity, moisture and volume of bark
  * @source FPL-GTR-282, Eq 4-14
  * @source GWDD, least and most of the records of trees that stand in towns
@@ -54,12 +54,27 @@ interface Log {
  */
 export function logWeightLb({ moisturePercent, bark, bound, ...ends }: Log): number {
   mustTaper(ends.smallIn, ends.largeIn, ends.lengthFt, "log");
-  const woodLb =
-    moisturePercent === undefined
-      ? greenLbPerFt3(ends.species, bound)
-      : lbPerFt3AtMoisture(ends.species, moisturePercent, bound);
+  const woodLb = boundWoodLbPerFt3({ species: ends.species, moisturePercent, bound });
   const barkLb = bark === "with" ? BOUND_FACTOR[bound] * barkLbPerFt3OfWood(ends.species) : 0;
   return smalianFt3(ends) * (woodLb + barkLb);
+}
+
+/**
+ * Pounds in a cubic foot of a log's wood: as the table has it, or at an end of what it may weigh.
+ *
+ * @formula by table: the least or most of 0.85 or 1.15 times the weight, of all heartwood or sapwood, and of the
+ *   records of gravity and moisture
+ * @source common practice, no source: 15 % either way on a green log
+ */
+export function boundWoodLbPerFt3({ species, moisturePercent, bound }: BoundWood): number {
+  if (moisturePercent === undefined) return greenLbPerFt3(species, bound);
+  return lbPerFt3AtMoisture(species, moisturePercent, bound);
+}
+
+interface BoundWood {
+  species: WoodGiven;
+  moisturePercent?: number | undefined;
+  bound: Bound;
 }
 
 /** Pounds in a cubic foot of green wood: as the table has it, or the outermost of all that green wood of it may weigh. */
@@ -86,7 +101,13 @@ function outermost(bound: "low" | "high", weights: number[]): number {
   return bound === "low" ? Math.min(...weights) : Math.max(...weights);
 }
 
-/** Pounds of green bark that go with a cubic foot of wood. */
+/**
+ * Pounds of green bark that go with a cubic foot of wood.
+ *
+ * @formula w = share / 100 * 62.4 * G * (1 + MC / 100); share = row.barkVolumePercent [% of the wood];
+ *   G = row.barkSpecificGravity; MC = row.barkMoisturePercent [%]; row = speciesNamed()
+ * @source FIADB REF_SPECIES, specific gravity, moisture and volume of bark
+ */
 export function barkLbPerFt3OfWood(species: WoodGiven): number {
   const wood = typeof species === "number" ? undefined : speciesNamed(species);
   if (!wood || !isForestSpecies(wood))
@@ -104,7 +125,8 @@ interface Lumber {
 /**
  * Pounds in sawn lumber. A board foot is counted on the green rough size, so drying takes water out of it but no wood.
  *
- * @formula weight = BF / 12 * 62.4 * Gb * (1 + MC / 100), Gb oven-dry weight over green volume
+ * @formula W = dry * (1 + MC / 100); dry = ovendryLumberLb() [lb];
+ *   MC = moisturePercent or wood.greenMoisturePercent [%]; wood = woodOf()
  * @source FPL-GTR-282, Eq 4-14
  * @source FIADB REF_SPECIES for specific gravity and green moisture
  * @range moisture from 0 to all that the species can hold
@@ -116,15 +138,20 @@ export function lumberWeightLb({ species, boardFeet, moisturePercent }: Lumber):
   return ovendryLumberLb({ species, boardFeet }) * (1 + moisture / 100);
 }
 
-/** Pounds of dry wood in board feet counted on the green size. */
-function ovendryLumberLb({ species, boardFeet }: { species: WoodGiven; boardFeet: number }): number {
+/**
+ * Pounds of dry wood in board feet counted on the green size.
+ *
+ * @formula W = boardFeet / 12 * 62.4 * Gb; Gb = wood.specificGravity; wood = woodOf()
+ * @source plain arithmetic
+ */
+export function ovendryLumberLb({ species, boardFeet }: { species: WoodGiven; boardFeet: number }): number {
   return (boardFeet / BF_PER_FT3) * WATER_LB_PER_FT3 * woodOf(species).specificGravity;
 }
 
 /**
  * Pounds of water that leave lumber between two moistures.
  *
- * @formula water = BF / 12 * 62.4 * Gb * (from - to) / 100
+ * @formula water = dry * (max(0, fromPercent - toPercent) / 100); dry = ovendryLumberLb() [lb]
  * @source FPL-GTR-282, Eq 4-14
  * @source FIADB REF_SPECIES for specific gravity
  * @range from not under to

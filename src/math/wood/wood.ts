@@ -92,7 +92,12 @@ function greenLb(specificGravity: number, moisturePercent: number): number {
   return WATER_LB_PER_FT3 * specificGravity * (1 + heldPercent(specificGravity, moisturePercent) / 100);
 }
 
-/** The moisture, or as much of it as wood of a specific gravity can hold. */
+/**
+ * The moisture, or as much of it as wood of a specific gravity can hold.
+ *
+ * @formula MC = 0 if specificGravity >= 1.54, else min(moisturePercent, mostMoisturePercent())
+ * @source plain arithmetic
+ */
 export function heldPercent(specificGravity: number, moisturePercent: number): number {
   if (specificGravity >= CELL_WALL_GRAVITY) return 0;
   return Math.min(moisturePercent, mostMoisturePercent({ specificGravity }));

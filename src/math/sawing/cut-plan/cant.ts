@@ -22,7 +22,8 @@ interface Place extends CantPlace {
  * Cant sawing: boards off two sides down to a cant, the cant turned and sawn through. Every cant width is tried, and
  * every place of it where it may be off the middle.
  *
- * @formula total = max over cant widths and places of jackets above + jackets below + stack through the turned cant
+ * @formula by dynamic program: the greatest, over cant widths and places, of the jackets above, the jackets below and
+ *   the stack through the turned cant
  * @source plain geometry: chords of ellipses; the stacks by dynamic programming over the steps of the saw-head scale
  */
 export function sawCant(job: CutJob): Sawn {

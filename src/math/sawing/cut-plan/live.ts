@@ -14,7 +14,8 @@ import { widthMenus } from "./width-menu";
 /**
  * Live sawing, through and through: every pass drops the blade by one board and one kerf.
  *
- * @formula f(j) = max(0, max over products of V(j - t) + f(j - t - k)), first cut = the j of the greatest f(j)
+ * @formula by dynamic program: f(j) is the greatest of 0 and V(j - t) + f(j - t - k) over the products, and the first
+ *   cut is the j of the greatest f(j)
  * @source plain geometry: chords of ellipses; the stack by dynamic programming over the steps of the saw-head scale
  */
 export function sawLive(job: CutJob): Sawn {

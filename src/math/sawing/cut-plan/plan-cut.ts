@@ -18,7 +18,8 @@ const PATTERNS: Readonly<Record<Pattern, (job: CutJob) => Sawn>> = {
 /**
  * The sawing plan of a log with the greatest board feet, or money.
  *
- * @formula the plan of the greatest total: f(j) = max over products of V + f(j - t - k), blade height = lower face of the board - kerf
+ * @formula by dynamic program: the greatest total, f(j) is the greatest of V + f(j - t - k) over the products, and
+ *   the blade stands at the lower face of a board less the kerf
  * @source plain geometry: straight taper, elliptical ends, boards square-edged; exact by dynamic programming on the steps of the saw-head scale
  * @range a log up to 300 in and 300 ft whose butt goes between the blade guides, or does after flats; up to about 4 million cuts to weigh
  * @checked 8 of 8 plans worked separately, to 1e-6 board feet; 610 of 610 small logs against a search of everything; all boards inside 570 random logs and a kerf apart; live sawing 0 to 21 % over 85 printed cells of the International 1/4 rule from 10 in up
@@ -39,7 +40,8 @@ export function planCut(request: CutRequest): Plan {
 /**
  * What the best cut plan of a log gives: board feet, or money where the objective is value.
  *
- * @formula the total of the plan that CUTPLAN answers: the greatest sum of V over stacks of boards a kerf apart
+ * @formula by dynamic program: the total of the plan that CUTPLAN answers, the greatest sum of V over stacks of
+ *   boards a kerf apart
  * @source plain geometry: straight taper, elliptical ends; exact by dynamic programming on the steps of the saw-head scale
  * @range as the cut plan
  * @checked 8 of 8 plans worked separately, to 1e-6 board feet

@@ -17,7 +17,8 @@ const QUARTERS = 4;
  * Quarter sawing: two cuts through the pith, then boards off either flat face of a quarter in turn, each trimmed
  * towards the pith until the rings meet its face at the angle asked for or steeper.
  *
- * @formula F(i, j) = max(0, max over products of V + F(i, j + t + k), V + F(i + t + k, j)); total = 4 * F(0, 0)
+ * @formula by dynamic program: F(i, j) is the greatest of 0, V + F(i, j + t + k) and V + F(i + t + k, j) over the
+ *   products, and the total is 4 * F(0, 0)
  * @source plain geometry: rings as circles about the pith, ring angle = atan(x / y) at the board's worst point
  */
 export function sawQuarters(job: CutJob): Sawn {

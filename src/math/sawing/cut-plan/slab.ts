@@ -14,7 +14,8 @@ import { priceAt } from "./width-menu";
  * Live-edge slabs: every flitch is one slab of the log's full length. Its tally width is that of its narrow face a
  * third of the way from the small end, down to the width step.
  *
- * @formula V = tally / 12 * length * width * price - pass cost, width = floor(2 * h(L / 3) / step) * step
+ * @formula by dynamic program: V = tally / 12 * length * width * price - pass cost of each slab, width the one at a
+ *   third of the length down to its step
  * @source common practice, no source: the width a third from the narrow end; the stack as in live sawing
  */
 export function sawSlabs(job: CutJob): Sawn {

@@ -4,7 +4,8 @@ import { halfAcrossAt, halfUpAt, type CutJob, type Log } from "./cut-job";
 /**
  * What no plan can pass: the solid of the log in board feet, and the most lumber of the best product it could give.
  *
- * @formula log = L / 6 * (A0 + 4 * Am + AL) / 144; most = r * (V + k * L * mean greater diameter) / 144, r = max tally / (t + k)
+ * @formula by search: the most is r * (V + k * L * mean greater diameter) / 144 with V = L / 6 * (A0 + 4 * Am + AL)
+ *   and r the greatest tally / (t + k) of the products
  * @source plain geometry: Newton's formula for the solid, one kerf added round the stack
  */
 export function yieldBounds(job: CutJob): { logBoardFeet: number; mostBoardFeet: number; mostWithoutKerf: number } {

@@ -1,0 +1,81 @@
+import type { Expression } from "./notation";
+import { isBuiltIn, type Value } from "./values";
+
+/** As many digits are shown of a number that has no end. */
+const MOST_DIGITS = 8;
+
+/** How tightly a sign binds, so that brackets stand where they must and nowhere else. */
+const BINDS: Readonly<Record<string, number>> = { or: 1, and: 2, "+": 4, "-": 4, "*": 5, "/": 5, "^": 7 };
+const COMPARES = 3;
+const TIGHTEST = 9;
+
+/** The value in as many digits as one gets who works on with the digits shown: both round to the same there. */
+export function agreedDigits(value: Value, again: Value): Value {
+  if (Array.isArray(value)) return value.map((one: Value, at) => agreedDigits(one, (again as readonly Value[])[at]));
+  if (typeof value !== "number" || typeof again !== "number") return value;
+  for (let digits = MOST_DIGITS; digits > 1; digits--)
+    if (value.toPrecision(digits) === again.toPrecision(digits)) return Number(value.toPrecision(digits));
+  return Number(value.toPrecision(1));
+}
+
+/** An expression with numbers for its symbols; of several cases the one that holds, of another formula its answer. */
+export function withNumbers(expression: Expression, value: (part: Expression) => Value): string {
+  return textOf(expression, (part) => {
+    if (part.kind === "cases") return chosen(part, value);
+    const isAnswer = part.kind === "name" || part.kind === "part" || (part.kind === "call" && !isBuiltIn(part.name));
+    if (isAnswer) return valueText(value(part));
+    return part.kind === "two" && part.sign === "or" ? valueText(value(part)) : undefined;
+  });
+}
+
+function chosen({ cases, otherwise }: Expression & { kind: "cases" }, value: (part: Expression) => Value): string {
+  for (const { when, then } of cases) {
+    const holds = value(when);
+    if (Array.isArray(holds)) return valueText(value({ kind: "cases", cases, otherwise }));
+    if (holds) return withNumbers(then, value);
+  }
+  return withNumbers(otherwise, value);
+}
+
+/** A value as the notation writes it. */
+export function valueText(value: Value): string {
+  if (Array.isArray(value)) return `[${value.map(valueText).join(", ")}]`;
+  if (typeof value === "number") return value < 0 ? `(${plain(value)})` : plain(value);
+  if (typeof value === "string") return `"${value}"`;
+  if (typeof value === "object") return String((value as { name?: Value }).name ?? "the table's row");
+  return value === undefined ? "none" : String(value);
+}
+
+/** Without an exponent, which few read. */
+function plain(value: number): string {
+  const text = String(value);
+  return text.includes("e-") ? value.toFixed(20).replace(/0+$/, "") : text;
+}
+
+/** An expression as it is written; `instead` may write a part of it in another way. */
+function textOf(expression: Expression, instead: (part: Expression) => string | undefined, around = 0): string {
+  const other = instead(expression);
+  if (other !== undefined) return expression.kind === "cases" && around > 0 ? `(${other})` : other;
+  const text = (part: Expression, binds = 0) => textOf(part, instead, binds);
+  switch (expression.kind) {
+    case "number":
+      return plain(expression.value);
+    case "text":
+      return `"${expression.value}"`;
+    case "list":
+      return `[${expression.items.map((item) => text(item)).join(", ")}]`;
+    case "minus":
+      return `-${text(expression.of, TIGHTEST)}`;
+    case "call":
+      return `${expression.name}(${expression.given.map(({ is }) => text(is)).join(", ")})`;
+    case "two": {
+      const binds = BINDS[expression.sign] ?? COMPARES;
+      const isPower = expression.sign === "^";
+      const sign = isPower ? "^" : ` ${expression.sign} `;
+      const whole = `${text(expression.left, isPower ? binds + 1 : binds)}${sign}${text(expression.right, isPower ? binds : binds + 1)}`;
+      return binds < around ? `(${whole})` : whole;
+    }
+    default:
+      return "";
+  }
+}
