@@ -31,7 +31,7 @@ export function licenceList(lock: Lock): string {
   const licences = [...new Set(packages.map(({ licence }) => licence))].sort(order);
   return [
     "The packages that Bole is built and tested with, by licence.",
-    "None of them is in what is shipped: the add-in's files hold Bole's own code only.",
+    "Of them the add-in's files hold minisearch and stemmer, for the pane's search; all else in them is Bole's own.",
     "Written by npm run licences from package-lock.json.",
     ...licences.flatMap((licence) => [
       "",

@@ -31,7 +31,7 @@ import { tallyBoardFeet } from "../../math/boards/tally";
  * @example =BOLE.BOARDFEET("5/4", 8, 12, 10) gives 100
  * @example =BOLE.BOARDFEET(0.75, 9, "96 in") gives 6
  * @example =BOLE.BOARDFEET(2, -6, 12) gives #VALUE!
- * @words bf, board foot, board measure, how much lumber, footage, volume of a board
+ * @words bf, board foot, board measure, how much lumber, footage, volume of a board, board feet of lumber
  * @see TALLY
  * @picture board
  */

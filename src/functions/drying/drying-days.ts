@@ -21,7 +21,7 @@ import { kilnDays } from "../../math/drying/kiln-days";
  * @example =BOLE.AIRDRYDAYS("red oak", "8/4", 80, 20, 60, 70, "fast") gives 233
  * @example =BOLE.AIRDRYDAYS("red oak", 1, 80, 10) gives #N/A
  * @example =BOLE.AIRDRYDAYS("sassafras", 1) gives #N/A
- * @words how long to dry, air drying, when is it ready, year per inch
+ * @words how long to dry, air drying, when is it ready, year per inch, how long to air dry, how long to dry a slab, drying time
  * @see DRYFORECAST
  */
 export const AIRDRYDAYS = spread(

@@ -35,7 +35,7 @@ export const STICKERS = spread(
  * @example =BOLE.STACKHEIGHT(20, "5/4", 0.75, 12) gives 52
  * @example =BOLE.STACKHEIGHT(20, "5/4", "thick") gives #VALUE!
  * @caution A tall, narrow stack can fall on someone: keep it level, on firm bolsters, and tie or brace it.
- * @words stack, pile height
+ * @words stack, pile height, how tall is a stack, how high
  * @see STICKERS
  * @picture stack
  */

@@ -23,7 +23,7 @@ const GEAR_NAMES = {
  * @example =BOLE.TIEDOWNLIMIT("chain", 0.4) gives #N/A
  * @caution The weakest part rules: hook, binder, anchor point or winch may hold less. Take damaged gear out of use.
  * @see TIEDOWNS
- * @words chain strength, strap limit, working load limit, wll, grade 70, transport chain, cable, binder, unmarked chain
+ * @words chain strength, strap limit, working load limit, wll, grade 70, transport chain, cable, binder, unmarked chain, chain rating, strap rating, unmarked
  */
 export const TIEDOWNLIMIT = spread(
   {

@@ -17,7 +17,7 @@ import { tiedownCount } from "../../math/haul/tiedowns";
  * @example =BOLE.TIEDOWNS(9000, 16, "new") gives #VALUE!
  * @caution The least the law asks, not always enough: read the rule, use rated gear with its tag, stop and check on the way.
  * @see TIEDOWNLIMIT
- * @words chains, straps, binders, how many straps, tie down, working load limit, wll, securing logs, dot rule
+ * @words chains, straps, binders, how many straps, tie down, working load limit, wll, securing logs, dot rule, how many chains
  */
 export const TIEDOWNS = spread(
   {

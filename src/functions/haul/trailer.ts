@@ -30,7 +30,7 @@ import { tongueSharePercent } from "../../math/haul/tongue";
  * @example =BOLE.LOADLEFT({7000;14000}, {2100;4200}, {3100;2650}) gives #VALUE!
  * @caution The plate on the vehicle rules, and the lowest of axle, tire, hitch and tow ratings. Weigh a first load on a scale.
  * @see TONGUESHARE
- * @words payload, gvwr, gross weight, overloaded, how much can I haul, how many logs on the trailer, axle rating, truck
+ * @words payload, gvwr, gross weight, overloaded, how much can I haul, how many logs on the trailer, axle rating, truck, can my truck haul it, is the trailer overloaded, payload left, overweight
  */
 export const LOADLEFT = spread(
   {

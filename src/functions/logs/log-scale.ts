@@ -27,7 +27,7 @@ import { logRulesTable } from "./log-rules-table";
  * @example =BOLE.LOGSCALE(20, 16, "Scribner Decimal C") gives 280
  * @example =BOLE.LOGSCALE(3, 12, "Doyle") gives #N/A
  * @example =BOLE.LOGSCALE(30, 16, "Scribner Decimal C") gives #N/A
- * @words scale a log, log rule, board feet in a log, bdft, log scale
+ * @words scale a log, log rule, board feet in a log, bdft, log scale, Doyle scale, Scribner scale, International scale
  * @see LOGRULES
  * @picture log-trim
  */

@@ -14,7 +14,7 @@ import { motorAmps, sawPowerHp, torqueLbfFt } from "../../math/mill/power";
  * @example =BOLE.SAWPOWER(0.08, 24, 20, "oak") gives #VALUE!
  * @caution It is the cut alone: motor, belts and idling want more. Size motor and wiring with their makers and an electrician.
  * @see TORQUE
- * @words how much horsepower, engine size, motor size, bogging down
+ * @words how much horsepower, engine size, motor size, bogging down, horsepower to saw, how big a motor
  * @picture cut
  */
 export const SAWPOWER = spread(

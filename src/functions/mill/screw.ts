@@ -106,7 +106,7 @@ export const SCREWPOWER = spread(
  * @example =BOLE.SCREWHOLDS(1, 2) gives #N/A
  * @caution A saw shakes: a screw that holds at rest may creep. Fit a brake, block the head, never work under it.
  * @see SCREWTORQUE
- * @words self-locking, will the head drift down, head falls
+ * @words self-locking, will the head drift down, head falls, head drops, power off, self locking, falls by itself
  * @picture screw
  */
 export const SCREWHOLDS = spread(THREAD, screwHolds);

@@ -39,7 +39,7 @@ export const BITE = spread(
  * @example =BOLE.FEEDFOR(0.007, 5000, "wide") gives #VALUE!
  * @caution Blade makers give the bite their teeth take; one forced beyond it dives, heats and cracks.
  * @see BITE
- * @words how fast to feed, feed rate, carriage speed
+ * @words how fast to feed, feed rate, carriage speed, feed speed, feed for the teeth
  * @picture teeth
  */
 export const FEEDFOR = spread(

@@ -58,7 +58,7 @@ export const BOARDCOST = spread(
  * @example =BOLE.LISTPRICE(6, 40) gives 10
  * @example =BOLE.LISTPRICE(6, 100) gives #N/A
  * @example =BOLE.LISTPRICE(6, 0) gives #VALUE!
- * @words markup, asking price, what to charge, profit
+ * @words markup, asking price, what to charge, profit, price with margin, what to charge for a board
  * @see MARGIN
  */
 export const LISTPRICE = spread(

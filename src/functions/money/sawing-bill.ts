@@ -76,7 +76,7 @@ export const DRIEDTALLY = spread(
  * @example =BOLE.LINEAMOUNT(79.06, 6.5) gives 513.89
  * @example =BOLE.LINEAMOUNT(-3, 0.335) gives -1.01
  * @example =BOLE.LINEAMOUNT("a dozen", 6.5) gives #VALUE!
- * @words invoice, bill, round to the cent, total, receipt
+ * @words invoice, sales tax, bill, round to the cent, total, receipt
  * @see SAWFEE
  */
 export const LINEAMOUNT = spread(

@@ -43,7 +43,7 @@ import { CUT_REQUEST } from "./cut-request";
  * @example =BOLE.CUTPLAN(44, 10, "8/4", 0.125, "slab", {"guide opening",30}) gives #N/A
  * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"color","red"}) gives #VALUE!
  * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.
- * @words cut list, sawing pattern, first cut, opening face, boards, slabs, flitch, best, quartersawn
+ * @words cut list, sawing pattern, first cut, opening face, boards, slabs, flitch, best, quartersawn, best way to saw a log, how to saw, sawing plan, quarter sawn plan, plan the cuts
  * @see CUTYIELD
  * @picture patterns, heads
  */
@@ -60,7 +60,7 @@ export const CUTPLAN = table(CUT_REQUEST, cutPlanTable);
  * @example =BOLE.CUTYIELD(22, 8, "4/4", 0.125, "quarter", {"scale step",0.0625}) gives 155
  * @example =BOLE.CUTYIELD(2, 8, "4/4", 0.125) gives 0
  * @example =BOLE.CUTYIELD(16, 8, "4/4", 0.125, "live", {"objective","value"}) gives #N/A
- * @words yield, how much lumber, expected boards, recovery of a log
+ * @words yield, how much lumber, expected boards, recovery of a log, how many boards, how much lumber out of a log
  * @see CUTPLAN
  * @picture patterns
  */

@@ -28,7 +28,7 @@ import { HEIGHT_UNITS } from "./heights";
  * @example =BOLE.KERFLOSS(1.125, 0.125) gives 0.1
  * @example =BOLE.KERFLOSS("5/4", 0) gives 0
  * @example =BOLE.KERFLOSS(1.125, -0.1) gives #VALUE!
- * @words sawdust, waste, blade thickness, thin kerf
+ * @words sawdust, waste, blade thickness, thin kerf, sawdust loss, wood lost
  * @see KERFGAIN
  * @picture kerf
  */
@@ -85,7 +85,7 @@ export const HEADHEIGHTS = table(
  * @example =BOLE.CUTWIDTH(20, 4) gives 16
  * @example =BOLE.CUTWIDTH(20, 10) gives 20
  * @example =BOLE.CUTWIDTH(20, 21) gives #N/A
- * @words chord, slab width, face width, how wide
+ * @words chord, slab width, face width, how wide, how wide is a board, width of the cut at a depth
  * @picture chord
  */
 export const CUTWIDTH = spread(
@@ -108,7 +108,7 @@ export const CUTWIDTH = spread(
  * @example =BOLE.PIECECOUNT(8, 1.125, 0.125) gives 6
  * @example =BOLE.PIECECOUNT(4.875, 1.125, 0.125) gives 4
  * @example =BOLE.PIECECOUNT(8, -1, 0.125) gives #VALUE!
- * @words how many boards, cant, stack
+ * @words how many boards, cant, stack, how many pieces
  * @picture kerf
  */
 export const PIECECOUNT = spread(
@@ -130,7 +130,7 @@ export const PIECECOUNT = spread(
  * @returns Minutes
  * @example =BOLE.SAWTIME(20, 12, 24, 1.5) gives 40
  * @example =BOLE.SAWTIME(20, 12, "fast", 1.5) gives #VALUE!
- * @words how long, hours, feed rate, production
+ * @words how long, hours, feed rate, production, minutes to saw, sawing time
  */
 export const SAWTIME = spread(
   {

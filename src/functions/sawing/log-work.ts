@@ -49,7 +49,7 @@ export const SAWNFACE = spread(
  * @example =BOLE.LOGHOURS(16, 8, "4/4", 0.125, 30, 1, 5, "cant", {"cant widths",8}) gives 0.631
  * @example =BOLE.LOGHOURS(16, 8, "4/4", 0.125, "slow", 1) gives #VALUE!
  * @see SAWTIME
- * @words how long to saw, quote, hours per log, custom sawing time, passes, turning time, sawing by the hour
+ * @words how long to saw, quote, hours per log, custom sawing time, passes, turning time, sawing by the hour, how long to saw a log, hours at the mill
  * @picture patterns
  */
 export const LOGHOURS = spread(

@@ -15,7 +15,7 @@ import { residueOf } from "../../math/sawing/residue";
  * @example =BOLE.RESIDUE(40, 500, "4/4", "1/8") gives #N/A
  * @caution Fine dust burns and harms lungs: keep it away from sparks, and wear a mask where it hangs in the air.
  * @see KERFLOSS
- * @words waste, sawdust pile, slab wood, firewood, edgings, byproduct, mulch, how much sawdust, cords of slabs
+ * @words waste, sawdust pile, slab wood, firewood, edgings, byproduct, mulch, how much sawdust, cords of slabs, sawdust heap
  */
 export const RESIDUE = table(
   {

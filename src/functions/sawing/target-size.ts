@@ -46,7 +46,7 @@ export const TARGETSIZE = spread(
  * @returns A table: mean, within boards, between boards, total (inches)
  * @example =BOLE.SAWVARIATION({1.70,1.73,1.71,1.72;1.67,1.72,1.70,1.71}) gives {"figure","inches";"mean",1.7075;"within boards",0.0178;"between boards",0.0106;"total",0.0183}
  * @example =BOLE.SAWVARIATION({1.70,1.73}) gives #N/A
- * @words size control, thick and thin, wavy, standard deviation, accuracy
+ * @words size control, thick and thin, wavy, standard deviation, accuracy, uneven boards, boards come out uneven
  * @see TARGETSIZE
  * @picture readings
  */

@@ -14,7 +14,7 @@ import { biggestLogIn, throatFitIn, CUSTOMARY_ROOM_IN } from "../../math/sawing/
  * @example =BOLE.THROATFIT(30, 28, 33, 10) gives -3
  * @example =BOLE.THROATFIT(30, 33, 28, 10) gives #N/A
  * @caution A log that is let down into a mill it does not pass can jam or roll: measure the log again on the deck.
- * @words will it fit, too big, capacity, opening
+ * @words will it fit, too big, capacity, opening, does the log fit, too big for the mill, will it fit through
  * @see BIGGESTLOG
  * @picture throat, sweep
  */
@@ -45,7 +45,7 @@ export const THROATFIT = spread(
  * @returns Inches
  * @example =BOLE.BIGGESTLOG(84) gives 72
  * @example =BOLE.BIGGESTLOG(10) gives #N/A
- * @words maximum diameter, capacity, how big a log
+ * @words maximum diameter, capacity, how big a log, largest log, log too big
  * @see THROATFIT
  * @picture throat
  */

@@ -56,7 +56,7 @@ export const WOODWEIGHT = spread(
  * @example =BOLE.LOGWEIGHT("ginkgo", 24, 30, 10) gives #N/A
  * @example =BOLE.LOGWEIGHT("ginkgo", 24, 30, 10, , , "high") gives 2915
  * @caution An estimate for planning the haul, never for rigging or for choosing lifting gear. Weigh the log, or lift with gear and people rated for far more. The high bound is not a safety factor.
- * @words how heavy is this log, trailer, lift, crane, weight of a log
+ * @words weight, how heavy is this log, trailer, lift, crane, weight of a log
  * @picture log
  */
 export const LOGWEIGHT = spread(
@@ -91,7 +91,7 @@ export const LOGWEIGHT = spread(
  * @example =BOLE.LUMBERWEIGHT("red oak", 500, 8) gives 1572
  * @example =BOLE.LUMBERWEIGHT("red oak", 500, 200) gives #N/A
  * @caution An estimate for planning. Weigh the load before it goes on the road.
- * @words weight of boards, load of lumber, trailer
+ * @words weight of boards, load of lumber, trailer, weight of a slab, how heavy is a slab, stack of boards
  */
 export const LUMBERWEIGHT = spread(
   {

@@ -7,6 +7,7 @@ import { readCatalog } from "../../catalog/read-catalog";
 import { installScripts } from "./install/scripts";
 
 const HERE = fileURLToPath(new URL(".", import.meta.url));
+const PACKAGES = fileURLToPath(new URL("../../../node_modules/", import.meta.url));
 const ASSETS = fileURLToPath(new URL("../../../assets/", import.meta.url));
 
 /**
@@ -25,6 +26,7 @@ export async function filesBeside(address: string): Promise<Record<string, strin
     "theme.css": readFileSync(`${HERE}../pane/theme.css`),
     "pane.css": readFileSync(`${HERE}../pane/pane.css`),
     "answers.css": readFileSync(`${HERE}../pane/answers.css`),
+    "licences.txt": shippedLicences(),
     _headers: HEADERS,
     "help.html": readFileSync(`${HERE}help.html`),
     ...installScripts(checkedAddress(address)),
@@ -32,6 +34,16 @@ export async function filesBeside(address: string): Promise<Record<string, strin
     ...assets("icons/", /\.png$/),
     ...assets("reference/", /./),
   };
+}
+
+/** What the pane's search is built on, and the notice that its licences ask for. */
+const SHIPPED = ["minisearch/LICENSE.txt", "stemmer/license"];
+
+function shippedLicences(): string {
+  const notices = SHIPPED.map(
+    (path) => `${path.split("/")[0]}\n\n${readFileSync(`${PACKAGES}${path}`, "utf8").trim()}\n`,
+  );
+  return ["The pane's search is built on these packages.\n", ...notices].join("\n");
 }
 
 function assets(folder: string, wanted: RegExp): Record<string, Buffer> {

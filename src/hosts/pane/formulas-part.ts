@@ -2,11 +2,14 @@ import { TOPICS, type Entry } from "../../catalog/entry";
 import { element } from "./element";
 import { shownEntry } from "./entry";
 import { helpPart } from "./help-part";
-import { found } from "./search";
+import { searchOver, type Hit } from "./search";
+import { shownSheet } from "./sheets-part";
+import { READY_SHEETS } from "../../sheets/ready";
 import type { SheetHost } from "./sheet-host";
 
 /** Every function by the step of the job, and a search box that finds one by what a person wants to know. */
 export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLElement {
+  const find = searchOver(catalog, READY_SHEETS);
   const search = element("input", {
     id: "search",
     type: "search",
@@ -22,11 +25,11 @@ export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
       count.textContent = "";
       return list.replaceChildren(...steps(catalog, host));
     }
-    const { entries, everyWord } = found(question, catalog);
-    count.textContent = counted(entries.length, everyWord);
+    const { hits, everyWord } = find(question);
+    count.textContent = counted(hits.length, everyWord);
     list.replaceChildren(
-      ...(entries.length > 0 ? [element("h2", {}, "Found")] : []),
-      ...entries.map((entry) => shownEntry(entry, host)),
+      ...(hits.length > 0 ? [element("h2", {}, "Found")] : []),
+      ...hits.map((hit) => shownHit(hit, host)),
     );
   };
   search.addEventListener("input", refresh);
@@ -40,6 +43,12 @@ export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
     list,
     ...helpPart(host),
   );
+}
+
+function shownHit(hit: Hit, host: SheetHost): HTMLElement {
+  return hit.kind === "function"
+    ? shownEntry(hit.entry, host)
+    : element("ul", { class: "sheets" }, shownSheet(hit.sheet, host));
 }
 
 function counted(entries: number, everyWord: boolean): string {

@@ -1,83 +1,161 @@
+import MiniSearch, { type SearchOptions } from "minisearch";
+import { stemmer } from "stemmer";
 import type { Entry } from "../../catalog/entry";
+import type { TableSheet } from "../../sheets/definition";
 import { READY_SHEETS } from "../../sheets/ready";
+import { FILLER, MEANINGS } from "./search-words";
 
-/** Words that stand in every question and tell nothing. */
-const FILLER = new Set(
-  "a an and at by can do does for from how i in is it its me much my of on or per some that the this to what which will with".split(
-    " ",
-  ),
-);
+/** What a question may be about: a function, or a sheet to add. */
+export type Hit = { kind: "function"; entry: Entry } | { kind: "sheet"; sheet: TableSheet };
 
-/** How much a word tells, by where it was found: a name most, then the sawyer's own words, then the rest. */
-const WEIGHTS = { name: 8, words: 5, summary: 3, rest: 1 };
-
-/** How often the ready sheets ask each function: what every yard needs. */
-const EVERYDAY = new Map<string, number>();
-for (const [, name = ""] of JSON.stringify(READY_SHEETS).matchAll(/BOLE\.([A-Z0-9]+)/g))
-  EVERYDAY.set(name, (EVERYDAY.get(name) ?? 0) + 1);
-
-/**
- * The functions that a question is about, the best first: those in which every word of it is found, or else those with
- * the most of them. Of equals the one of everyday use comes first, then the one that is needed earlier in the job.
- */
-export function found(question: string, catalog: readonly Entry[]): { entries: Entry[]; everyWord: boolean } {
-  const asked = wordsOf(question);
-  const rated = catalog.map((entry) => ({ entry, ...rating(question, asked, entry) }));
-  const most = Math.max(...rated.map(({ matched }) => matched));
-  const everyday = ({ name }: Entry) => EVERYDAY.get(name) ?? 0;
-  const entries = rated
-    .filter(({ matched }) => matched > 0 && matched === most)
-    .sort((a, b) => b.score - a.score || everyday(b.entry) - everyday(a.entry))
-    .map(({ entry }) => entry);
-  return { entries, everyWord: most === asked.length };
+export interface Found {
+  hits: Hit[];
+  /** Whether every telling word of the question is found in the best of them. */
+  everyWord: boolean;
 }
 
-/** How many of the words are found in a function, and how telling the places are. */
-function rating(question: string, asked: string[], entry: Entry): { matched: number; score: number } {
-  const name = entry.name.toLowerCase();
-  const places = [
-    { words: entry.words.flatMap(wordsOf), weight: WEIGHTS.words },
-    { words: wordsOf(entry.summary), weight: WEIGHTS.summary },
-    { words: restOf(entry).flatMap(wordsOf), weight: WEIGHTS.rest },
+/** The fields of a function or a sheet, and how much a word tells that is found there: a name most, then the sawyer's own words. */
+const BOOST = { words: 5, name: 4, summary: 3, arguments: 1.2, remarks: 0.6 };
+
+/** A word that is typed half, or with a slip, counts so much of one that is typed well. */
+const WEIGHTS = { prefix: 0.5, fuzzy: 0.3 };
+
+/** So many letters of a word may be slips, as a share of it. */
+const SLIPS = 0.25;
+
+/** And so much one that only means nearly the same. */
+const ALIKE_COUNTS = 0.5;
+
+/** What each word of a phrase adds that the function is known by and the question holds whole. */
+const PHRASE_COUNTS = 12;
+
+/** More hits than a person reads help nobody, and what is far behind the best is not what was meant. */
+const MOST_HITS = 12;
+const LEAST_SHARE_OF_BEST = 0.25;
+
+interface Text {
+  id: number;
+  name: string;
+  words: string;
+  summary: string;
+  arguments: string;
+  remarks: string;
+}
+
+/** Makes the search over the functions and the sheets that can be added; it answers a question with the likeliest first. */
+export function searchOver(catalog: readonly Entry[], sheets: readonly TableSheet[]): (question: string) => Found {
+  const all: Hit[] = [
+    ...catalog.map((entry): Hit => ({ kind: "function", entry })),
+    ...sheets.map((sheet): Hit => ({ kind: "sheet", sheet })),
   ];
-  const perWord = asked.map((word) =>
-    Math.max(WEIGHTS.name * bestInName(word, name), ...places.map(({ words, weight }) => weight * best(word, words))),
+  const vocabulary = new Set(catalog.flatMap(({ summary, words }) => telling(`${summary} ${words.join(" ")}`)));
+  const index = new MiniSearch<Text>({
+    fields: Object.keys(BOOST),
+    tokenize: (text) => text.toLowerCase().match(/[a-z0-9½¼¾/]+/g) ?? [],
+    processTerm: (word) => (FILLER.has(word) ? null : stemmer(word)),
+  });
+  index.addAll(all.map((hit, id) => ({ id, ...textOf(hit, vocabulary) })));
+  const phrases = all.map((hit) =>
+    hit.kind === "function"
+      ? [...hit.entry.words, partsOf(hit.entry.name, vocabulary)].map((words) => telling(words).map(stemmer))
+      : [],
   );
-  const phrase = entry.words.some((words) => words.toLowerCase() === question.trim().toLowerCase());
-  const score = perWord.reduce((sum, worth) => sum + worth, phrase ? WEIGHTS.name : 0);
-  return { matched: perWord.filter((worth) => worth > 0).length, score };
+  return (question) => {
+    const asked = telling(question);
+    const rated = asked.length > 0 ? rate(asked) : [];
+    const best = rated[0];
+    if (!best) return { hits: [], everyWord: false };
+    const near = rated.filter(({ score }) => score >= LEAST_SHARE_OF_BEST * best.score).slice(0, MOST_HITS);
+    return { hits: near.map(({ id }) => all[id]!), everyWord: best.words === asked.length };
+  };
+
+  /** What has every word of the question goes before what has one of them often: each word counts for itself. */
+  function rate(asked: readonly string[]) {
+    const rated = new Map<number, { id: number; score: number; words: number }>();
+    asked.forEach((word, at) => {
+      const isLast = at === asked.length - 1;
+      for (const [id, score] of scoresOf(word, isLast)) {
+        const so = rated.get(id) ?? { id, score: 0, words: 0 };
+        rated.set(id, { id, score: so.score + score, words: so.words + 1 });
+      }
+    });
+    const stems = new Set(asked.map(stemmer));
+    for (const one of rated.values()) one.score += PHRASE_COUNTS * longestPhrase(phrases[one.id]!, stems);
+    return [...rated.values()]
+      .map((one) => ({ ...one, score: one.score * (one.words / asked.length) ** 1.5 * everyday(all[one.id]!) }))
+      .sort((a, b) => b.score - a.score || a.id - b.id);
+  }
+
+  /** What a word scores in each text: itself, or less what else the trade says for it. */
+  function scoresOf(word: string, isLast: boolean): Map<number, number> {
+    const scores = new Map<number, number>();
+    const add = (query: string, options: SearchOptions, worth: number) => {
+      for (const { id, score } of index.search(query, { boost: BOOST, ...options }))
+        scores.set(id as number, Math.max(scores.get(id as number) ?? 0, worth * score));
+    };
+    // Only the last word may be typed half: typing goes on. A slip of the finger is looked for where nothing else is found.
+    add(word, { prefix: isLast && word.length > 2, weights: WEIGHTS }, 1);
+    for (const other of MEANINGS.get(word) ?? []) add(other, {}, ALIKE_COUNTS);
+    if (scores.size === 0 && word.length > 3) add(word, { fuzzy: SLIPS, weights: WEIGHTS }, 1);
+    return scores;
+  }
 }
 
-function restOf({ remarks, returns, topic, params, examples }: Entry): string[] {
-  const arguments_ = params.flatMap(({ text, settings = [] }) => [
-    text,
-    ...settings.flatMap((one) => [one.name, one.text]),
-  ]);
-  return [...remarks, returns, topic, ...arguments_, ...examples.map(({ formula }) => formula)];
+/** How many words the longest of a function's own phrases has that stands in the question word for word. */
+function longestPhrase(phrases: readonly string[][], stems: ReadonlySet<string>): number {
+  const whole = phrases.filter((phrase) => phrase.every((word) => stems.has(word)));
+  return Math.max(0, ...whole.map(({ length }) => length));
 }
 
-/** A whole word counts in full, the beginning of one half: typing goes on. */
-function best(asked: string, words: string[]): number {
-  if (words.includes(asked)) return 1;
-  return words.some((word) => word.startsWith(asked)) ? 0.5 : 0;
+/** How often the ready sheets ask each function: what every yard needs goes a little before its equals. */
+const ASKED_BY_SHEETS = new Map<string, number>();
+for (const [, name = ""] of JSON.stringify(READY_SHEETS).matchAll(/BOLE\.([A-Z0-9]+)/g))
+  ASKED_BY_SHEETS.set(name, (ASKED_BY_SHEETS.get(name) ?? 0) + 1);
+
+function everyday(hit: Hit): number {
+  const asked = hit.kind === "function" ? (ASKED_BY_SHEETS.get(hit.entry.name) ?? 0) : 0;
+  return 1 + EVERYDAY_COUNTS * Math.min(asked, 5);
 }
 
-/** A name is several words run together: PULLEYSIZE is found by pulley and by size, and less surely by ley. */
-function bestInName(asked: string, name: string): number {
-  if (name === asked) return 1;
-  if (asked.length < 3 || !name.includes(asked)) return 0;
-  return name.startsWith(asked) || name.endsWith(asked) ? 0.75 : 0.5;
+const EVERYDAY_COUNTS = 0.05;
+
+function textOf(hit: Hit, vocabulary: ReadonlySet<string>): Omit<Text, "id"> {
+  if (hit.kind === "sheet") {
+    const { title, lead, columns } = hit.sheet;
+    const headings = columns.map(({ heading }) => heading).join(" ");
+    return { name: title, words: "sheet form", summary: lead, arguments: headings, remarks: "" };
+  }
+  const { name, words, summary, params, returns, remarks, topic, examples } = hit.entry;
+  const settings = params.flatMap((param) => param.settings ?? []);
+  return {
+    name: `${name} ${partsOf(name, vocabulary)}`,
+    words: words.join(" "),
+    summary: `${summary} ${returns}`,
+    arguments: [...params, ...settings].map((one) => `${one.name} ${one.text}`).join(" "),
+    remarks: [...remarks, topic, ...examples.map(({ formula }) => formula)].join(" "),
+  };
 }
 
-/** The telling words of a text, one log and many logs alike. */
-function wordsOf(text: string): string[] {
-  const words = text.toLowerCase().match(/[a-z0-9½¼¾/]+/g) ?? [];
-  const telling = words.filter((word) => !FILLER.has(word));
-  return (telling.length > 0 ? telling : words).map(stem);
+/** The words that a name is run together of: pulley size for PULLEYSIZE; nothing where they are not all known. */
+function partsOf(name: string, vocabulary: ReadonlySet<string>): string {
+  const rest = name.toLowerCase();
+  const split = (text: string): string[] | undefined => {
+    if (text === "") return [];
+    for (let end = text.length; end >= SHORTEST_PART; end--) {
+      const [part, after] = [text.slice(0, end), text.slice(end)];
+      const others = vocabulary.has(part) && part !== rest ? split(after) : undefined;
+      if (others) return [part, ...others];
+    }
+    return undefined;
+  };
+  return split(rest)?.join(" ") ?? "";
 }
 
-/** Logs as log, drying as dry; glass and spring stay. */
-function stem(word: string): string {
-  const [, start] = /^(.*[aeiouy].*[a-z])(?:ing|(?<!s)s)$/.exec(word) ?? /^([^aeiou]*y)ing$/.exec(word) ?? [];
-  return start && start.length > 2 ? start : word;
+const SHORTEST_PART = 3;
+
+/** The telling words of a question; where none tells anything, all. */
+function telling(question: string): string[] {
+  const words = question.toLowerCase().match(/[a-z0-9½¼¾/]+/g) ?? [];
+  const some = words.filter((word) => !FILLER.has(word));
+  return some.length > 0 ? some : words;
 }

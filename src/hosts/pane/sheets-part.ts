@@ -20,7 +20,8 @@ export function sheetsPart(host: SheetHost): HTMLElement {
   );
 }
 
-function shownSheet(sheet: TableSheet, host: SheetHost): HTMLElement {
+/** A sheet with what it is for and the button that adds it. */
+export function shownSheet(sheet: TableSheet, host: SheetHost): HTMLElement {
   const add = button("Add the sheet", () => host.addReadySheet(sheet), {
     "aria-label": `Add the sheet ${sheet.title}`,
   });

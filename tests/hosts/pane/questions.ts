@@ -73,7 +73,7 @@ export const QUESTIONS: readonly (readonly [question: string, ...first: string[]
   ["powder post beetles", "HEATHOURS"],
   ["moisture meter temperature correction", "METERREADING"],
   ["seal log ends", "ENDCOAT"],
-  ["anchorseal how much", "ENDCOAT"],
+  ["wax for log ends how much", "ENDCOAT"],
   ["pulley size for rpm", "PULLEYSIZE", "PULLEYRPM"],
   ["blade speed", "RIMSPEED"],
   ["vfd frequency", "DRIVEHERTZ"],
