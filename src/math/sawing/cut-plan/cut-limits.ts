@@ -11,30 +11,30 @@ import { STATION_IN } from "./swept-flitch";
 const MOST_TAPER_IN = 12;
 const MOST_TIMES_AS_WIDE = 3;
 
-/** Refuses sizes that no log has. */
-export function mustBeLog(diameterIn: number, lengthFt: number, acrossIn: number): void {
-  mustBeAbove(0, diameterIn, "diameter (in)");
-  mustBeBetween(0, THICKEST_IN, diameterIn, "diameter (in)");
+/** Refuses sizes that no log has. `whose` says which log, where there are several: `logs, row 3, `. */
+export function mustBeLog(diameterIn: number, lengthFt: number, acrossIn: number, whose = ""): void {
+  mustBeAbove(0, diameterIn, `${whose}diameter (in)`);
+  mustBeBetween(0, THICKEST_IN, diameterIn, `${whose}diameter (in)`);
   mustBeBetween(
     diameterIn / MOST_TIMES_AS_WIDE,
     diameterIn * MOST_TIMES_AS_WIDE,
     acrossIn,
     "small end across (in), for this diameter",
   );
-  mustBeAbove(0, lengthFt, "length (ft)");
-  mustBeBetween(0, LONGEST_FT, lengthFt, "length (ft)");
+  mustBeAbove(0, lengthFt, `${whose}length (ft)`);
+  mustBeBetween(0, LONGEST_FT, lengthFt, `${whose}length (ft)`);
 }
 
-export function mustBeTaper(inchesIn4Ft: number): void {
-  mustBeBetween(0, MOST_TAPER_IN, inchesIn4Ft, "taper (in of diameter in 4 ft)");
+export function mustBeTaper(inchesIn4Ft: number, whose = ""): void {
+  mustBeBetween(0, MOST_TAPER_IN, inchesIn4Ft, `${whose}taper (in of diameter in 4 ft)`);
 }
 
 /** A tape across the butt is read to an eighth of an inch, so a large end this near to what the taper makes agrees with it. */
 const AGREE_IN = 1 / 8;
 
 /** Refuses a large end under the small end, and one that is not what the taper makes of the log, where that is given. */
-export function mustBeLargeEnd(largeIn: number, smallIn: number, byTaperIn?: number): void {
-  mustBeAtLeast(smallIn, largeIn, "large end (in)");
+export function mustBeLargeEnd(largeIn: number, smallIn: number, byTaperIn?: number, whose = ""): void {
+  mustBeAtLeast(smallIn, largeIn, `${whose}large end (in)`);
   if (byTaperIn === undefined || Math.abs(byTaperIn - largeIn) <= AGREE_IN) return;
   throw new NoAnswer(
     `large end (in): wanted about ${short(byTaperIn)}, as the taper makes it, got ${short(largeIn)}; give one of the two`,

@@ -91,16 +91,21 @@ export function cutJob({
 }
 
 /** The log, its taper as said or as its two ends show it. */
-function logOf(diameterIn: number, lengthFt: number, given: Partial<CutSettings>): Log {
+export function logOf(diameterIn: number, lengthFt: number, given: Partial<CutSettings>, whose = ""): Log {
   const lengthIn = lengthFt * IN_PER_FT;
   const acrossIn = given["small end across"] ?? diameterIn;
   const largeIn = given["large end"];
   const saidPerIn = withUsual(given).taper / TAPER_SPAN_IN;
-  mustBeLog(diameterIn, lengthFt, acrossIn);
+  mustBeLog(diameterIn, lengthFt, acrossIn, whose);
   if (largeIn !== undefined)
-    mustBeLargeEnd(largeIn, diameterIn, given.taper === undefined ? undefined : diameterIn + saidPerIn * lengthIn);
+    mustBeLargeEnd(
+      largeIn,
+      diameterIn,
+      given.taper === undefined ? undefined : diameterIn + saidPerIn * lengthIn,
+      whose,
+    );
   const taperInPerIn = largeIn === undefined ? saidPerIn : (largeIn - diameterIn) / lengthIn;
-  mustBeTaper(taperInPerIn * TAPER_SPAN_IN);
+  mustBeTaper(taperInPerIn * TAPER_SPAN_IN, whose);
   return { smallUpIn: diameterIn, smallAcrossIn: acrossIn, taperInPerIn, lengthIn };
 }
 

@@ -10,11 +10,16 @@ import { inchesText } from "../../inches-text";
 export function flatsIn(job: CutJob): number {
   if (!guidesAreNarrow(job)) return Infinity;
   const opening = job.guideOpeningIn!;
-  if (widestIn(job.log) > opening * Math.SQRT2 + NEAR)
+  if (flatsAreNotEnough(job))
     throw new NoAnswer(
       `${tooWide(job, opening)}: halve or quarter it first, as flats on both sides would not be enough`,
     );
   return opening / 2;
+}
+
+/** Whether the butt does not go between the guides even with a flat on both sides. */
+export function flatsAreNotEnough({ log, guideOpeningIn }: CutJob): boolean {
+  return guideOpeningIn !== undefined && widestIn(log) > guideOpeningIn * Math.SQRT2 + NEAR;
 }
 
 /** A cant is sawn with nothing taken off its sides first. */

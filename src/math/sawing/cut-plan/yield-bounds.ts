@@ -10,8 +10,7 @@ import { halfAcrossAt, halfUpAt, type CutJob, type Log } from "./cut-job";
  */
 export function yieldBounds(job: CutJob): { logBoardFeet: number; mostBoardFeet: number; mostWithoutKerf: number } {
   const { log, products, kerfIn } = job;
-  const area = (z: number) => Math.PI * halfAcrossAt(log, z) * halfUpAt(log, z);
-  const solidIn3 = (log.lengthIn / 6) * (area(0) + 4 * area(log.lengthIn / 2) + area(log.lengthIn));
+  const solidIn3 = solidOf(log);
   const meanGreaterIn = greaterIn(log, 0) / 2 + greaterIn(log, log.lengthIn) / 2;
   const best = Math.max(...products.map(({ tallyIn, greenIn }) => tallyIn / (greenIn + kerfIn)));
   const bestWithoutKerf = Math.max(...products.map(({ tallyIn, greenIn }) => tallyIn / greenIn));
@@ -20,6 +19,16 @@ export function yieldBounds(job: CutJob): { logBoardFeet: number; mostBoardFeet:
     mostBoardFeet: (best * (solidIn3 + kerfIn * log.lengthIn * meanGreaterIn)) / IN3_PER_BF,
     mostWithoutKerf: (bestWithoutKerf * solidIn3) / IN3_PER_BF,
   };
+}
+
+/** The solid board feet of a log, whatever comes out of it. */
+export function solidBoardFeet(log: Log): number {
+  return solidOf(log) / IN3_PER_BF;
+}
+
+function solidOf(log: Log): number {
+  const area = (z: number) => Math.PI * halfAcrossAt(log, z) * halfUpAt(log, z);
+  return (log.lengthIn / 6) * (area(0) + 4 * area(log.lengthIn / 2) + area(log.lengthIn));
 }
 
 function greaterIn(log: Log, z: number): number {
