@@ -21,13 +21,14 @@ export {
   moisture,
   money,
   number,
+  numberOr,
   percent,
   pounds,
   poundsForce,
   psi,
 } from "./reading/amounts";
-export { oneOf, text, yesNo } from "./reading/names";
+export { label, oneOf, text, yesNo } from "./reading/names";
 export { speciesName, wood } from "./reading/species";
 export { nominalSize } from "./reading/nominal-size";
 export { forWholeList, together } from "./reading/whole-list";
-export { columns, inchesList, list, matrix, rows, series, settings } from "./reading/lists";
+export { columns, inchesList, list, matrix, numberedColumns, rows, series, settings } from "./reading/lists";

@@ -135,6 +135,15 @@ export const money = above(MONEY);
 /** A plain number above 0: rpm, days, a ratio. */
 export const number = above(PLAIN);
 
+/** A plain number above 0, or a word that stands for as many as come. */
+export function numberOr<W extends string>(word: W): Declaration<number | W> {
+  return changed<number, number | W>(number, { reads: `12, or ${word}` }, (argument) => ({
+    ...argument,
+    read: (cell, name) =>
+      typeof cell === "string" && cell.trim().toLowerCase() === word ? word : argument.read(cell, name),
+  }));
+}
+
 /** A whole number above 0. */
 export const count = declared<number>({ ...factsOf(COUNT), zero: "blank" }, "number", (cell, as) =>
   whole(amountIn(cell, as, COUNT), cell, as),

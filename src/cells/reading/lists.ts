@@ -67,7 +67,10 @@ export function rows<R extends object>(parts: Declarations<R>): Declaration<R[]>
   return { facts, parts, bind: (take: Take) => rowsOf<R>(boundParts(parts, take)) };
 }
 
-function rowsOf<R extends object>(fields: { key: string; argument: Argument<unknown> }[]): Argument<R[]> {
+function rowsOf<R extends object>(
+  fields: { key: string; argument: Argument<unknown> }[],
+  { begunBy, numbered = false }: RowRules = {},
+): Argument<R[]> {
   const given = fields.map((field) => ({ ...field, cells: field.argument.cells.flat() }));
   const height = Math.max(...given.map(({ cells }) => cells.length));
   const name = given.map(({ argument }) => argument.name).join(" and ");
@@ -79,7 +82,8 @@ function rowsOf<R extends object>(fields: { key: string; argument: Argument<unkn
     const records: R[] = [];
     for (let row = 0; row < height; row++) {
       if (!given.some(({ cells, argument }) => cells.length === height && !argument.isBlank(cells[row]))) continue;
-      const record: Record<string, unknown> = {};
+      if (given.some(({ key, cells, argument }) => key === begunBy && argument.isBlank(cells[row]))) continue;
+      const record: Record<string, unknown> = numbered ? { row: row + 1 } : {};
       for (const { key, argument, cells } of given)
         record[key] = valueInRow(argument, cells[cells.length === 1 ? 0 : row], row);
       records.push(record as R);
@@ -102,14 +106,35 @@ function valueInRow(argument: Argument<unknown>, cell: unknown, row: number): un
   return argument.whenBlank(cell, name);
 }
 
+/** Which rows of a table are read, and whether each says where it stands. */
+interface RowRules {
+  /** The column without which a row is passed over, such as a count. */
+  begunBy?: string;
+  /** Whether a record has its row, from 1 on, as `row`; rows that are passed over count too. */
+  numbered?: boolean;
+}
+
+/** One range of several columns, a record a row, each with its row. */
+export function numberedColumns<R extends object>(
+  fields: Declarations<R>,
+  begunBy?: keyof R & string,
+): Declaration<(R & { row: number })[]> {
+  return columnsOf<R & { row: number }>(fields as Declarations<R & { row: number }>, { begunBy, numbered: true });
+}
+
 /** One range of several columns, a record a row. Columns on the right may be left out where their field is optional. */
 export function columns<R extends object>(fields: Declarations<R>): Declaration<R[]> {
+  return columnsOf(fields, {});
+}
+
+function columnsOf<R extends object>(fields: Declarations<R>, rules: RowRules): Declaration<R[]> {
   const keys = Object.keys(fields) as (keyof R & string)[];
   const bind = (take: Take, name: string): Argument<R[]> => {
     const grid = gridOf(take(name));
     const column = (at: number) => grid.map((row) => [row[at] ?? null]);
     const argument = rowsOf<R>(
       keys.map((key, at) => ({ key, argument: bound(fields[key], column(at), `${name}, ${key}`) })),
+      rules,
     );
     const widest = widestRow(grid);
     const read = (cell: unknown, as: string) => {

@@ -25,6 +25,11 @@ export function oneOf<K extends string>(names: Names<K>, ambiguous?: Ambiguous):
 /** Text as it stands, such as the name of a function. */
 export const text = declared<string>({ kind: "text" }, "name", (cell, as) => textIn(cell, as, "text"));
 
+/** What something is called, as text: a name, or a number such as that of a log. */
+export const label = declared<string>({ kind: "text" }, "name", (cell, as) =>
+  typeof cell === "number" ? String(cell) : textIn(cell, as, "text or a number").trim(),
+);
+
 const YES_NO: Names<"yes" | "no"> = { yes: ["y", "true", "1"], no: ["n", "false", "0"] };
 
 /** Yes or no, TRUE or FALSE, 1 or 0 as in the sheet's own functions; a blank is no. */

@@ -6,3 +6,4 @@ export * from "./blade-cost";
 export * from "./beam-fit";
 export * from "./residue";
 export * from "./log-work";
+export * from "./orders";

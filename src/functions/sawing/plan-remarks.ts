@@ -104,16 +104,20 @@ function warningText(warning: PlanWarning, plan: Plan, unit: HeightUnit): string
     case "guides":
       return guidesText(warning);
     case "low blade":
-      return (
-        `the blade goes down to ${heightText(unit, warning.lowestIn)} ${unit} over the bed: ` +
-        "set bed clearance to the lowest height that clears dogs and log rests"
-      );
+      return lowBladeText(warning, unit);
   }
+}
+
+export function lowBladeText({ lowestIn }: Coded<"low blade">, unit: HeightUnit): string {
+  return (
+    `the blade goes down to ${heightText(unit, lowestIn)} ${unit} over the bed: ` +
+    "set bed clearance to the lowest height that clears dogs and log rests"
+  );
 }
 
 type Coded<C extends PlanWarning["code"]> = Extract<PlanWarning, { code: C }>;
 
-function roundedText({ what, givenIn, takenIn }: Coded<"rounded">, stepIn: number): string {
+export function roundedText({ what, givenIn, takenIn }: Coded<"rounded">, stepIn: number): string {
   const offIn = takenIn - givenIn;
   const so =
     what === "kerf"

@@ -70,7 +70,7 @@ export function guidesWarning(job: CutJob): PlanWarning[] {
 const USUAL_DOGS_IN = 1;
 
 /** A blade that comes down among the dogs because no bed clearance was given. */
-export function lowBladeWarning({ bedSteps }: CutJob, passes: readonly Pass[]): PlanWarning[] {
+export function lowBladeWarning({ bedSteps }: CutJob, passes: readonly Pick<Pass, "bladeHeightIn">[]): PlanWarning[] {
   const lowestIn = Math.min(...passes.map(({ bladeHeightIn }) => bladeHeightIn));
   return bedSteps > 0 || !(lowestIn < USUAL_DOGS_IN) ? [] : [{ code: "low blade", lowestIn }];
 }

@@ -1,6 +1,5 @@
-import type { KindWorth } from "./worth";
-import { stripPieces } from "./worth";
 import type { Worths, Yard } from "./weigh";
+import { stripPieces } from "./worth";
 
 /** A strip: how wide, and the pieces one after the other in it, as places among the pieces of its kind. */
 export interface Strip {
@@ -13,62 +12,66 @@ export interface Filled {
   worth: number;
   run: number;
   strips: readonly Strip[];
-  /** What is still wanted after it, by piece of its kind. */
-  left: Float64Array;
 }
 
+/** What is still wanted of each piece of a kind. */
+export type Wants = readonly number[];
+
 /** Ways of placing strips that are tried in one flitch and run. */
-const MOST_TRIES = 60;
+const MOST_TRIES = 24;
 const GAIN = 1e-9;
 
 /** The best of a flitch within what is still wanted: the best strips where these are wanted, the worthiest others else. */
-export function fillFlitch(yard: Yard, worths: Worths, k: number, profile: number, wanted: Float64Array): Filled {
+export function fillFlitch(yard: Yard, worths: Worths, k: number, profile: number, wanted: Wants): Filled {
   const { sums, profiles } = yard.kinds[k]!;
   const { flitches } = worths.kinds[k]!;
   const places = profiles[profile]!;
-  let best: Filled = { worth: 0, run: -1, strips: [], left: wanted };
+  const search: FlitchSearch = { yard, worths, k, run: -1, tries: 0, strips: [], best: NOTHING };
   for (let run = places.length - 1; run >= 0; run--) {
     const place = places[run]!;
-    if (place <= 0 || flitches[run * sums.sizes.length + place]! <= best.worth + GAIN) continue;
-    best = placeStrips(yard, worths, k, run, place, wanted, best);
+    if (place <= 0 || flitches[run * sums.sizes.length + place]! <= search.best.worth + GAIN) continue;
+    search.run = run;
+    search.tries = MOST_TRIES;
+    placeStrips(search, place, yard.kinds[k]!.kind.widths.length - 1, wanted, 0);
   }
-  return best;
+  return search.best;
+}
+
+const NOTHING: Filled = { worth: 0, run: -1, strips: [] };
+
+interface FlitchSearch {
+  yard: Yard;
+  worths: Worths;
+  k: number;
+  run: number;
+  /** Ways still to be tried in this run. */
+  tries: number;
+  /** Strips placed so far. */
+  strips: Strip[];
+  best: Filled;
 }
 
 /** Strips side by side, wider ones first; no branch is followed that even unlimited counts could not make better. */
-function placeStrips(
-  yard: Yard,
-  worths: Worths,
-  k: number,
-  run: number,
-  place: number,
-  wanted: Float64Array,
-  toBeat: Filled,
-): Filled {
-  const { sums, kind } = yard.kinds[k]!;
+function placeStrips(search: FlitchSearch, place: number, widest: number, wanted: Wants, worth: number): void {
+  const { yard, worths, k, run, strips } = search;
+  const { sums } = yard.kinds[k]!;
   const { flitches } = worths.kinds[k]!;
   const base = run * sums.sizes.length;
-  let best = toBeat;
-  let tries = MOST_TRIES;
-  const strips: Strip[] = [];
-  const go = (at: number, widest: number, left: Float64Array, worth: number) => {
-    if (worth > best.worth + GAIN) best = { worth, run, strips: strips.slice(), left };
-    for (let width = widest; width >= 0; width--) {
-      const beside = sums.left[width]![at]!;
-      if (beside < 0 || tries-- <= 0 || worth + flitches[base + at]! <= best.worth + GAIN) continue;
-      const strip = bestStrip(yard, worths, k, width, run, left);
-      if (strip.worth <= 0) continue;
-      if (worth + strip.worth + flitches[base + beside]! <= best.worth + GAIN) continue;
-      strips.push({ width, pieces: strip.pieces });
-      go(beside, width, without(left, strip.pieces), worth + strip.worth);
-      strips.pop();
-    }
-  };
-  go(place, kind.widths.length - 1, wanted, 0);
-  return best;
+  if (worth > search.best.worth + GAIN) search.best = { worth, run, strips: strips.slice() };
+  for (let width = widest; width >= 0; width--) {
+    const beside = sums.left[width]![place]!;
+    if (beside < 0) continue;
+    if (worth + flitches[base + place]! <= search.best.worth + GAIN || search.tries-- <= 0) return;
+    const strip = bestStrip(yard, worths, k, width, run, wanted);
+    if (strip.worth <= 0 || worth + strip.worth + flitches[base + beside]! <= search.best.worth + GAIN) continue;
+    strips.push({ width, pieces: strip.pieces });
+    placeStrips(search, beside, width, without(wanted, strip.pieces), worth + strip.worth);
+    strips.pop();
+  }
 }
 
-function without(wanted: Float64Array, pieces: readonly number[]): Float64Array {
+/** What is wanted after some pieces. */
+export function without(wanted: Wants, pieces: readonly number[]): number[] {
   const left = wanted.slice();
   for (const piece of pieces) left[piece]!--;
   return left;
@@ -80,16 +83,26 @@ interface BestStrip {
 }
 
 /** The best strip of a width and run within what is wanted. */
-function bestStrip(yard: Yard, worths: Worths, k: number, width: number, run: number, wanted: Float64Array): BestStrip {
-  const { kind } = yard.kinds[k]!;
-  const tables: KindWorth = worths.kinds[k]!;
-  const runs = kind.runsIn.length;
+function bestStrip(yard: Yard, worths: Worths, k: number, width: number, run: number, wanted: Wants): BestStrip {
+  const runs = yard.kinds[k]!.kind.runsIn.length;
+  const tables = worths.kinds[k]!;
   const unlimited = stripPieces(tables, yard.behind[k]!, runs, width, run);
   if (areWanted(unlimited, wanted)) return { worth: tables.strips[width * runs + run]!, pieces: unlimited };
-  return limitedStrip(yard, worths, k, width, run, wanted);
+  const search: StripSearch = {
+    yard,
+    worths,
+    k,
+    width,
+    left: wanted.slice(),
+    tries: MOST_TRIES,
+    taken: [],
+    best: { worth: 0, pieces: [] },
+  };
+  placePieces(search, run, 0, 0);
+  return search.best;
 }
 
-function areWanted(pieces: readonly number[], wanted: Float64Array): boolean {
+function areWanted(pieces: readonly number[], wanted: Wants): boolean {
   for (let i = 0; i < pieces.length; i++) {
     let same = 1;
     for (let j = 0; j < i; j++) if (pieces[j] === pieces[i]) same++;
@@ -98,38 +111,31 @@ function areWanted(pieces: readonly number[], wanted: Float64Array): boolean {
   return true;
 }
 
-/** Pieces one after the other, none more often than it is wanted, bounded by the table of unlimited counts. */
-function limitedStrip(
-  yard: Yard,
-  worths: Worths,
-  k: number,
-  width: number,
-  run: number,
-  wanted: Float64Array,
-): BestStrip {
-  const { kind } = yard.kinds[k]!;
-  const { strips } = worths.kinds[k]!;
-  const runs = kind.runsIn.length;
-  const fits = kind.pieces.map((piece) => yard.job.pieces[piece]!.width <= width);
-  const left = wanted.slice();
-  const taken: number[] = [];
-  let best: BestStrip = { worth: 0, pieces: [] };
-  let tries = MOST_TRIES;
-  const go = (at: number, from: number, worth: number) => {
-    if (worth > best.worth + GAIN) best = { worth, pieces: taken.slice() };
-    if (at < 0 || worth + strips[width * runs + at]! <= best.worth + GAIN) return;
-    for (let i = from; i < fits.length && tries > 0; i++) {
-      const behind = yard.behind[k]![i]![at]!;
-      if (!fits[i] || behind < -1 || left[i]! < 1) continue;
-      tries--;
-      left[i]!--;
-      taken.push(i);
-      go(behind, i, worth + worths.prices[kind.pieces[i]!]!);
-      taken.pop();
-      left[i]!++;
-    }
-  };
-  go(run, 0, 0);
-  return best;
+interface StripSearch {
+  yard: Yard;
+  worths: Worths;
+  k: number;
+  width: number;
+  left: number[];
+  tries: number;
+  taken: number[];
+  best: BestStrip;
 }
 
+/** Pieces one after the other, none more often than it is wanted, bounded by the table of unlimited counts. */
+function placePieces(search: StripSearch, run: number, from: number, worth: number): void {
+  const { yard, worths, k, width, left, taken } = search;
+  if (worth > search.best.worth + GAIN) search.best = { worth, pieces: taken.slice() };
+  const { pieces, runsIn } = yard.kinds[k]!.kind;
+  if (run < 0 || worth + worths.kinds[k]!.strips[width * runsIn.length + run]! <= search.best.worth + GAIN) return;
+  for (let i = from; i < pieces.length && search.tries > 0; i++) {
+    const behind = yard.behind[k]![i]![run]!;
+    if (behind < -1 || left[i]! < 1 || yard.job.pieces[pieces[i]!]!.width > width) continue;
+    search.tries--;
+    left[i]!--;
+    taken.push(i);
+    placePieces(search, behind, i, worth + worths.prices[pieces[i]!]!);
+    taken.pop();
+    left[i]!++;
+  }
+}

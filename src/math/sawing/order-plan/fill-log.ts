@@ -1,4 +1,4 @@
-import { fillFlitch, type Filled } from "./fill-flitch";
+import { fillFlitch, without, type Filled, type Wants } from "./fill-flitch";
 import type { Worths, Yard } from "./weigh";
 
 /** A flitch of a plan, where it lies and what it is cut into. */
@@ -17,31 +17,46 @@ export interface LogPlan {
   worth: number;
 }
 
-/** The best known ways down to one face, with what is still wanted above it. */
+/** One of the best known ways down to a face, with what is still wanted above it. */
 interface Label {
   worth: number;
   boards: number;
-  /** By kind, which of the known wants is left. */
-  wants: readonly number[];
+  /** By kind, which of the known wants is left; worked out when it is asked for. */
+  wants?: number[];
   below?: Label;
-  flitch?: PlannedFlitch;
+  /** The flitch under the face. */
+  filled?: Filled;
+  kind: number;
+  face: number;
 }
 
 /** Flitches filled at one set of prices, so that none is filled twice. */
 export interface FlitchesKnown {
-  wants: { places: Map<string, number>; left: Float64Array[] }[];
-  filled: Map<number, { filled: Filled; want: number }>[];
+  kinds: KnownOfKind[];
+}
+
+interface KnownOfKind {
+  /** What has been left to be wanted, and for each of these what matters of it to one flitch. */
+  wants: Wants[];
+  cut: number[];
+  /** What can matter to one flitch, and by that and by profile how it is filled. */
+  places: Map<string, number>;
+  cutWants: Wants[];
+  filled: Map<number, Filled>;
 }
 
 export function noFlitches({ kinds }: Yard): FlitchesKnown {
   return {
-    wants: kinds.map(() => ({ places: new Map<string, number>(), left: [] })),
-    filled: kinds.map(() => new Map<number, { filled: Filled; want: number }>()),
+    kinds: kinds.map(() => ({
+      wants: [],
+      cut: [],
+      places: new Map<string, number>(),
+      cutWants: [],
+      filled: new Map(),
+    })),
   };
 }
 
-/** No order has so many states of one kind in one search. */
-const MOST_WANTS = 1 << 20;
 const SAME = 1e-9;
 /** To fill a flitch within counts takes about as long as weighing so many faces. */
 const FILLING = 6;
@@ -56,7 +71,7 @@ export function fillLog(
   log: number,
   wanted: Float64Array,
   ways: number,
-  known: FlitchesKnown,
+  flitches: FlitchesKnown,
 ): LogPlan {
   const { job, kinds, tops } = yard;
   const { job: logJob } = job.logs[log]!;
@@ -64,12 +79,13 @@ export function fillLog(
   yard.work.done += top * kinds.length * ways * FILLING;
   const wants = kinds.map(({ kind }, k) =>
     wantOf(
-      known,
+      yard,
+      flitches,
       k,
-      Float64Array.from(kind.pieces, (piece) => wanted[piece]!),
+      kind.pieces.map((piece) => wanted[piece]!),
     ),
   );
-  const start: Label = { worth: 0, boards: 0, wants };
+  const start: Label = { worth: 0, boards: 0, wants, kind: -1, face: -1 };
   const nothing = [start];
   const labels: Label[][] = [];
   let best = start;
@@ -79,73 +95,92 @@ export function fillLog(
       const low = face - logJob.products[k]!.greenSteps;
       const below = low - logJob.kerfSteps;
       if (below < logJob.bedSteps) continue;
-      const profile = kinds[k]!.at[log]![low] ?? -1;
+      const profile = kinds[k]!.at[log]![low]!;
       if (profile < 0) continue;
-      for (const label of labels[below]!) here = withFlitch(yard, worths, known, here, label, k, profile, face, ways);
+      for (const label of labels[below]!) {
+        const filled = flitchIn(yard, worths, flitches, k, profile, wantsOf(yard, flitches, label)[k]!);
+        const worth = label.worth + filled.worth;
+        if (filled.worth <= 0 || (here.length >= ways && worth <= here[here.length - 1]!.worth + SAME)) continue;
+        const above: Label = { worth, boards: label.boards + 1, below: label, filled, kind: k, face };
+        here = ways === 1 ? [above] : withLabel(here, above, ways, (a, b) => leavesSame(yard, flitches, a, b));
+      }
     }
     labels.push(here);
     const first = here[0]!;
-    if (first.worth > best.worth + SAME || (first.worth > best.worth - SAME && first.boards < best.boards)) best = first;
+    if (first.worth > best.worth + SAME || (first.worth > best.worth - SAME && first.boards < best.boards))
+      best = first;
   }
   return planOf(yard, log, best);
 }
 
-/** The labels of a face with one more flitch on a label below it, where that is among the best. */
-function withFlitch(
-  yard: Yard,
-  worths: Worths,
-  known: FlitchesKnown,
-  here: Label[],
-  below: Label,
-  k: number,
-  profile: number,
-  face: number,
-  ways: number,
-): Label[] {
-  const { filled, want } = flitchIn(yard, worths, known, k, profile, below.wants[k]!);
-  if (filled.worth <= 0) return here;
-  const worth = below.worth + filled.worth;
-  const last = here.at(-1)!;
-  if (here.length >= ways && worth <= last.worth + SAME) return here;
-  const wants = below.wants.map((one, i) => (i === k ? want : one));
-  const same = here.findIndex((label) => label.wants.every((one, i) => one === wants[i]));
-  if (same >= 0 && here[same]!.worth >= worth - SAME) return here;
-  const label: Label = { worth, boards: below.boards + 1, wants, below, flitch: { ...filled, kind: k, face } };
+function leavesSame(yard: Yard, flitches: FlitchesKnown, a: Label, b: Label): boolean {
+  const ofA = wantsOf(yard, flitches, a);
+  const ofB = wantsOf(yard, flitches, b);
+  return flitches.kinds.every(({ wants }, k) => {
+    const other = wants[ofB[k]!]!;
+    return wants[ofA[k]!]!.every((count, i) => count === other[i]);
+  });
+}
+
+/** Most labels are soon beaten, so what they leave is not worked out before they are built upon. */
+function wantsOf(yard: Yard, flitches: FlitchesKnown, label: Label): number[] {
+  if (label.wants) return label.wants;
+  const { kind, filled } = label;
+  label.wants = wantsOf(yard, flitches, label.below!).slice();
+  let left = flitches.kinds[kind]!.wants[label.wants[kind]!]!;
+  for (const { pieces } of filled!.strips) left = without(left, pieces);
+  label.wants[kind] = wantOf(yard, flitches, kind, left);
+  return label.wants;
+}
+
+/** The labels of a face, best first, with one more; of two that leave the same only the better is kept. */
+function withLabel(here: Label[], label: Label, ways: number, areSame: (a: Label, b: Label) => boolean): Label[] {
+  const same = here.findIndex((other) => areSame(other, label));
+  if (same >= 0 && here[same]!.worth >= label.worth - SAME) return here;
   const others = here.filter((_, at) => at !== same);
-  const place = others.findIndex((other) => other.worth < worth);
+  const place = others.findIndex(({ worth }) => worth < label.worth);
   others.splice(place < 0 ? others.length : place, 0, label);
   return others.slice(0, ways);
 }
 
-function flitchIn(yard: Yard, worths: Worths, known: FlitchesKnown, k: number, profile: number, want: number) {
-  const key = profile * MOST_WANTS + want;
-  let found = known.filled[k]!.get(key);
-  if (!found) {
-    const filled = fillFlitch(yard, worths, k, profile, known.wants[k]!.left[want]!);
-    found = { filled, want: filled.run < 0 ? want : wantOf(known, k, filled.left) };
-    known.filled[k]!.set(key, found);
-  }
+function flitchIn(
+  yard: Yard,
+  worths: Worths,
+  { kinds }: FlitchesKnown,
+  k: number,
+  profile: number,
+  want: number,
+): Filled {
+  const { cut, cutWants, filled } = kinds[k]!;
+  const at = cut[want]!;
+  const key = at * yard.kinds[k]!.profiles.length + profile;
+  let found = filled.get(key);
+  if (!found) filled.set(key, (found = fillFlitch(yard, worths, k, profile, cutWants[at]!)));
   return found;
 }
 
-function wantOf({ wants }: FlitchesKnown, k: number, left: Float64Array): number {
-  const { places, left: all } = wants[k]!;
-  const key = left.join();
+/** A place for what is wanted. What is more than one flitch can hold of a piece makes no difference to how it is filled. */
+function wantOf(yard: Yard, { kinds }: FlitchesKnown, k: number, left: Wants): number {
+  const { wants, cut, places, cutWants } = kinds[k]!;
+  const most = yard.mostInFlitch[k]!;
+  const cutLeft = left.map((count, i) => Math.min(count, most[i]!));
+  const key = cutLeft.join();
   let at = places.get(key);
   if (at === undefined) {
-    at = all.push(left) - 1;
+    at = cutWants.push(cutLeft) - 1;
     places.set(key, at);
   }
-  return at;
+  cut.push(at);
+  return wants.push(left) - 1;
 }
 
 function planOf({ job, kinds }: Yard, log: number, label: Label): LogPlan {
   const counts = new Float64Array(job.pieces.length);
   const flitches: PlannedFlitch[] = [];
-  for (let at: Label | undefined = label; at?.flitch; at = at.below) {
-    const { flitch } = at;
-    flitches.push(flitch);
-    for (const { pieces } of flitch.strips) for (const i of pieces) counts[kinds[flitch.kind]!.kind.pieces[i]!]!++;
+  for (let at: Label | undefined = label; at?.filled; at = at.below) {
+    const { filled, kind, face } = at;
+    flitches.push({ ...filled, kind, face });
+    for (const { pieces } of filled.strips) for (const i of pieces) counts[kinds[kind]!.kind.pieces[i]!]!++;
   }
   return { log, counts, flitches, worth: label.worth };
 }

@@ -62,12 +62,12 @@ export function linearProgramme(wanted: readonly number[], startCosts: readonly 
     return at;
   };
 
-  const direction = ({ rows, figures }: Column): Float64Array =>
-    Float64Array.from({ length: size }, (_, at) => {
-      let sum = 0;
-      for (let i = 0; i < rows.length; i++) sum += inverse[at * size + rows[i]!]! * figures[i]!;
-      return sum;
-    });
+  const direction = ({ rows, figures }: Column): Float64Array => {
+    const along = new Float64Array(size);
+    for (let at = 0; at < size; at++)
+      for (let i = 0; i < rows.length; i++) along[at]! += inverse[at * size + rows[i]!]! * figures[i]!;
+    return along;
+  };
 
   const leaving = (along: Float64Array): number => {
     let least = Infinity;

@@ -21,11 +21,7 @@ export interface LogSet {
 }
 
 /** The rule that prices make for the pieces wanted; nothing where these are worth nothing. */
-export function ruleOf(
-  priced: Priced,
-  wanted: Float64Array,
-  takes: readonly number[],
-): SetRule | undefined {
+export function ruleOf(priced: Priced, wanted: Float64Array, takes: readonly number[]): SetRule | undefined {
   const { prices, worth } = priced;
   let needs = 0;
   prices.forEach((price, piece) => (needs += wanted[piece]! < Infinity ? price * wanted[piece]! : 0));

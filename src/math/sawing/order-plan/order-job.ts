@@ -93,5 +93,7 @@ export function mustBeFew(logs: number, lines: number): void {
 /** Refuses a count that is no number of pieces. */
 export function mustBeCount(count: number | "stock", row: number): void {
   if (count === "stock" || (Number.isInteger(count) && count >= 1 && count <= MOST_PIECES)) return;
-  throw new NoAnswer(`order, count, row ${row}: wanted a whole number from 1 to ${MOST_PIECES}, or stock, got ${count}`);
+  throw new NoAnswer(
+    `order, count, row ${row}: wanted a whole number from 1 to ${MOST_PIECES}, or stock, got ${count}`,
+  );
 }

@@ -13,7 +13,15 @@ import { nearestSteps } from "../cut-plan/scale-steps";
 import { solidBoardFeet } from "../cut-plan/yield-bounds";
 import { mustBeKerf } from "../kerf";
 import type { Log } from "../cut-plan/cut-job";
-import { mustBeCount, mustBeFew, type Kind, type OrderJob, type OrderLine, type Piece, type YardLog } from "./order-job";
+import {
+  mustBeCount,
+  mustBeFew,
+  type Kind,
+  type OrderJob,
+  type OrderLine,
+  type Piece,
+  type YardLog,
+} from "./order-job";
 import { mustBeFewRuns, runsOf } from "./runs";
 
 /** What may be said of the mill and of all logs, as for the cut plan, and two things of the order alone. */

@@ -37,15 +37,58 @@ const MOST_ROUNDS = 60;
 const PLANS_KEPT = 40;
 /** A gain under this share of the bound is none. */
 const NO_GAIN = 1e-9;
+/** A plan that would gain less than this is not worth a column. */
+const PAYS = 1e-7;
 
 /**
  * Prices at which the wanted pieces pay for the logs, by column generation: the linear programme chooses among plans, the
  * exact plan of each log at its prices is the next column. Any prices from 0 to the price of a short give a bound.
  *
- * @formula bound = sum of price * wanted - sum over logs of max(0, worth of the log - what it takes)
+ * The bound is the sum of price * wanted less, for every log, what it is worth over what it takes.
  */
 export function searchPrices(yard: Yard, task: PriceTask, plans: PlansMet): PriceSearch {
-  const { logs, takes, wanted, enough = Infinity } = task;
+  const { logs, wanted, enough = Infinity } = task;
+  const master = masterOf(yard, task);
+  logs.forEach((log, at) => plans[log]!.forEach((counts) => master.add(at, counts)));
+  const met: Priced[] = [];
+  let best: Priced | undefined;
+  let bound = -Infinity;
+  /** Weighs every log at some prices, and adds the plans that the programme would take. */
+  const round = (prices: Float64Array, duals: Float64Array): number => {
+    const worths = worthsAt(yard, prices);
+    const worth = new Float64Array(yard.job.logs.length).fill(NaN);
+    let reached = master.rows.reduce((sum, piece) => sum + prices[piece]! * wanted[piece]!, 0);
+    let added = 0;
+    logs.forEach((log, at) => {
+      const yielded = weighLog(yard, worths, log);
+      worth[log] = yielded.worth;
+      reached -= Math.max(0, yielded.worth - task.takes[at]!);
+      if (!master.pays(at, yielded.counts, duals)) return;
+      master.add(at, yielded.counts);
+      keep(plans[log]!, yielded.counts);
+      added++;
+    });
+    met.push({ prices, worth });
+    if (reached > bound) {
+      bound = reached;
+      best = { prices, worth };
+    }
+    return added;
+  };
+
+  for (let turn = 0; turn < MOST_ROUNDS && !(bound > enough); turn++) {
+    const duals = master.programme.solve();
+    const newest = master.prices(duals);
+    const blended = best && newest.map((price, piece) => BLEND * best!.prices[piece]! + (1 - BLEND) * price);
+    const before = bound;
+    if (blended && round(blended, duals) > 0) continue;
+    if (round(newest, duals) === 0 && bound - before <= NO_GAIN * Math.abs(bound)) break;
+  }
+  return { best: best!, bound, met, shares: master.shares() };
+}
+
+/** The linear programme: a row a piece, with its short and what is over, then a row a log, of which one plan is taken. */
+function masterOf(yard: Yard, { logs, takes, wanted }: PriceTask) {
   const { job } = yard;
   const rows = job.pieces.flatMap(({ count }, piece) => (count < Infinity && wanted[piece]! > 0 ? [piece] : []));
   const ceilings = rows.map((piece) => job.shortPrice * job.pieces[piece]!.boardFeet);
@@ -53,74 +96,37 @@ export function searchPrices(yard: Yard, task: PriceTask, plans: PlansMet): Pric
     [...rows.map((piece) => wanted[piece]!), ...logs.map(() => 1)],
     [...ceilings, ...logs.map(() => 0)],
   );
-  const first = rows.length + logs.length;
-  const owner: number[] = [];
-  rows.forEach((_, row) => {
-    programme.add({ cost: 0, rows: [row], figures: [-1] });
-    owner.push(-1);
-  });
-  const addPlan = (at: number, counts: Float64Array) => {
-    const filled = rows.flatMap((piece, row) => (counts[piece]! > 0 ? [row] : []));
-    const figures = filled.map((row) => counts[rows[row]!]!);
-    programme.add({
-      cost: takes[at]! - stockWorth(yard, counts),
-      rows: [...filled, rows.length + at],
-      figures: [...figures, 1],
-    });
-    owner.push(at);
+  rows.forEach((_, row) => programme.add({ cost: 0, rows: [row], figures: [-1] }));
+  const owners: { column: number; log: number }[] = [];
+  return {
+    programme,
+    rows,
+    add(at: number, counts: Float64Array): void {
+      const filled = rows.flatMap((piece, row) => (counts[piece]! > 0 ? [row] : []));
+      const column = programme.add({
+        cost: takes[at]! - stockWorth(yard, counts),
+        rows: [...filled, rows.length + at],
+        figures: [...filled.map((row) => counts[rows[row]!]!), 1],
+      });
+      owners.push({ column, log: logs[at]! });
+    },
+    pays(at: number, counts: Float64Array, duals: Float64Array): boolean {
+      let reduced = takes[at]! - stockWorth(yard, counts) - duals[rows.length + at]!;
+      rows.forEach((piece, row) => (reduced -= duals[row]! * counts[piece]!));
+      return reduced < -PAYS;
+    },
+    prices(duals: Float64Array): Float64Array {
+      const prices = stockPrices(yard);
+      rows.forEach((piece, row) => (prices[piece] = Math.min(ceilings[row]!, Math.max(0, duals[row]!))));
+      return prices;
+    },
+    shares(): Float64Array {
+      const amounts = programme.amounts();
+      const shares = new Float64Array(job.logs.length);
+      for (const { column, log } of owners) shares[log]! += amounts[column]!;
+      return shares;
+    },
   };
-  logs.forEach((log, at) => plans[log]!.forEach((counts) => addPlan(at, counts)));
-
-  const pricesOf = (duals: Float64Array): Float64Array => {
-    const prices = stockPrices(yard);
-    rows.forEach((piece, row) => (prices[piece] = Math.min(ceilings[row]!, Math.max(0, duals[row]!))));
-    return prices;
-  };
-
-  let best: Priced | undefined;
-  let bound = -Infinity;
-  const met: Priced[] = [];
-  /** Weighs every log at some prices, and adds the plans that the programme would take. */
-  const round = (prices: Float64Array, duals: Float64Array): number => {
-    const worths = worthsAt(yard, prices);
-    const worth = new Float64Array(job.logs.length).fill(NaN);
-    let reached = rows.reduce((sum, piece) => sum + prices[piece]! * wanted[piece]!, 0);
-    let added = 0;
-    logs.forEach((log, at) => {
-      const yielded = weighLog(yard, worths, log);
-      worth[log] = yielded.worth;
-      reached -= Math.max(0, yielded.worth - takes[at]!);
-      if (!pays(yielded.counts, at, duals)) return;
-      addPlan(at, yielded.counts);
-      keep(plans[log]!, yielded.counts);
-      added++;
-    });
-    const priced = { prices, worth };
-    met.push(priced);
-    if (reached > bound) {
-      bound = reached;
-      best = priced;
-    }
-    return added;
-  };
-  const pays = (counts: Float64Array, at: number, duals: Float64Array): boolean => {
-    let reduced = takes[at]! - stockWorth(yard, counts) - duals[rows.length + at]!;
-    rows.forEach((piece, row) => (reduced -= duals[row]! * counts[piece]!));
-    return reduced < -1e-7;
-  };
-
-  for (let turn = 0; turn < MOST_ROUNDS && !(bound > enough); turn++) {
-    const duals = programme.solve();
-    const newest = pricesOf(duals);
-    const blended = best && newest.map((price, piece) => BLEND * best!.prices[piece]! + (1 - BLEND) * price);
-    const before = bound;
-    if (blended && round(blended, duals) > 0) continue;
-    if (round(newest, duals) === 0 && bound - before <= NO_GAIN * Math.abs(bound)) break;
-  }
-  const amounts = programme.amounts();
-  const shares = new Float64Array(job.logs.length);
-  owner.forEach((at, i) => at >= 0 && (shares[logs[at]!]! += amounts[first + i]!));
-  return { best: best!, bound, met, shares };
 }
 
 /** Stock has one price, and no row. */
@@ -140,4 +146,3 @@ function keep(plans: Float64Array[], counts: Float64Array): void {
   plans.push(counts);
   if (plans.length > PLANS_KEPT) plans.shift();
 }
-

@@ -1,3 +1,4 @@
+import { NEAR } from "../../rounding";
 import { bestStack, boardsUnder } from "../cut-plan/stack";
 import { stepsWithin } from "../cut-plan/scale-steps";
 import { halfUpAt } from "../cut-plan/cut-job";
@@ -12,6 +13,8 @@ export interface Yard {
   behind: readonly Behind[];
   /** The highest face of each log, in scale steps. */
   tops: readonly number[];
+  /** By kind, how many of each of its pieces one flitch can hold. */
+  mostInFlitch: readonly (readonly number[])[];
   /** Faces weighed so far: the search is limited by these, never by the time they take. */
   work: { done: number };
 }
@@ -33,7 +36,24 @@ export interface Yielded {
 export function yardOf(job: OrderJob): Yard {
   const kinds = placesIn(job);
   const tops = job.logs.map(({ job: { log, stepIn } }) => stepsWithin(2 * halfUpAt(log, log.lengthIn), stepIn));
-  return { job, kinds, behind: kinds.map((places) => behindPieces(job, places)), tops, work: { done: 0 } };
+  return {
+    job,
+    kinds,
+    behind: kinds.map((places) => behindPieces(job, places)),
+    tops,
+    mostInFlitch: kinds.map((places) => mostInFlitch(job, places)),
+    work: { done: 0 },
+  };
+}
+
+function mostInFlitch(job: OrderJob, { kind, sums }: KindPlaces): number[] {
+  const widest = sums.sizes.at(-1)!;
+  const longest = kind.runsIn.at(-1) ?? 0;
+  return kind.pieces.map((piece) => {
+    const { widthSteps, cutIn } = job.pieces[piece]!;
+    const side = Math.floor(widest / (widthSteps + job.ripKerfSteps));
+    return side * Math.floor((longest + job.crosscutIn) / (cutIn + job.crosscutIn) + NEAR);
+  });
 }
 
 export function worthsAt({ job, kinds, behind }: Yard, prices: Float64Array): Worths {
