@@ -10,6 +10,10 @@ export interface Source {
  */
 export const SOURCES: Readonly<Record<string, Source>> = {
   "Louisiana RS 3:4641": { document: "Louisiana Revised Statutes 3:4641, standard log rule (Doyle)" },
+  "FAO T0269E": {
+    document:
+      "Food and Agriculture Organization of the United Nations, document T0269E, Appendix II: units of measure and conversion factors",
+  },
   "FIADB REF_SPECIES": {
     document:
       "USDA Forest Service, Forest Inventory and Analysis Database, table REF_SPECIES (values of Miles and Smith 2009, Research Note NRS-38)",

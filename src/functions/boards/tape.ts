@@ -1,5 +1,7 @@
-import { count, inches, mayBeNegative, named, oneOf, optional } from "../../cells/read";
+import { anyNumber, count, inches, mayBeNegative, named, oneOf, optional, zeroCounts } from "../../cells/read";
 import { spread } from "../../cells/spread";
+import { inUnit } from "../../math/boards/to-unit";
+import { TRADE_UNITS } from "../../math/unit-kinds";
 import { LENGTH_UNITS, lengthInUnit } from "../../math/boards/length-in-unit";
 import { feetInchesText, fractionText } from "./tape-text";
 
@@ -74,4 +76,37 @@ export const MEASURE = spread(
     unit: optional(oneOf(LENGTH_UNITS), "in"),
   },
   lengthInUnit,
+);
+
+/** Each unit with its other spellings. */
+const UNIT_WORDS = Object.fromEntries(Object.entries(TRADE_UNITS).map(([name, { also }]) => [name, also]));
+
+/**
+ * An amount in another unit of the trade, or a price by the unit.
+ *
+ * Lengths, areas, wood, weights, speeds, forces, stresses, powers and temperatures, each into units of its own kind. A price
+ * is asked as "per board feet", "per m3", "/kg": of a thousand board feet it is less a foot. Board feet here are wood as it
+ * is measured, a twelfth of a cubic foot; a cord or stere is a stack with its air, of which 0.7 counts as wood, so a cord
+ * is 3.6246 steres and 89.6 cubic feet of wood. A ton is not taken, for there are two: write t or short ton.
+ *
+ * @customfunction TOUNIT
+ * @returns The amount in that unit
+ * @example =BOLE.TOUNIT(1, "thousand board feet", "m3") gives 2.3597372159999996
+ * @example =BOLE.TOUNIT(850, "per thousand board feet", "per m3") gives 360.2096005591837
+ * @example =BOLE.TOUNIT(5, "hp", "kW") gives 3.7284993579113515
+ * @example =BOLE.TOUNIT(100, "kg", "m") gives #N/A
+ * @example =BOLE.TOUNIT(100, "ton", "kg") gives #VALUE!
+ * @words convert, conversion, metric, units, cubic meters to board feet, kilograms to pounds, price per cubic meter, hoppus, cord, stere
+ * @see MEASURE
+ */
+export const TOUNIT = spread(
+  {
+    /** Amount, or price for one such unit. It may be below 0. */
+    amount: zeroCounts(mayBeNegative(anyNumber)),
+    /** Unit that the amount is in. */
+    from: oneOf(UNIT_WORDS),
+    /** Unit of the answer. */
+    to: oneOf(UNIT_WORDS),
+  },
+  inUnit,
 );
