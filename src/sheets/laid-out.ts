@@ -2,6 +2,7 @@ import { addressOf, type Cell } from "../formula/addresses";
 import type { Column, Row, Setting, TableSheet } from "./definition";
 import { FORMAT } from "./formats";
 import type { Look } from "./looks";
+import { onPaper, type OnPaper } from "./on-paper";
 import { serialOf } from "../xlsx/serial";
 import { formulaInCell, type Places, type ReferenceStyle } from "../formula/sheet-references";
 
@@ -22,8 +23,7 @@ export interface LaidOut {
   across: { row: number; columns: number; lines: number }[];
   /** In characters, from the first column on. */
   widths: number[];
-  /** Columns, counted from 0, that begin another page when it is printed. */
-  pageStarts: number[];
+  paper: OnPaper;
   frozenRows: number;
   frozenColumns: number;
   choices: { address: string; list: string }[];
@@ -32,8 +32,7 @@ export interface LaidOut {
 }
 
 /** Excel's own words for it: where to click when the add-in has not started. */
-const STATUS =
-  "If the cell at the left shows #NAME?, Bole has not started: Home, Add-ins, My Add-ins, and click Bole's icon once.";
+const STATUS = "If the left cell shows #NAME?, start Bole: Home, Add-ins, My Add-ins, its icon once.";
 
 /** Labels begin in the first column; their values stand in the second if the sheet says no other. */
 const LABEL = 1;
@@ -53,6 +52,8 @@ const WIDEST_TEXT = 110;
 export function laidOut(sheet: TableSheet, names: { sheet: string; table: string }, style: ReferenceStyle): LaidOut {
   const places = placesOf(sheet, names.table);
   const headerRow = places.firstRow - 1;
+  const widths = [...sheet.columns.map(widthOf), ...widthsBeside(sheet)];
+  const paper = onPaper(sheet, widths);
   const placed: PlacedContent[] = [...above(sheet, places), ...tableOf(sheet, places), ...besideIt(sheet, headerRow)];
   return {
     name: names.sheet,
@@ -62,9 +63,9 @@ export function laidOut(sheet: TableSheet, names: { sheet: string; table: string
         ? { ...cell, content, isFormula: false }
         : { ...cell, content: formulaInCell(formula, places, style, cell.row), isFormula: true },
     ),
-    across: linesAcross(sheet),
-    widths: [...sheet.columns.map(widthOf), ...widthsBeside(sheet)],
-    pageStarts: pageStartsOf(sheet),
+    across: linesAcross(sheet, paper),
+    widths,
+    paper,
     frozenRows: headerRow <= MOST_FROZEN_ROWS ? headerRow : 0,
     frozenColumns: sheet.frozenColumns ?? 0,
     choices: choicesIn(sheet, places),
@@ -198,14 +199,10 @@ function widthsBeside({ beside }: TableSheet): number[] {
   return beside ? [GAP_WIDTH, ...beside.columns.map(({ width }) => width)] : [];
 }
 
-function pageStartsOf({ columns, print }: TableSheet): number[] {
-  return (print?.newPageAt ?? []).map((heading) => columns.findIndex((column) => column.heading === heading));
-}
-
 /** Text runs across as many columns as can be read without scrolling, and never past the first page. */
-function linesAcross(sheet: TableSheet): LaidOut["across"] {
+function linesAcross(sheet: TableSheet, { pageStarts }: OnPaper): LaidOut["across"] {
   const { lead, cautions } = sheet;
-  const columns = sheet.columns.slice(0, pageStartsOf(sheet)[0]);
+  const columns = sheet.columns.slice(0, pageStarts[0]);
   const ends = columns.map((_, i) => columns.slice(0, i + 1).reduce((sum, column) => sum + widthOf(column), 0));
   const within = ends.filter((end) => end <= WIDEST_TEXT);
   const texts = [lead, ...cautions.map((text) => `Caution: ${text}`)];

@@ -88,4 +88,5 @@ export const MILL_SETTINGS: TableSheet = {
     },
   ],
   blankRows: 7,
+  print: { newPageAt: ["Wheel rpm"] },
 };

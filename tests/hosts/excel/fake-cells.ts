@@ -20,7 +20,11 @@ export interface FakeSheet {
   looks?: Record<string, Record<string, unknown>>;
   merged?: string[];
   frozenRows?: number;
+  pages?: FakePages;
 }
+
+/** A sheet's print set-up, by Excel's names for its properties. */
+export type FakePages = Record<string, unknown>;
 
 export interface FakeWorkbook {
   sheets: Record<string, FakeSheet>;

@@ -2,6 +2,7 @@
 
 import { at, type FakeSheet } from "./fake-cells";
 import { fail, loadable, type FakeHost, type Members } from "./fake-host";
+import { pageBreaks, pageLayout } from "./fake-pages";
 import { rangeOf, usedRange } from "./fake-range";
 
 export function worksheet(
@@ -41,6 +42,8 @@ export function worksheet(
           () => structuredClone(own()),
         ),
       freezePanes: { freezeRows: (rows: number) => later(() => void (own().frozenRows = rows)) },
+      pageLayout: pageLayout(host, own),
+      verticalPageBreaks: pageBreaks(host, own),
       tables: { add: (area: string) => addedTable(host, own, area) },
       shapes: { addImage: (base64: string) => addedImage(host, own, base64) },
       notes: annotations(host, nameNow, "notes"),

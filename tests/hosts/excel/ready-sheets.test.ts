@@ -35,6 +35,22 @@ describe("a ready sheet", () => {
     expect(await contents(pane.page, "Mine")).toEqual({ A1: "my own" });
   });
 
+  it("sets it up for paper, a wide one with its table alone on pages side by side", async () => {
+    await add("Log book");
+    await saysAdded("Log book");
+    await add("Price list");
+    await saysAdded("Price list");
+    const [book, prices] = [await sheetNamed(pane.page, "Log book"), await sheetNamed(pane.page, "Price list")];
+    const [from = "", to = ""] = book.tables!.LogBook!.split(":");
+    const headings = from.slice(1);
+    expect(book.pages).toMatchObject({ orientation: "Landscape", area: `${from}:${to}`, titleColumns: "$A:$A" });
+    expect(book.pages).toMatchObject({ titleRows: `$${headings}:$${headings}`, rightFooter: "Page &P of &N" });
+    expect(book.pages!.breaks).toHaveLength(1);
+    expect((book.pages!.zoom as { scale: number }).scale).toBeGreaterThanOrEqual(80);
+    expect(prices.pages).toMatchObject({ zoom: { horizontalFitToPages: 1 }, centerFooter: "&A" });
+    expect(prices.pages!.breaks).toBeUndefined();
+  });
+
   it("keeps 8-6 and 5/4 as they were typed", async () => {
     await add("Sawing bill");
     await saysAdded("Sawing bill");

@@ -5,7 +5,7 @@ import ts from "typescript";
 import type { FakeCell, FakeSheet, FakeWorkbook } from "./fake-cells";
 
 /** The fake files as one script: types taken off, imports and exports dropped. */
-const SCRIPT = ["fake-cells.ts", "fake-host.ts", "fake-range.ts", "fake-sheet.ts", "fake-excel.ts"]
+const SCRIPT = ["fake-cells.ts", "fake-host.ts", "fake-range.ts", "fake-pages.ts", "fake-sheet.ts", "fake-excel.ts"]
   .map((file) => readFileSync(join(import.meta.dirname, file), "utf8"))
   .map((source) => ts.transpile(source, { target: ts.ScriptTarget.ES2022, module: ts.ModuleKind.ESNext }))
   .map((script) => script.replace(/^import .*$/gm, "").replace(/^export /gm, ""))

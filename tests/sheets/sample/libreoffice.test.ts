@@ -1,9 +1,10 @@
-import { execFileSync, spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { afterAll, describe, expect, it } from "vitest";
+import { atHand, LIBRE_OFFICE } from "./office";
 import { partsOf, SAMPLE_VALUES, writtenCells } from "./parts";
 
 const folder = mkdtempSync(join(tmpdir(), "bole-sample-"));
@@ -14,7 +15,7 @@ describe("the sample workbook in another spreadsheet program", () => {
     "opens in LibreOffice as its copy of values, which shows every number of the sample",
     { timeout: 900_000 },
     async (test) => {
-      if (!isThere() && !installed())
+      if (!atHand(LIBRE_OFFICE))
         return test.skip("LibreOffice is not here and could not be installed: this check did not run");
       const profile = pathToFileURL(join(folder, "profile")).href;
       const options = [`-env:UserInstallation=${profile}`, "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML"];
@@ -30,17 +31,6 @@ describe("the sample workbook in another spreadsheet program", () => {
     },
   );
 });
-
-function isThere(): boolean {
-  return spawnSync("soffice", ["--version"]).status === 0;
-}
-
-/** On a Debian system of one's own the program can be had; anywhere else it is left to the owner. */
-function installed(): boolean {
-  if (process.getuid?.() !== 0 || !existsSync("/etc/debian_version")) return false;
-  const apt = (...words: string[]) => spawnSync("apt-get", words, { stdio: "ignore", timeout: 600_000 }).status === 0;
-  return apt("update") && apt("install", "-y", "--no-install-recommends", "libreoffice-calc") && isThere();
-}
 
 /** The numbers that cells with a formula show in the sample, and any cell in a copy. */
 function numbersOf(parts: Map<string, string>): Map<string, number> {

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { startEngine } from "../../../src/engine/engine";
 import { readAnswers } from "../../../src/sheets/sample/answers";
 import { blockOf } from "../../../src/formula/addresses";
-import { inchesAcross, printableInches } from "../../../src/sheets/sample/drawing/paper";
+import { inchesAcross, printableInches } from "../../../src/sheets/paper";
 import { readMaterial } from "../../../src/sheets/sample/material";
 import { drawSample } from "../../../src/sheets/sample/sample";
 import type { Cell, Sheet } from "../../../src/xlsx/write/book";
@@ -45,8 +45,8 @@ function pagesAcross(sheet: Sheet): { left: number; right: number; inches: numbe
   return firsts.map((first, i) => {
     const last = (firsts[i + 1] ?? right + 1) - 1;
     const again = sheet.print.repeatedColumns;
-    const repeats = again && first > again.last ? inchesAcross(sheet, again.first, again.last) : 0;
-    return { left: first, right: last, inches: inchesAcross(sheet, first, last) + repeats };
+    const repeats = again && first > again.last ? inchesAcross(sheet.widths, again.first, again.last) : 0;
+    return { left: first, right: last, inches: inchesAcross(sheet.widths, first, last) + repeats };
   });
 }
 

@@ -5,6 +5,7 @@ import { laidOut, type LaidOut } from "../../../sheets/laid-out";
 import { LOOKS, type Appearance } from "../../../sheets/looks";
 import type { TableSheet } from "../../../sheets/definition";
 import { addChoices } from "./choices";
+import { setPages } from "./pages";
 import { inWorkbook, mustSupport } from "./in-workbook";
 
 /** Points of a line of text, and of a character of a column's width (Excel's usual font). */
@@ -51,6 +52,7 @@ async function draw(drawn: LaidOut, sheet: Excel.Worksheet, context: Excel.Reque
   await context.sync();
   for (const block of blocks.filter(({ isFormula }) => isFormula)) fill(block, sheet);
   layOut(drawn, sheet);
+  setPages(drawn, sheet);
   await addChoices(context, sheet, drawn.choices);
   sheet.activate();
   await context.sync();

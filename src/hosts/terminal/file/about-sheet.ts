@@ -19,12 +19,27 @@ export function addAboutSheet({ file, part }: Workbook, lines: readonly Line[]):
   const folder = part.slice(0, part.lastIndexOf("/") + 1);
   const home = freePart(file, `${folder}worksheets/sheet`, ".xml");
   const words = wordsOf(file);
-  file.put(home, sheetXml(lines, words.main));
+  file.put(home, sheetXml(lines.flatMap(folded), words.main));
   declarePart(file, home, SHEET_TYPE);
   const relation = relate(file, part, "worksheet", home);
   const id = Math.max(0, ...ids) + 1;
   const entry = `<${prefixOf(xml)}sheet xmlns:r="${words.office}" name="${escaped(freeSheetName(NAME, taken))}" sheetId="${id}" r:id="${relation}"/>`;
   file.put(part, withLast(xml, "sheets", entry));
+}
+
+/** Characters of a line that a page of paper is wide enough for. */
+const LONGEST_LINE = 95;
+
+/** A long text as lines that a printed page does not cut. */
+function folded(line: Line): Line[] {
+  if (typeof line !== "string") return [line];
+  const lines = [""];
+  for (const word of line.split(" ")) {
+    const longer = lines.at(-1) ? `${lines.at(-1)} ${word}` : word;
+    if (longer.length <= LONGEST_LINE) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
 }
 
 function sheetXml(lines: readonly Line[], namespace: string): string {

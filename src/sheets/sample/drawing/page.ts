@@ -1,7 +1,7 @@
 import { blockOf, columnLetters } from "../../../formula/addresses";
 import { cellIn, newSheet, type Content, type Sheet } from "../../../xlsx/write/book";
 import type { Draft } from "../draft";
-import { pagesAcross } from "./paper";
+import { scaleFor } from "../../paper";
 import { CAUTION, type CellStyle, HEADING, LEAD, LINK, OVER, PROSE, TITLE } from "./style";
 
 /** One sheet of the workbook, and the draft it belongs to. */
@@ -23,6 +23,8 @@ export interface PageSetup {
   landscape?: boolean;
   /** Printed on one page: it must be short enough for that. */
   onePage?: boolean;
+  /** A form that a person would use again with data of his own. */
+  form?: boolean;
   /** Columns, counted from 0, that begin another page; and whether the first column is printed again there. */
   pages?: { startAt: readonly number[]; namesRows?: boolean };
 }
@@ -31,6 +33,7 @@ export interface PageSetup {
 export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
   const page = blankPage(draft, name, setup.widths, setup.landscape === false);
   page.sheet.print.onePage = setup.onePage ?? false;
+  if (setup.form) page.sheet.print.footer = YARD + FOOT;
   if (setup.pages) {
     pagesAcross(page.sheet, setup.pages.startAt, setup.pages.namesRows);
     page.prose = proseSpan(setup.widths.slice(0, setup.pages.startAt[0]));
@@ -41,12 +44,13 @@ export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
   return page;
 }
 
-/** Says whose data it is; a form that a person would use again bears its own. */
-const FOOTER = "&L&10The sample yard, Nora and Emil: all data invented&C&10&A&R&10Page &P of &N";
+/** The foot of a page names the yard; where the sheet is data and not a form it says whose. */
+const FOOT = "&C&10&A&R&10Page &P of &N";
+const YARD = "&L&10The sample yard, Nora and Emil";
 
 /** A new sheet with its columns and our print set-up, and nothing on it. */
 export function blankPage(draft: Draft, name: string, widths: readonly number[], upright: boolean): Page {
-  const sheet = newSheet(name, { landscape: !upright, onePage: false, footer: FOOTER });
+  const sheet = newSheet(name, { landscape: !upright, onePage: false, footer: `${YARD}: all data invented${FOOT}` });
   sheet.widths = [...widths];
   draft.book.sheets.push(sheet);
   return { draft, sheet, lastColumn: columnLetters(widths.length - 1), prose: proseSpan(widths) };
@@ -54,6 +58,14 @@ export function blankPage(draft: Draft, name: string, widths: readonly number[],
 
 /** About as many characters as a small screen shows beside each other. */
 const MOST_CHARACTERS = 132;
+
+/** Begins another page at each of some columns, counted from 0, and prints the first again on it if that names the rows. */
+export function pagesAcross({ print, widths }: Sheet, starts: readonly number[], namesRows = true): void {
+  if (starts.length === 0) return;
+  print.scale = scaleFor(widths, starts, { landscape: print.landscape, repeats: namesRows });
+  print.columnBreaks = [...starts];
+  if (namesRows) print.repeatedColumns = { first: 0, last: 0 };
+}
 
 function proseSpan(widths: readonly number[]): Page["prose"] {
   let [columns, characters] = [0, 0];

@@ -4,8 +4,18 @@ import type { TableSheet } from "../../definition";
 import { laidOut, type LaidOut, type Placed } from "../../laid-out";
 import type { Draft } from "../draft";
 import { chooseFrom, entry, figure, nameCells } from "./cells";
-import { blankPage, freeze, markOver, merge, type Page, put, repeatRows, setHeight, setLook } from "./page";
-import { pagesAcross } from "./paper";
+import {
+  blankPage,
+  freeze,
+  markOver,
+  pagesAcross,
+  merge,
+  type Page,
+  put,
+  repeatRows,
+  setHeight,
+  setLook,
+} from "./page";
 import { HEADER, styleOf } from "./style";
 import { describeColumn, filling } from "./table";
 
@@ -50,8 +60,8 @@ export function drawTableSheet(draft: Draft, definition: TableSheet, elsewhere: 
     if (marksOver) markOver(page, columnLetters(at), table.headerRow + 1, table.lastRow + ROWS_TO_COME);
   freeze(page, drawn.frozenRows, drawn.frozenColumns);
   repeatRows(page, table.headerRow, table.headerRow);
-  pagesAcross(page.sheet, drawn.pageStarts);
-  if (drawn.pageStarts.length > 0) page.sheet.print.area = { ...tableOf(drawn).block, top: table.headerRow - 1 };
+  pagesAcross(page.sheet, drawn.paper.pageStarts, drawn.paper.tableAlone);
+  if (drawn.paper.tableAlone) page.sheet.print.area = { ...tableOf(drawn).block, top: table.headerRow - 1 };
   return { page, table };
 }
 

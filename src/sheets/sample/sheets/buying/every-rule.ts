@@ -1,9 +1,11 @@
 import type { Draft } from "../../draft";
 import { entry, spill } from "../../drawing/cells";
-import { put, startPage, setHeight } from "../../drawing/page";
+import { printOnly, put, startPage, setHeight } from "../../drawing/page";
 import { HEADER, SMALL, TEXT } from "../../drawing/style";
 import { FORMAT } from "../../../formats";
 
+/** There are fewer rules than rows down to here. */
+const LAST_ROW = 30;
 const RULES = "=BOLE.LOGRULES(One_log_dia, One_log_length)";
 
 /** One log by every rule side by side. */
@@ -24,7 +26,8 @@ export function drawEveryRule(draft: Draft): void {
     "#N/A: the rule has no answer for this log, which lies outside its table or is measured elsewhere",
     SMALL,
   );
-  put(page, "A7", RULES, SMALL);
+  put(page, "B7", RULES, SMALL);
   spill(page, "A8", RULES, [FORMAT.text, FORMAT.one], HEADER);
   setHeight(page, 8, 33);
+  printOnly(page, `A4:J${LAST_ROW}`);
 }

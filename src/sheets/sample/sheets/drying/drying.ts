@@ -92,6 +92,7 @@ export function drawDrying(draft: Draft): void {
     },
   ]);
   drawCurve(page);
+  page.sheet.print.rowBreaks = [BOARD_ROW - 1, CURVE_HEADER - 4];
 }
 
 const RATE = (stack: string, row: number) =>
@@ -108,7 +109,8 @@ const FORECAST_ROWS: readonly [string, (stack: string, column: string) => string
   ["At the latest", (stack) => DAY(stack, 4), FORMAT.whole],
   [
     "Target on",
-    (stack, column) => `=XLOOKUP("${stack}", Stacks[Stack], Stacks[Stacked])+ROUND(${column}${READINGS_HEADER + 3}, 0)`,
+    (stack, column) =>
+      `=INDEX(Stacks[Stacked], MATCH("${stack}", Stacks[Stack], 0))+ROUND(${column}${READINGS_HEADER + 3}, 0)`,
     FORMAT.date,
   ],
 ];

@@ -7,7 +7,7 @@ import { drawTable } from "../../drawing/table";
 
 const PLAN_COLUMNS: readonly Column[] = [
   { heading: "Log" },
-  { heading: "Weight lb", formula: "=XLOOKUP([@Log], Logs[Log], Logs[Weight lb])", format: FORMAT.whole },
+  { heading: "Weight lb", formula: "=INDEX(Logs[Weight lb], MATCH([@Log], Logs[Log], 0))", format: FORMAT.whole },
   { heading: "Ahead of axle ft" },
 ];
 
@@ -46,7 +46,7 @@ export function drawLiftAndHitch(draft: Draft): void {
     },
     {
       label: "Rating on the plate",
-      formula: "=XLOOKUP(Plan_vehicle, Vehicles[Vehicle], Vehicles[Rating lb])",
+      formula: "=INDEX(Vehicles[Rating lb], MATCH(Plan_vehicle, Vehicles[Vehicle], 0))",
       unit: "lb",
       format: FORMAT.whole,
       name: "Plan_rating",
@@ -54,7 +54,7 @@ export function drawLiftAndHitch(draft: Draft): void {
     },
     {
       label: "Empty weight",
-      formula: "=XLOOKUP(Plan_vehicle, Vehicles[Vehicle], Vehicles[Empty lb])",
+      formula: "=INDEX(Vehicles[Empty lb], MATCH(Plan_vehicle, Vehicles[Vehicle], 0))",
       unit: "lb",
       format: FORMAT.whole,
       name: "Plan_empty",
@@ -99,7 +99,7 @@ export function drawLiftAndHitch(draft: Draft): void {
     },
     {
       label: "Limit of one strap or chain",
-      formula: "=XLOOKUP(Plan_vehicle, Vehicles[Vehicle], Vehicles[Strap limit lb])",
+      formula: "=INDEX(Vehicles[Strap limit lb], MATCH(Plan_vehicle, Vehicles[Vehicle], 0))",
       unit: "lb",
       format: FORMAT.whole,
       name: "Plan_strap",
@@ -116,7 +116,7 @@ export function drawLiftAndHitch(draft: Draft): void {
     { label: "Log on the hook", value: "L06", name: "Lift_log", says: "a log of the log book" },
     {
       label: "What it could weigh by the log book",
-      formula: "=XLOOKUP(Lift_log, Logs[Log], Logs[Could be lb])",
+      formula: "=INDEX(Logs[Could be lb], MATCH(Lift_log, Logs[Log], 0))",
       unit: "lb",
       format: FORMAT.whole,
       name: "Lift_weight",

@@ -4,7 +4,7 @@ import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
 import { yardRows } from "../../yard/read";
 
-const vehicle = (column: string) => `XLOOKUP([@Vehicle], Vehicles[Vehicle], Vehicles[${column}])`;
+const vehicle = (column: string) => `INDEX(Vehicles[${column}], MATCH([@Vehicle], Vehicles[Vehicle], 0))`;
 
 const LOAD_COLUMNS: readonly Column[] = [
   { heading: "Load", width: 8 },

@@ -44,7 +44,6 @@ const FLEET: TableSheet = {
   ],
   settings: [],
   figures: [],
-  valueColumn: 4,
   frozenColumns: 0,
   columns: COLUMNS,
   examples: VEHICLES,

@@ -29,7 +29,11 @@ const COLUMNS: readonly Column[] = [
     format: FORMAT.whole,
   },
   { heading: "Product", width: 27, formula: '=[@Species]&" "&[@Thickness]&" board"' },
-  { heading: "Invoice", width: 11, formula: '=XLOOKUP([@Piece], Lines[Piece], Lines[Invoice], "in stock")' },
+  {
+    heading: "Invoice",
+    width: 11,
+    formula: '=IFERROR(INDEX(Lines[Invoice], MATCH([@Piece], Lines[Piece], 0)), "in stock")',
+  },
 ];
 
 const ONE_CALL = '=BOLE.TALLY(FILTER(Boards[Width], Boards[Log]="L02"), 10, "4/4")';

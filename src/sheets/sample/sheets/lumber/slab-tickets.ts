@@ -13,7 +13,7 @@ const SIDES = [
   { label: "D", value: "E" },
 ] as const;
 
-const ofSlab = (piece: string, column: string) => `XLOOKUP(${piece}, Slabs[Piece], Slabs[${column}])`;
+const ofSlab = (piece: string, column: string) => `INDEX(Slabs[${column}], MATCH(${piece}, Slabs[Piece], 0))`;
 const width = (piece: string, column: string) => `BOLE.FRACTION(${ofSlab(piece, column)})`;
 
 /** A line of a ticket: its label, and its value by the cell with the piece's name and the cells above it. */
@@ -42,7 +42,7 @@ const LINES: readonly TicketLine[] = [
   {
     label: "Price of a bf",
     value: (piece) =>
-      `XLOOKUP(${ofSlab(piece, "Product")}&", "&Tickets_state, Prices[Sold as], Prices[Asked], "not in the price list")`,
+      `IFERROR(INDEX(Prices[Asked], MATCH(${ofSlab(piece, "Product")}&", "&Tickets_state, Prices[Sold as], 0)), "not in the price list")`,
     format: DOLLARS.cents,
   },
   {
@@ -66,6 +66,7 @@ export function drawSlabTickets(draft: Draft): void {
     widths: [15, 40, 3, 15, 40],
     leadLines: 3,
     landscape: false,
+    form: true,
     onePage: true,
   });
   drawFacts(page, { label: "A", value: "B", says: "D" }, 4, [

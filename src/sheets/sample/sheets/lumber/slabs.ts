@@ -21,7 +21,11 @@ const COLUMNS: readonly Column[] = [
   { heading: "Face ft2", width: 10, formula: "=BOLE.SLABAREA([@[W1]:[W3]], [@Length])", format: FORMAT.two },
   { heading: "Green lb", width: 10, formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Board feet]])", format: FORMAT.whole },
   { heading: "Product", width: 25, formula: '=[@Species]&" "&[@Thickness]&" slab"' },
-  { heading: "Invoice", width: 10, formula: '=XLOOKUP([@Piece], Lines[Piece], Lines[Invoice], "in stock")' },
+  {
+    heading: "Invoice",
+    width: 10,
+    formula: '=IFERROR(INDEX(Lines[Invoice], MATCH([@Piece], Lines[Piece], 0)), "in stock")',
+  },
   ...METHODS.map((method) => ({
     heading: `By ${method}`,
     width: 10,

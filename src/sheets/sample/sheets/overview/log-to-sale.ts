@@ -5,7 +5,7 @@ import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
 import { yardRows } from "../../yard/read";
 
-const ofLog = (column: string) => `XLOOKUP([@Log], Logs[Log], Logs[${column}])`;
+const ofLog = (column: string) => `INDEX(Logs[${column}], MATCH([@Log], Logs[Log], 0))`;
 /** A log that is not sawn yet is not among the results. */
 const ofSawing = (column: string, ifNotSawn: string) =>
   `IFERROR(INDEX(Results[${column}], MATCH([@Log], Results[Log], 0)), ${ifNotSawn})`;
@@ -31,7 +31,7 @@ const HAUL: readonly Column[] = [
   {
     heading: "Haul",
     width: 10,
-    formula: "=XLOOKUP([@Load], Loads[Load], Loads[Haul per bf])*[@[Scaled bf]]",
+    formula: "=INDEX(Loads[Haul per bf], MATCH([@Load], Loads[Load], 0))*[@[Scaled bf]]",
     format: DOLLARS.cents,
   },
 ];
@@ -45,7 +45,7 @@ const SAWN: readonly Column[] = [
     heading: "Dried to",
     width: 11,
     formula:
-      '=IF([@Stack]="", "", IF([@Stack]=Kiln_stack, "kiln-dried", TEXT(XLOOKUP([@Stack], Stacks[Stack], Stacks[Last reading]), "0")&" %"))',
+      '=IF([@Stack]="", "", IF([@Stack]=Kiln_stack, "kiln-dried", TEXT(INDEX(Stacks[Last reading], MATCH([@Stack], Stacks[Stack], 0)), "0")&" %"))',
   },
 ];
 

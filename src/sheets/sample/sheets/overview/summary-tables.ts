@@ -48,7 +48,7 @@ const STOCK: readonly Column[] = [
   { heading: "Left", formula: "=[@[Sawn in all]]-[@Sold]", format: FORMAT.whole },
   {
     heading: "List price",
-    formula: '=XLOOKUP([@Product]&", "&[@[State now]], Prices[Sold as], Prices[Asked])',
+    formula: '=INDEX(Prices[Asked], MATCH([@Product]&", "&[@[State now]], Prices[Sold as], 0))',
     format: DOLLARS.cents,
   },
   { heading: "Left at list price", formula: "=[@Left]*[@[List price]]", format: DOLLARS.whole },

@@ -17,13 +17,14 @@ export function drawSummary(draft: Draft): void {
   const page = startPage(draft, "Summary", {
     title: "Summary: the yard on one page",
     lead: "Figures of the other sheets and charts of them; the tables behind the charts stand on the sheet Summary tables. Choose the month in the tinted cell.",
-    widths: [40, 14, 10, 15, 3, ...Array.from({ length: 12 }, () => 11)],
+    widths: [40, 14, 10, 15, 3, ...Array.from({ length: 12 }, () => 9.5)],
+    landscape: false,
     pages: { startAt: [5], namesRows: false },
   });
   drawStatus(page, "F1");
   drawKeyFigures(page);
   drawMonth(page);
-  put(page, `F${KEYS_ROW + 1}`, "Four charts stand here; the try-out page draws none.", SMALL);
+  put(page, "F2", "Four charts stand here; the try-out page draws none.", SMALL);
   for (const chart of placed(CHARTS)) addChart(draft, chart);
 }
 
@@ -55,7 +56,7 @@ function drawMonth(page: Page): void {
   columns.forEach(([label, column, format, unit], i) => {
     const row = MONTH_ROW + 2 + i;
     put(page, `A${row}`, label, TEXT);
-    figure(page, `B${row}`, `=XLOOKUP(Month_shown, Months[Month], Months[${column}])`, { format });
+    figure(page, `B${row}`, `=INDEX(Months[${column}], MATCH(Month_shown, Months[Month], 0))`, { format });
     put(page, `C${row}`, unit, UNIT);
   });
   put(page, `A${MONTH_ROW + 8}`, "a minus under Paid: the owners paid us to take their logs", SMALL);

@@ -3,7 +3,7 @@ import { callOf } from "../../../../catalog/reference/function-page";
 import type { Draft } from "../../draft";
 import { figure, spill } from "../../drawing/cells";
 import { columnLetters } from "../../../../formula/addresses";
-import { freeze, type Page, put, repeatRows, startPage, setHeight, setLook } from "../../drawing/page";
+import { freeze, type Page, printOnly, put, repeatRows, startPage, setHeight, setLook } from "../../drawing/page";
 import { CAUTION, HEADER, HEADING, LINK, PROSE, SMALL, SMALL_PROSE, TEXT } from "../../drawing/style";
 
 const WIDTHS = [19, 37, 34, 40, 15, 14, 14, 38, 38];
@@ -41,6 +41,7 @@ export function drawFunctions(draft: Draft, catalog: readonly Entry[]): void {
     for (const entry of catalog.filter((one) => one.topic === topic))
       drawFunction(page, row++, entry, places.get(entry.name));
   }
+  printOnly(page, `A${HEADER_ROW}:I${row - 1}`);
 }
 
 function drawFunction(page: Page, row: number, entry: Entry, place: string | undefined): void {

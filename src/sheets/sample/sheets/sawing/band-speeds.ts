@@ -42,7 +42,6 @@ const BAND_SPEEDS: TableSheet = {
   ],
   settings: [],
   figures: [],
-  valueColumn: 4,
   frozenColumns: 0,
   columns: COLUMNS,
   examples: HERTZ.map((hertz) => ({ "Drive Hz": hertz })),

@@ -36,14 +36,14 @@ export function drawCutPlan(draft: Draft): void {
     { label: "Log", value: "L04", name: "Cut_log", says: "one of the log book; its large end stands in the settings" },
     {
       label: "Small end inside bark",
-      formula: "=XLOOKUP(Cut_log, Logs[Log], Logs[Dia])",
+      formula: "=INDEX(Logs[Dia], MATCH(Cut_log, Logs[Log], 0))",
       unit: "in",
       format: FORMAT.two,
       name: "Cut_diameter",
     },
     {
       label: "Length as it lies on the mill",
-      formula: "=XLOOKUP(Cut_log, Logs[Log], Logs[Length])",
+      formula: "=INDEX(Logs[Length], MATCH(Cut_log, Logs[Log], 0))",
       unit: "ft",
       name: "Cut_length",
     },

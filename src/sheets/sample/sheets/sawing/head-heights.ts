@@ -15,6 +15,7 @@ export function drawHeadHeights(draft: Draft): void {
     lead: "The settings of the saw head for boards of one thickness, down from a first cut, in thirty-seconds of an inch.",
     widths: [24, 18, 18, 22],
     landscape: false,
+    form: true,
   });
   caution(
     page,

@@ -26,7 +26,11 @@ export function drawPassList(draft: Draft): void {
   );
   put(page, "A5", "Log, its ends in", TEXT);
   figure(page, "C5", "=Cut_log", { key: true });
-  figure(page, "D5", '=BOLE.FRACTION(Cut_diameter)&" / "&BOLE.FRACTION(XLOOKUP(Cut_log, Logs[Log], Logs[Butt]))');
+  figure(
+    page,
+    "D5",
+    '=BOLE.FRACTION(Cut_diameter)&" / "&BOLE.FRACTION(INDEX(Logs[Butt], MATCH(Cut_log, Logs[Log], 0)))',
+  );
   put(page, "F5", "Length", UNIT);
   figure(page, "G5", "=Cut_length");
   put(page, "H5", "Kerf, in", UNIT);

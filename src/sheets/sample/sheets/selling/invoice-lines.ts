@@ -6,7 +6,7 @@ import { yardRows } from "../../yard/read";
 
 /** A column of the piece sold, which is a board or a slab; nothing for a service. */
 const ofPiece = (board: string, slab: string, none: string) =>
-  `=IF([@Piece]="", ${none}, XLOOKUP([@Piece], Boards[Piece], Boards[${board}], XLOOKUP([@Piece], Slabs[Piece], Slabs[${slab}])))`;
+  `=IF([@Piece]="", ${none}, IFERROR(INDEX(Boards[${board}], MATCH([@Piece], Boards[Piece], 0)), INDEX(Slabs[${slab}], MATCH([@Piece], Slabs[Piece], 0))))`;
 
 const COLUMNS: readonly Column[] = [
   { heading: "Invoice", width: 10 },
@@ -19,7 +19,7 @@ const COLUMNS: readonly Column[] = [
   {
     heading: "Date",
     width: 12,
-    formula: "=XLOOKUP([@Invoice], Invoices[Invoice], Invoices[Date])",
+    formula: "=INDEX(Invoices[Date], MATCH([@Invoice], Invoices[Invoice], 0))",
     format: FORMAT.date,
   },
   { heading: "Log", width: 8, formula: ofPiece("Log", "Log", '""') },

@@ -22,7 +22,7 @@ const COLUMNS = [
 
 const SET_IN: CellStyle = { across: "left", upright: "top", indent: 1 };
 
-const ofInvoice = (column: string) => `=XLOOKUP(Invoice_shown, Invoices[Invoice], Invoices[${column}])`;
+const ofInvoice = (column: string) => `=INDEX(Invoices[${column}], MATCH(Invoice_shown, Invoices[Invoice], 0))`;
 
 /** One invoice on a page, with how its wood was measured. */
 export function drawInvoiceToPrint(draft: Draft): void {
@@ -32,6 +32,7 @@ export function drawInvoiceToPrint(draft: Draft): void {
     widths: [15, 50, 11, 9, 12, 13],
     leadLines: 1,
     landscape: false,
+    form: true,
     onePage: true,
   });
   const head = ["Invoice number", "Date", "Customer"];

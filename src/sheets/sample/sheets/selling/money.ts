@@ -5,7 +5,7 @@ import { DOLLARS, FORMAT } from "../../../formats";
 
 const ofKilnStack = (column: string) => `SUMIFS(Results[${column}], Results[Stack], Kiln_stack)`;
 
-const service = (name: string) => `XLOOKUP("${name}", Services[Service], Services[Price])`;
+const service = (name: string) => `INDEX(Services[Price], MATCH("${name}", Services[Service], 0))`;
 
 /** Bids, costs and fees. */
 export function drawMoney(draft: Draft): void {
@@ -24,7 +24,7 @@ export function drawMoney(draft: Draft): void {
     { label: "Log to bid for", value: "L24", name: "Bid_log", says: "a log of the log book" },
     {
       label: "Board feet you expect to sell",
-      formula: "=XLOOKUP(Bid_log, Logs[Log], Logs[Net])",
+      formula: "=INDEX(Logs[Net], MATCH(Bid_log, Logs[Log], 0))",
       unit: "bf",
       format: FORMAT.whole,
       name: "Bid_yield",
