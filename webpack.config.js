@@ -25,6 +25,7 @@ export default (env = {}) => {
     entry: {
       functions: `${root}src/hosts/excel/runtime.ts`,
       taskpane: { import: `${root}src/hosts/excel/taskpane/taskpane.ts`, dependOn: "functions" },
+      index: `${root}src/hosts/excel/site/index.ts`,
       // A developer wants each change at once, so the development server keeps nothing.
       ...(env.offline !== false && {
         offline: { import: `${root}src/hosts/excel/offline/worker.ts`, filename: WORKER },

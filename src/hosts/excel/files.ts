@@ -4,6 +4,7 @@ import { checkedAddress, manifestFor } from "../../../manifest/manifest";
 import about from "../../../package.json";
 import { functionsJson } from "../../catalog/printing/functions-json";
 import { readCatalog } from "../../catalog/read-catalog";
+import { planDrawing } from "../../functions/plan-drawing";
 import { installScripts } from "./install/scripts";
 
 const HERE = fileURLToPath(new URL(".", import.meta.url));
@@ -21,6 +22,10 @@ export async function filesBeside(address: string): Promise<Record<string, strin
   return {
     "manifest.xml": manifestFor(address, about.version),
     "functions.json": functionsJson(readCatalog(), address),
+    "index.html": readFileSync(`${HERE}site/index.html`),
+    "index.css": readFileSync(`${HERE}site/index.css`),
+    "catalog.json": JSON.stringify(readCatalog()),
+    "end-view.svg": endView(),
     "taskpane.html": readFileSync(`${HERE}taskpane/taskpane.html`),
     "taskpane.css": readFileSync(`${HERE}taskpane/taskpane.css`),
     "theme.css": readFileSync(`${HERE}../pane/theme.css`),
@@ -34,6 +39,12 @@ export async function filesBeside(address: string): Promise<Record<string, strin
     ...assets("icons/", /\.png$/),
     ...assets("reference/", /./),
   };
+}
+
+/** The picture on the first page: the plan that its words speak of. */
+function endView(): string {
+  const log = [[[30]], [[12]], [["4/4"], ["6/4"], ["8/4"]], [["1/16"]]];
+  return planDrawing(log)!.beside;
 }
 
 /** What the pane's search is built on, and the notice that its licences ask for. */
