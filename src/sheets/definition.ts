@@ -4,6 +4,7 @@
  *
  * Formulas are written as in Excel. `[@Length]` and `[@[Small end]]` are cells of the same row, `Table[Net]` a whole
  * column (`Table[[A]:[B]]` several), `{Kerf}` the value of a setting or figure of this sheet, `{name of taper}` the cell with its name.
+ * `{beside}:{beside end}` is the answer beside the table, `{beside}:{beside foot}` its first column.
  */
 export interface TableSheet {
   /** Heading and, numbered when it is taken, name of the sheet. */
@@ -76,6 +77,8 @@ export interface Column {
   /** Stands above the heading: the unit, or what is meant. */
   note?: string;
   caution?: string;
+  /** Of what is worked out: to be read at arm's length, or a text of several lines. */
+  look?: "large" | "wrapped";
   /** A verdict: what begins with OVER stands out in red. */
   marksOver?: boolean;
   /** A list of ours, or the defined name of a list of the workbook's own. */
@@ -93,6 +96,8 @@ export interface Beside {
 /** How a sheet goes onto paper: never so small that it cannot be read, so a wide one takes several pages side by side. */
 export interface SheetPrint {
   upright?: boolean;
+  /** Leaves out the answer beside the table: it is for the screen. */
+  withoutBeside?: boolean;
   /** Headings of the columns that begin another page across; the first column is printed again on each. */
   newPageAt?: readonly string[];
 }

@@ -102,8 +102,21 @@ function placesOf(sheet: TableSheet, table: string): Places {
     values: new Map([
       ...placed(settings, firstValueRow, value),
       ...placed(figures, firstValueRow + below, figuresFrom?.value ?? value),
+      ...cornersBeside(sheet, headerRow),
     ]),
   };
+}
+
+/** By what a formula calls them, the corners of the answer beside the table. */
+function cornersBeside({ beside, columns }: TableSheet, top: number): [string, Cell][] {
+  if (!beside) return [];
+  const left = columns.length + 2;
+  const bottom = top + beside.rows;
+  return [
+    ["beside", { row: top, column: left }],
+    ["beside foot", { row: bottom, column: left }],
+    ["beside end", { row: bottom, column: left + beside.columns.length - 1 }],
+  ];
 }
 
 /** Where values stand; figures stand under the settings, or beside them where the sheet says so. */
@@ -136,7 +149,9 @@ function settingsOf({ settings }: TableSheet, values: Places["values"]): PlacedC
     return [
       { row: place.row, column: LABEL, content: setting.label, look: "label" },
       { ...place, content: setting.value, look: "entry", format: formatOf(setting) },
-      { row: place.row, column: place.column + 1, content: setting.note, look: "note" },
+      ...(setting.note
+        ? [{ row: place.row, column: place.column + 1, content: setting.note, look: "note" as const }]
+        : []),
     ];
   });
 }
@@ -162,7 +177,7 @@ function tableOf({ columns, examples }: TableSheet, { firstRow, lastRow }: Place
     const format = formatOf(given);
     const rows = Array.from({ length: lastRow - firstRow + 1 }, (_, at): PlacedContent => {
       const cell = { row: firstRow + at, column, format };
-      if (formula !== undefined) return { ...cell, formula, look: "computed" };
+      if (formula !== undefined) return { ...cell, formula, look: given.look ?? "computed" };
       return { ...cell, content: plainContent(examples[at]?.[heading]), look: "entry" };
     });
     return [

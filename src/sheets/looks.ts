@@ -52,6 +52,8 @@ export const LOOKS = {
   header: { bold: true, ink: white, fill: bark, wrap: true },
   entry: { fill: straw, edge },
   computed: { under: UNDER_FIGURE },
+  large: { bold: true, size: 18, under: UNDER_FIGURE },
+  wrapped: { wrap: true, under: UNDER_FIGURE },
   spilled: {},
   link: { ink: link, underline: true },
 } as const satisfies Record<string, Appearance>;

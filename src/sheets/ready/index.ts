@@ -3,6 +3,7 @@ import { CUT_PLAN } from "../definitions/cut-plan";
 import { DRYING_STACK } from "../definitions/drying-stack";
 import { LOAD_PLAN } from "../definitions/load-plan";
 import { LOG_BOOK } from "../definitions/log-book";
+import { MILL_SHEET } from "../definitions/mill-sheet";
 import { MILL_SETTINGS } from "../definitions/mill-settings";
 import { PRICE_LIST } from "../definitions/price-list";
 import { SAWING_BILL } from "../definitions/sawing-bill";
@@ -12,6 +13,7 @@ export const READY_SHEETS: readonly TableSheet[] = [
   LOG_BOOK,
   LOAD_PLAN,
   CUT_PLAN,
+  MILL_SHEET,
   DRYING_STACK,
   PRICE_LIST,
   SAWING_BILL,

@@ -20,7 +20,7 @@ import { drawBandSpeeds } from "./sheets/sawing/band-speeds";
 import { drawCutPlan } from "./sheets/sawing/cut-plan";
 import { drawHeadHeights } from "./sheets/sawing/head-heights";
 import { drawMill } from "./sheets/sawing/mill";
-import { drawPassList } from "./sheets/sawing/pass-list";
+import { drawMillSheet } from "./sheets/sawing/mill-sheets";
 import { drawInvoiceLines } from "./sheets/selling/invoice-lines";
 import { drawInvoiceToPrint } from "./sheets/selling/invoice-to-print";
 import { drawInvoices } from "./sheets/selling/invoices";
@@ -78,7 +78,15 @@ export const STEPS: readonly Step[] = [
     tab: "3B6E8C",
     sheets: [
       sheet("Cut plan", "Log, blade and products; what a plan yields; what a thinner blade gains.", drawCutPlan),
-      sheet("Pass list", "The settings of the saw head, pass by pass, to print for the mill.", drawPassList),
+      sheet("Mill sheet live", "The passes for the log of the cut plan, to print and tick off at the mill.", (draft) =>
+        drawMillSheet(draft, "live"),
+      ),
+      sheet("Mill sheet cant", "The same for a log that is sawn to a cant, with its turns.", (draft) =>
+        drawMillSheet(draft, "cant"),
+      ),
+      sheet("Mill sheet quarter", "The same for a log that is quartersawn.", (draft) =>
+        drawMillSheet(draft, "quarter"),
+      ),
       sheet("Head heights", "Even drops of the saw head without a plan, to print for the mill.", drawHeadHeights),
       sheet("Mill", "From the motor's plate to band speed, tension, lift and bed.", drawMill),
       sheet("Band speeds", "Drive frequency against band speed, to hang beside the drive.", drawBandSpeeds),

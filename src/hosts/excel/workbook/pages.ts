@@ -5,8 +5,8 @@ import { FOOTER_IN, MARGINS_IN } from "../../../sheets/paper";
 const POINTS_PER_INCH = 72;
 
 /** Sets a sheet up for paper, so that it prints as it is meant to without a person's own settings. */
-export function setPages({ table, paper }: LaidOut, { pageLayout, verticalPageBreaks }: Excel.Worksheet): void {
-  const { landscape, pageStarts, scale, tableAlone } = paper;
+export function setPages({ table, paper, widths }: LaidOut, { pageLayout, verticalPageBreaks }: Excel.Worksheet): void {
+  const { landscape, pageStarts, scale, tableAlone, lastColumn } = paper;
   pageLayout.orientation = landscape ? "Landscape" : "Portrait";
   pageLayout.leftMargin = MARGINS_IN.left * POINTS_PER_INCH;
   pageLayout.rightMargin = MARGINS_IN.right * POINTS_PER_INCH;
@@ -19,7 +19,8 @@ export function setPages({ table, paper }: LaidOut, { pageLayout, verticalPageBr
   foot.rightFooter = "Page &P of &N";
   pageLayout.setPrintTitleRows(`$${table.headerRow}:$${table.headerRow}`);
   for (const start of pageStarts) verticalPageBreaks.add(`${columnLetters(start)}1`);
-  if (!tableAlone) return;
-  pageLayout.setPrintTitleColumns("$A:$A");
-  pageLayout.setPrintArea(`A${table.headerRow}:${columnLetters(table.columns.length - 1)}${table.lastRow}`);
+  if (tableAlone) pageLayout.setPrintTitleColumns("$A:$A");
+  const first = tableAlone ? table.headerRow : 1;
+  if (tableAlone || lastColumn < widths.length - 1)
+    pageLayout.setPrintArea(`A${first}:${columnLetters(lastColumn)}${table.lastRow}`);
 }

@@ -4,9 +4,10 @@ import { type Answer, placeOf } from "../draft";
 import { ADD_IN } from "../../../catalog/about/add-in";
 import { functionsOf } from "../../../formula/functions";
 import { storedFormula } from "../../../formula/stored";
+import type { Look } from "../../looks";
 import { isListOfOurs, LIST_NAMES } from "../../lists";
 import { type Page, put } from "./page";
-import { type CellStyle, COMPUTED, ENTRY, KEY } from "./style";
+import { type CellStyle, COMPUTED, ENTRY, KEY, styleOf } from "./style";
 
 export interface CellOptions {
   format?: string;
@@ -16,6 +17,8 @@ export interface CellOptions {
   list?: string;
   /** Stands out: a key result. */
   key?: boolean;
+  /** How it looks where that is neither a key result nor a plain figure. */
+  look?: Look;
   /** Takes one value out of an answer that would spill: kept as a dynamic array, so that Excel works on the whole of it. */
   array?: boolean;
 }
@@ -44,12 +47,24 @@ export function figure(
     address,
     { ...value, ...fills },
     {
-      ...(options.key ? KEY : COMPUTED),
+      ...lookOf(options),
       ...(options.format && { numberFormat: options.format }),
     },
   );
-  if (typeof answer === "string") setIn(page, address);
+  if (typeof answer === "string") {
+    if (options.look === "wrapped") setText(page, placeIn(address), answer);
+    else setIn(page, address);
+  }
+  if (options.look === "large") makeRoom(page, placeIn(address).row, LINES_OF_LARGE_TYPE);
   finish(page, address, options);
+}
+
+/** Large type is 18 points high, others are 11. */
+const LINES_OF_LARGE_TYPE = 1.6;
+
+function lookOf({ key, look }: CellOptions): CellStyle {
+  if (look === "large" || look === "wrapped") return styleOf(look);
+  return key ? KEY : COMPUTED;
 }
 
 /** Keeps text off the number to its left. */

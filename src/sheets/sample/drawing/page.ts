@@ -33,7 +33,7 @@ export interface PageSetup {
 export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
   const page = blankPage(draft, name, setup.widths, setup.landscape === false);
   page.sheet.print.onePage = setup.onePage ?? false;
-  if (setup.form) page.sheet.print.footer = YARD + FOOT;
+  if (setup.form) asForm(page);
   if (setup.pages) {
     pagesAcross(page.sheet, setup.pages.startAt, setup.pages.namesRows);
     page.prose = proseSpan(setup.widths.slice(0, setup.pages.startAt[0]));
@@ -47,6 +47,11 @@ export function startPage(draft: Draft, name: string, setup: PageSetup): Page {
 /** The foot of a page names the yard; where the sheet is data and not a form it says whose. */
 const FOOT = "&C&10&A&R&10Page &P of &N";
 const YARD = "&L&10The sample yard, Nora and Emil";
+
+/** A sheet that a person would use again with data of his own names the yard, and says of no data that it is invented. */
+export function asForm({ sheet }: Page): void {
+  sheet.print.footer = YARD + FOOT;
+}
 
 /** A new sheet with its columns and our print set-up, and nothing on it. */
 export function blankPage(draft: Draft, name: string, widths: readonly number[], upright: boolean): Page {

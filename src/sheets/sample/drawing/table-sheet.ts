@@ -3,7 +3,7 @@ import { cellIn, type Sheet } from "../../../xlsx/write/book";
 import type { TableSheet } from "../../definition";
 import { laidOut, type LaidOut, type Placed } from "../../laid-out";
 import type { Draft } from "../draft";
-import { chooseFrom, entry, figure, nameCells } from "./cells";
+import { chooseFrom, entry, figure, nameCells, spill } from "./cells";
 import {
   blankPage,
   freeze,
@@ -61,7 +61,9 @@ export function drawTableSheet(draft: Draft, definition: TableSheet, elsewhere: 
   freeze(page, drawn.frozenRows, drawn.frozenColumns);
   repeatRows(page, table.headerRow, table.headerRow);
   pagesAcross(page.sheet, drawn.paper.pageStarts, drawn.paper.tableAlone);
-  if (drawn.paper.tableAlone) page.sheet.print.area = { ...tableOf(drawn).block, top: table.headerRow - 1 };
+  const { tableAlone, lastColumn } = drawn.paper;
+  if (tableAlone || lastColumn < drawn.widths.length - 1)
+    page.sheet.print.area = { ...tableOf(drawn).block, top: tableAlone ? table.headerRow - 1 : 0 };
   return { page, table };
 }
 
@@ -94,7 +96,10 @@ function tableOf({ table: { name, headerRow, lastRow, columns } }: LaidOut): She
 
 function drawCell(page: Page, { row, column, content, isFormula, look, format }: Placed, table: string): void {
   const address = `${columnLetters(column - 1)}${row}`;
-  if (isFormula) figure(page, address, String(content), { format, table, key: look === "figure" });
+  if (look === "spilled") {
+    // The answer itself fills the cells that the definition gives formats to.
+    if (isFormula) spill(page, address, String(content), [], HEADER);
+  } else if (isFormula) figure(page, address, String(content), { format, table, key: look === "figure", look });
   else if (look === "entry") entry(page, address, content === "" ? null : content, { format });
   else put(page, address, content, look === "header" ? HEADER : styleOf(look));
   if (look === "status") setLook(page, address, styleOf(look));

@@ -14,8 +14,8 @@ const PRODUCTS: readonly Column[] = [
 
 const SETTINGS: readonly Column[] = [{ heading: "Setting" }, { heading: "Value", format: FORMAT.text }];
 
-/** The plan of the log above; the sheet Pass list shows the whole of it. */
-export const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products[], Cut_kerf, Cut_pattern, Settings[])";
+/** The plan of the log above; the sheet Mill sheet live shows the whole of it. */
+const PLAN = "=BOLE.CUTPLAN(Cut_diameter, Cut_length, Products[], Cut_kerf, Cut_pattern, Settings[])";
 /** Shows a height as the scale of a saw head is read. */
 export const THIRTY_SECONDS = "# ??/32";
 
@@ -23,7 +23,7 @@ export const THIRTY_SECONDS = "# ??/32";
 export function drawCutPlan(draft: Draft): void {
   const page = startPage(draft, "Cut plan", {
     title: "Cut plan: what to get out of one log",
-    lead: "One log, one blade, the products you have orders for: settings and products stand at the foot of this sheet, where both lists may grow. The plan is the best there is for them by board feet; the sheet Pass list prints it for the mill.",
+    lead: "One log, one blade, the products you have orders for: settings and products stand at the foot of this sheet, where both lists may grow. The plan is the best there is for them by board feet; the sheet Mill sheet live prints it for the mill.",
     widths: FIGURE_WIDTHS,
   });
   caution(
