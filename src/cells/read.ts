@@ -30,5 +30,5 @@ export {
 export { label, oneOf, text, yesNo } from "./reading/names";
 export { speciesName, wood } from "./reading/species";
 export { nominalSize } from "./reading/nominal-size";
-export { forWholeList, together } from "./reading/whole-list";
+export { forWholeList, repeated, together } from "./reading/whole-list";
 export { columns, inchesList, list, matrix, numberedColumns, rows, series, settings } from "./reading/lists";

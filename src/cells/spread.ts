@@ -1,6 +1,7 @@
-import { contentOf, sizeOf, widestRow } from "./cell";
+import { contentOf } from "./cell";
 import { cellError, HandedOn, Unreadable, type CellError } from "./error";
 import type { Argument, Declarations } from "./reading/argument";
+import { commonShape, inputOf, isSpread, mustBeSingle, type Input } from "./shape";
 import { boundParts, published, type PublishedArgument } from "./reading/parts";
 
 /** What an answered cell holds. */
@@ -8,13 +9,18 @@ export type Answer = number | string | boolean | CellError;
 
 /** A worksheet function as a host calls it: a range for each argument, nothing for one that is left out. */
 export interface WorksheetFunction {
-  (...ranges: (unknown[][] | null | undefined)[]): Answer[][];
+  (...ranges: Ranges): Answer[][];
   /** Its arguments in the order of a call, as they are declared. */
   readonly takes: readonly PublishedArgument[];
+  /** What a call of single values hands to its formula, or why it is refused. */
+  readonly reads: (...ranges: Ranges) => Readonly<Record<string, unknown>> | CellError;
 }
 
+/** The cells of a call, argument by argument; nothing for one that is left out. */
+type Ranges = (unknown[][] | null | undefined)[];
+
 /** A cell of a table as a formula gives it: nothing for an empty cell, an error for a cell without an answer. */
-export type TableCell = number | string | boolean | undefined | Error;
+export type TableCell = Answer | undefined | Error;
 
 /**
  * Lifts a formula over ranges. One value goes with every row, a column with a column, a row against a column makes a
@@ -45,11 +51,7 @@ export function table<A extends object>(
   formula: (given: A) => TableCell[][],
 ): WorksheetFunction {
   return worksheetFunction(declarations, (inputs) => {
-    const { height, width } = commonShape(inputs);
-    if (height > 1 || width > 1) {
-      const wide = inputs.find(({ height, width }) => height > 1 || width > 1)!;
-      throw new Unreadable(wide.argument.name, "one cell", sizeOf(wide.argument.cells));
-    }
+    mustBeSingle(inputs);
     if (isUnfilled(inputs, decidingInputs(inputs), 0, 0)) return [[0]];
     return formula(filled({} as A, inputs, 0, 0)).map((row) => row.map(tableCell));
   });
@@ -62,18 +64,33 @@ function worksheetFunction(
 ): WorksheetFunction {
   const takes = published(declarations);
   const places = new Map(takes.map(({ name }, place) => [name, place]));
+  const inputsOf = (ranges: Ranges) =>
+    boundParts(declarations, (name) => handed(ranges, places.get(name)!)).map(inputOf);
+  // An argument that is repeated gets all the ranges from its place on.
+  const handed = (ranges: Ranges, place: number) =>
+    takes[place]!.facts.many === "repeated" ? ranges.slice(place) : ranges[place];
   const wanted = takes.filter(({ facts }) => !facts.optional).map(({ name }) => name);
-  const called = (...ranges: (unknown[][] | null | undefined)[]): Answer[][] => {
+  const called = (...ranges: Ranges): Answer[][] => {
     try {
       if (wanted.length > 0 && !ranges.some(Array.isArray))
         throw new Unreadable("arguments", wanted.join(", "), "none");
-      return answer(boundParts(declarations, (name) => ranges[places.get(name)!]).map(inputOf));
+      return answer(inputsOf(ranges));
     } catch (thrown) {
       return [[cellError(thrown)]];
     }
   };
+  const reads = (...ranges: Ranges) => {
+    try {
+      const inputs = inputsOf(ranges);
+      mustBeSingle(inputs);
+      return filled<Record<string, unknown>>({}, inputs, 0, 0);
+    } catch (thrown) {
+      return cellError(thrown);
+    }
+  };
   // Its length is how many arguments it takes, as of any function.
-  return Object.assign(Object.defineProperty(called, "length", { value: takes.length }), { takes });
+  const length = takes.at(-1)?.facts.many === "repeated" ? MOST_ARGUMENTS : takes.length;
+  return Object.assign(Object.defineProperty(called, "length", { value: length }), { takes, reads });
 }
 
 /** What is read in the cells of one argument, a value for each cell, or why a call with them would be refused. */
@@ -85,35 +102,8 @@ export function readingOf({ readIn }: PublishedArgument, cells: unknown[][]): un
   }
 }
 
-/** One argument with its shape. A constant is read once: its value, or what reading it threw, serves every row. */
-interface Input {
-  key: string;
-  argument: Argument<unknown>;
-  height: number;
-  width: number;
-  constant?: { value?: unknown; thrown?: unknown };
-}
-
-function inputOf({ key, argument }: { key: string; argument: Argument<unknown> }): Input {
-  return { key, argument, height: argument.cells.length, width: widestRow(argument.cells) };
-}
-
-function commonShape(inputs: Input[]) {
-  return { height: commonSize(inputs, "height", "rows"), width: commonSize(inputs, "width", "columns") };
-}
-
-function commonSize(inputs: Input[], side: "height" | "width", called: string): number {
-  if (inputs.length === 0) return 1;
-  const largest = inputs.reduce((most, input) => (input[side] > most[side] ? input : most));
-  const other = inputs.find((input) => input[side] > 1 && input[side] !== largest[side]);
-  if (other)
-    throw new Unreadable(
-      other.argument.name,
-      `${largest[side]} ${called} like ${largest.argument.name}, or one`,
-      `${other[side]} ${called}`,
-    );
-  return largest[side];
-}
+/** Excel hands no function more. */
+const MOST_ARGUMENTS = 255;
 
 /** `given` is one object refilled for every row: a new one each would be most of the time a long column takes. */
 function answerAt<A extends object>(
@@ -151,10 +141,6 @@ function isUnfilled(inputs: Input[], deciding: Input[], row: number, column: num
   if (deciding.length === 0) return false;
   for (const input of deciding) if (!input.argument.isBlank(cellAt(input, row, column))) return false;
   return !errorAmong(inputs, row, column);
-}
-
-function isSpread({ height, width }: Input): boolean {
-  return height > 1 || width > 1;
 }
 
 /** An error in an input cell, which outranks whatever else is wrong with its row. */
@@ -196,7 +182,7 @@ function tableCell(cell: TableCell): Answer {
 }
 
 /** No NaN and no infinity leaves by this door. */
-function sound(answer: number | string | boolean): Answer {
+function sound(answer: Answer): Answer {
   if (typeof answer === "number") {
     if (Number.isFinite(answer)) return answer;
     return Number.isNaN(answer)

@@ -7,6 +7,11 @@ const { rows, functions }: SourceRows = sources;
 
 /** Where a worksheet function's numbers come from: a row for every formula it rests on. */
 export function sourceTable({ name }: { name: string }): string[][] {
+  return [HEADINGS, ...functions[functionNamed(name)]!.map((place) => rows[place]!)];
+}
+
+/** The function of Bole that a person means, with or without BOLE. before it. */
+export function functionNamed(name: string): string {
   const wanted = name
     .trim()
     .toUpperCase()
@@ -14,5 +19,5 @@ export function sourceTable({ name }: { name: string }): string[][] {
     .replace(/\(.*$/, "");
   if (!Object.hasOwn(functions, wanted))
     throw new NoAnswer(`name: wanted a function of Bole, such as LOGSCALE, got "${name.slice(0, 40)}"`);
-  return [HEADINGS, ...functions[wanted]!.map((place) => rows[place]!)];
+  return wanted;
 }

@@ -6,21 +6,34 @@ import { moduleAt } from "./modules";
 
 /**
  * The formulas that a declaration rests on: every function of src/math with an `@formula` line that its code names,
- * directly or through other functions.
+ * directly or through other functions. The one that it names most directly, which is its own, stands first.
  */
-export function formulasBehind(path: string, name: string, seen = new Set<string>()): Formula[] {
+export function formulasBehind(path: string, name: string): Formula[] {
+  const found = behind(path, name, 0, new Set());
+  const least = Math.min(...found.map(({ depth }) => depth));
+  const own = found.filter(({ depth }) => depth === least).slice(0, 1);
+  return [...own, ...found.filter((one) => one !== own[0])].map(({ formula }) => formula);
+}
+
+/** A formula, and over how many other names it was found. */
+interface Found {
+  formula: Formula;
+  depth: number;
+}
+
+function behind(path: string, name: string, depth: number, seen: Set<string>): Found[] {
   if (seen.has(`${path}:${name}`)) return [];
   seen.add(`${path}:${name}`);
   const module = moduleAt(path);
   const statement = module.declared.get(name);
-  if (!statement) return module.passedOn.flatMap((other) => formulasBehind(other, name, seen));
+  if (!statement) return module.passedOn.flatMap((other) => behind(other, name, depth, seen));
   const own = formulaOf(statement, name, module.file);
   const named = [...namesIn(statement)].flatMap((used) => {
     const from = module.imported.get(used);
-    if (from) return /\/(?:math|functions)\//.test(from.path) ? formulasBehind(from.path, from.name, seen) : [];
-    return module.declared.has(used) ? formulasBehind(path, used, seen) : [];
+    if (from) return /\/(?:math|functions)\//.test(from.path) ? behind(from.path, from.name, depth + 1, seen) : [];
+    return module.declared.has(used) ? behind(path, used, depth + 1, seen) : [];
   });
-  return own ? [own, ...named] : named;
+  return own ? [{ formula: own, depth }, ...named] : named;
 }
 
 function formulaOf(statement: ts.Statement, name: string, file: ts.SourceFile): Formula | undefined {

@@ -31,7 +31,7 @@ function functionMetadata({ name, summary, params }: Entry, idOf: (param: Param)
       description: argumentText(param),
       dimensionality: "matrix",
       name: param.name,
-      ...(param.optional && { optional: true }),
+      ...(param.many === "repeated" ? { repeating: true } : param.optional && { optional: true }),
       ...typeOf(idOf(param)),
     })),
     result: { dimensionality: "matrix" },

@@ -19,7 +19,7 @@ export interface Facts {
   /** A zero as it is typed so that nobody takes it for a blank: `0%`. */
   readonly zeroAs?: string;
   /** Whether a whole range is read as one argument, and how. */
-  readonly many?: "list" | "series" | "grid" | "rows" | "columns" | "settings";
+  readonly many?: "list" | "series" | "grid" | "rows" | "columns" | "settings" | "repeated";
   /** The name it was published with, where that is not its key without the unit. */
   readonly name?: string;
   /** The settings of a table of settings, each as it is declared. */

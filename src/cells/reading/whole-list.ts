@@ -33,6 +33,19 @@ export function together<R extends object>(parts: Declarations<R>): Declaration<
   return { facts: { kind: "together", optional: false }, parts, bind };
 }
 
+/** All the ranges of a call from here on, handed on as they are. Excel calls such an argument repeating. */
+export const repeated: Declaration<readonly unknown[]> = {
+  facts: { kind: "as the function says", optional: true, many: "repeated" },
+  bind: (take, name) => ({
+    name,
+    cells: [[take(name)]],
+    needed: null,
+    isBlank: () => false,
+    whenBlank: () => [],
+    read: (ranges) => (Array.isArray(ranges) ? (ranges as unknown[]) : []),
+  }),
+};
+
 function onlyValue(argument: Argument<unknown>): unknown {
   if (!isOneCell(argument.cells)) throw new Unreadable(argument.name, "one cell", sizeOf(argument.cells));
   const cell = argument.cells[0]![0];

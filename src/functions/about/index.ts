@@ -1,2 +1,3 @@
 export * from "./source";
+export * from "./working";
 export * from "./version";

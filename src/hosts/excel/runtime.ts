@@ -7,11 +7,15 @@ for (const [name, formula] of Object.entries(registry)) CustomFunctions.associat
 
 /**
  * Excel puts its own invocation object behind the cells of a call, and null where an argument was left out. Cells
- * always come as rows, so whatever is no list of rows counts as left out.
+ * always come as rows, so whatever is no list of rows counts as left out. An argument that is repeated comes as one list
+ * of all that was given for it.
  */
 function asExcelCalls(name: string, formula: WorksheetFunction) {
   return (...handed: unknown[]) => {
-    const cells = handed.map((argument) => (Array.isArray(argument) ? (argument as unknown[][]) : LEFT_OUT));
+    const last = formula.takes.length - 1;
+    const isRepeated = formula.takes[last]?.facts.many === "repeated" && Array.isArray(handed[last]);
+    const given = isRepeated ? [...handed.slice(0, last), ...(handed[last] as unknown[])] : handed;
+    const cells = given.map((argument) => (Array.isArray(argument) ? (argument as unknown[][]) : LEFT_OUT));
     const answer = formula(...cells);
     keepRefusal(name, cells, answer);
     return excelAnswer(answer);

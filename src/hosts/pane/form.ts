@@ -7,6 +7,7 @@ import { element } from "./element";
 import { field } from "./field";
 import { reported } from "./reported";
 import { Refusal, type SheetHost } from "./sheet-host";
+import { workingShown } from "./working-shown";
 import { formulaOf, typed, withoutSheet, type Typed } from "./typed";
 
 /** A field for each argument, the answer before it goes anywhere, and the formula into the chosen cell. */
@@ -70,8 +71,9 @@ async function answerTo(entry: Entry, parts: readonly Typed[], host: SheetHost):
   if (isUnfilled(entry, parts)) return element("p", {}, `${FILL_IN}.`);
   const formula = registry[entry.name];
   if (!formula || parts.some(({ kind }) => kind === "expression")) return leftToTheSheet();
-  const ranges = await Promise.all(parts.map((part) => cellsOf(part, host)));
-  return shownAnswer(formula(...ranges), entry.returns);
+  const cells = await Promise.all(parts.map((part) => cellsOf(part, host)));
+  const answer = shownAnswer(formula(...cells), entry.returns);
+  return element("div", {}, answer, ...workingShown({ name: entry.name, cells, parts }, host));
 }
 
 /** Instead of an answer: calculations, tables and spilled answers are known to the sheet alone. */

@@ -3,17 +3,26 @@ import { button } from "./button";
 import { element } from "./element";
 import type { SheetHost } from "./sheet-host";
 import { SHOWN } from "./shown";
-import { callsShown, dateWarning } from "./this-cell";
+import { callsShown, dateWarning, type ChosenCell } from "./this-cell";
 
 /** The chosen cell, told: what each call of Bole in it reads and answers. It follows the choice where the sheet says so. */
 export function thisCellPart(catalog: readonly Entry[], host: SheetHost): HTMLElement {
   const told = element("div", { id: "this-cell", "aria-live": "polite" });
   let follows = false;
+  let calls: HTMLElement[] = [];
   const tell = async (): Promise<string> => {
     // Not before it is asked for: a pane is drawn before the spreadsheet can be spoken to.
     if (!follows) host.whenChosen?.(() => void quietly());
     follows = true;
-    told.replaceChildren(...(await toldOf(catalog, host)));
+    const cell = await host.chosenCell!();
+    // An empty cell is chosen for the working of the cell before: that stays, with its button.
+    const isFree = cell.formula === "" && (cell.value === "" || cell.value === null || cell.value === undefined);
+    if (isFree && calls.some((call) => call.querySelector(".table[aria-label=Working]"))) {
+      told.replaceChildren(element("h2", {}, cell.address), ...calls);
+      return "";
+    }
+    calls = await callsShown(cell, catalog, (piece) => host.cellsOf!(piece, cell.address), host);
+    told.replaceChildren(...toldOf(cell, calls));
     return "";
   };
   const quietly = () => tell().catch(() => told.replaceChildren());
@@ -28,10 +37,8 @@ export function thisCellPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
   return section;
 }
 
-async function toldOf(catalog: readonly Entry[], host: SheetHost): Promise<HTMLElement[]> {
-  const cell = await host.chosenCell!();
+function toldOf(cell: ChosenCell, calls: readonly HTMLElement[]): HTMLElement[] {
   const warning = dateWarning(cell);
-  const calls = await callsShown(cell, catalog, (piece) => host.cellsOf!(piece, cell.address));
   return [
     element("h2", {}, cell.address),
     ...(cell.formula ? [element("p", {}, element("code", {}, cell.formula))] : []),

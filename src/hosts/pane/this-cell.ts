@@ -6,7 +6,9 @@ import { argumentsAsRead, UNKNOWN, type Given } from "../../functions/as-read";
 import { registry } from "../../functions/registry";
 import { shownAnswer } from "./answer-shown";
 import { element } from "./element";
-import { typed } from "./typed";
+import type { SheetHost } from "./sheet-host";
+import { typed, type Typed } from "./typed";
+import { workingShown } from "./working-shown";
 
 /** A cell that a person has chosen. */
 export interface ChosenCell {
@@ -31,12 +33,33 @@ export function isReference(piece: string): boolean {
  * What there is to say of a chosen cell that asks Bole: each call with its arguments as they are read, its answer or why
  * it has none, and how far it can be trusted. Calls within calls are worked out by the sheet.
  */
-export async function callsShown(cell: ChosenCell, catalog: readonly Entry[], lookUp: LookUp): Promise<HTMLElement[]> {
+export async function callsShown(
+  cell: ChosenCell,
+  catalog: readonly Entry[],
+  lookUp: LookUp,
+  host?: SheetHost,
+): Promise<HTMLElement[]> {
   const calls = callsOf(ADD_IN, cell.formula);
-  return Promise.all(calls.map((call) => callShown(call, catalog, lookUp)));
+  const sheetPrefix = cell.address.slice(0, cell.address.lastIndexOf("!") + 1);
+  const steps = (call: Call, cells: (unknown[][] | undefined)[]) =>
+    workingShown({ name: call.name, cells, parts: call.pieces.map((piece) => partIn(piece, sheetPrefix)) }, host);
+  return Promise.all(calls.map((call) => callShown(call, catalog, lookUp, steps)));
 }
 
-async function callShown(call: Call, catalog: readonly Entry[], lookUp: LookUp): Promise<HTMLElement> {
+/** A piece of a cell's formula, told with the sheet of its cells, for a formula that may stand on another one. */
+function partIn(piece: string, sheetPrefix: string): Typed {
+  const part = typed(piece);
+  if (part.kind === "reference" && !piece.includes("!")) return { ...part, piece: sheetPrefix + piece };
+  // A bare word in a formula is a name, which every sheet knows.
+  return part.kind === "value" && part.piece !== piece ? { kind: "expression", piece } : part;
+}
+
+async function callShown(
+  call: Call,
+  catalog: readonly Entry[],
+  lookUp: LookUp,
+  steps: (call: Call, cells: (unknown[][] | undefined)[]) => HTMLElement[],
+): Promise<HTMLElement> {
   const entry = catalog.find(({ name }) => name === call.name);
   const formula = registry[call.name];
   if (!entry || !formula) return element("p", { class: "refused" }, `Bole has no function ${call.name}.`);
@@ -51,6 +74,7 @@ async function callShown(call: Call, catalog: readonly Entry[], lookUp: LookUp):
     known
       ? shownAnswer(formula(...(given as (unknown[][] | undefined)[])), entry.returns)
       : element("p", { class: "quiet" }, "The sheet works this one out: its answer stands in the cell."),
+    ...(known ? steps(call, given as (unknown[][] | undefined)[]) : []),
     ...entry.cautions.map((text) => element("p", { class: "caution" }, element("strong", {}, "Caution: "), text)),
     element("p", { class: "quiet" }, `Rests on: ${entry.grade}.${sourceOf(entry)}`),
   );

@@ -74,7 +74,7 @@ export function internationalQuarterTableBoardFeet(log: Log): number {
 /**
  * Board feet in a log up to 20 ft by the International 1/8-inch rule.
  *
- * @formula BF = sum((0.22 * d^2 - 0.71 * d) * share); d = diameterIn + above / 8 [in];
+ * @formula BF = sum((0.22 * d^2 - 0.71 * d) * share) [board feet]; d = diameterIn + above / 8 [in];
  *   share = min(4, lengthFt - above) / 4; above = steps(0, lengthFt, 4) [ft]
  * @source Michigan MCL 290.401, the 4-ft section and its taper
  */

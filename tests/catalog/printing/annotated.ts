@@ -22,12 +22,24 @@ function annotatedFunction(
   const lines = [
     summary,
     `@customfunction ${name}`,
-    ...params.map((param) => `@param ${param.optional ? `[${param.name}]` : param.name} ${argumentText(param)}`),
+    ...params.map((param) => `@param ${isMarked(param) ? `[${param.name}]` : param.name} ${argumentText(param)}`),
     `@returns ${returns}`,
   ];
   const signature = params
-    .map((param) => `${param.name}${param.optional ? "?" : ""}: ${idOf(param) ?? "any"}[][]`)
+    .map(
+      (param) =>
+        `${param.name}${isMarked(param) ? "?" : ""}: ${idOf(param) ?? "any"}[][]${isRepeated(param) ? "[]" : ""}`,
+    )
     .join(", ");
   const comment = lines.map((line) => ` * ${line}`).join("\n");
   return `/**\n${comment}\n */\nexport function ${name}(${signature}): any[][] {\n  return [];\n}\n`;
+}
+
+function isRepeated({ many }: Param): boolean {
+  return many === "repeated";
+}
+
+/** What is repeated may be left out as it is. */
+function isMarked(param: Param): boolean {
+  return param.optional && !isRepeated(param);
 }

@@ -1,11 +1,15 @@
 import type { Expression, Step, Written } from "./notation";
 import { between, builtIn, CONSTANTS, isBuiltIn, partOf, type Value } from "./values";
-import { agreedDigits, withNumbers } from "./printed";
+import { agreedDigits, ruleText, withNumbers } from "./printed";
 
 /** A line of a working: what a symbol is, by which rule, and what it comes to. */
 export interface Line {
-  /** The formula that begins here, where one does. */
-  begins?: string;
+  /** The formula that it belongs to. */
+  formula: string;
+  /** Whether it is what the formula answers. */
+  isAnswer: boolean;
+  /** The argument that it reads as it is. */
+  reads?: string;
   symbol: string;
   rule: string;
   numbers: string;
@@ -51,6 +55,17 @@ export function worked(name: string, given: Given, book: Book): Worked {
   const told = new Set<string>();
   const begun = new Set<string>();
 
+  const first = formula.steps[0]?.symbol ?? "";
+  const line = (symbol: string): Line => ({
+    formula: name,
+    isAnswer: symbol === first && !formula.unclosed,
+    symbol,
+    rule: "",
+    numbers: "",
+    value: undefined,
+    unit: "",
+  });
+
   const inFull: Scope = {
     name: (symbol) => {
       const step = steps.get(symbol);
@@ -71,7 +86,7 @@ export function worked(name: string, given: Given, book: Book): Worked {
   function read(argument: string): Value {
     const isTied = formula!.steps.some(({ is }) => is.kind === "name" && is.name === argument);
     if (!told.has(argument) && !isTied && given[argument] !== undefined)
-      lines.push({ symbol: argument, rule: argument, numbers: "", value: given[argument], unit: "" });
+      lines.push({ ...line(argument), reads: argument, value: given[argument] });
     told.add(argument);
     return given[argument];
   }
@@ -93,14 +108,19 @@ export function worked(name: string, given: Given, book: Book): Worked {
     full.set(step.symbol, value);
     const digits = agreedDigits(value, valueOf(step.is, asShown));
     shown.set(step.symbol, digits);
-    const numbers = step.is.kind === "name" ? "" : withNumbers(step.is, (part) => valueOf(part, asShown));
-    lines.push({ symbol: step.symbol, rule: step.text, numbers, value: digits, unit: step.unit });
+    if (value === undefined) return;
+    const { symbol, unit } = step;
+    const rule = ruleText(step.is, (part) => valueOf(part, inFull));
+    const tied = step.is.kind === "name" && step.is.name in given ? { reads: step.is.name } : undefined;
+    const isReckoned = ["number", "boolean"].includes(typeof value) || Array.isArray(value);
+    const numbers = tied || !isReckoned ? "" : withNumbers(step.is, (part) => valueOf(part, asShown));
+    lines.push({ ...line(symbol), ...tied, rule, numbers, value: digits, unit });
   }
 
   for (const { symbol } of answersOf(formula)) inFull.name(symbol);
-  if (lines[0]) lines[0] = { ...lines[0], begins: name };
-  const first = formula.steps[0]?.symbol ?? "";
   const answer = formula.unclosed ? book.code(name, given) : full.get(first);
+  if (formula.unclosed && answer !== undefined)
+    lines.push({ ...line("read"), rule: formula.unclosed.sentence, value: answer });
   return { answer, shown: formula.unclosed ? answer : shown.get(first), lines, symbols: full };
 }
 

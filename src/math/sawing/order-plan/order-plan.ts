@@ -49,7 +49,7 @@ export interface OrderPlan {
  * The logs to saw for an order, and how, so that it is filled with the least wood or cost.
  *
  * @formula by search: the least total of the wood or cost of the logs sawn, a price for each board foot short, less a
- *   little for each board foot of stock; total = K + P * S - E * B
+ *   little for each board foot of stock, so total = K + P * S - E * B
  * @source plain geometry: straight taper, round logs sawn live; prices by linear programming, each log by the dynamic programme of the cut plan; the bound is proved, the plan is searched for
  * @range up to 60 logs and 30 lines, whose lengths have up to 400 sums within the longest log
  * @checked 5 of 5 worked orders to 1e-4 board feet; 3 stock-length problems with printed data; small orders against a search of everything

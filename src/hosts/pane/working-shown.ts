@@ -1,0 +1,38 @@
+import { isCellError } from "../../cells/error";
+import { registry } from "../../functions/registry";
+import { shownTable } from "./answer-shown";
+import { button } from "./button";
+import { element } from "./element";
+import type { SheetHost } from "./sheet-host";
+import { formulaOf, typed, withoutSheet, type Typed } from "./typed";
+
+/** A call whose steps can be shown: its arguments as cells, and as the pieces of a formula. */
+export interface WorkedCall {
+  name: string;
+  cells: (unknown[][] | undefined)[];
+  parts: readonly Typed[];
+}
+
+/** Answers about Bole itself have no steps. */
+const WITHOUT_STEPS = ["SOURCE", "WORKING", "VERSION"];
+
+/** A button that shows the steps behind an answer and, where there is a sheet to put them on, one that puts them there. */
+export function workingShown({ name, cells, parts }: WorkedCall, host?: SheetHost): HTMLElement[] {
+  const working = registry["WORKING"]!([[name]], ...cells);
+  if (WITHOUT_STEPS.includes(name) || isCellError(working[0]?.[0])) return [];
+  const formulaAt = (sheetPrefix: string) => formulaOf("WORKING", withoutSheet([typed(name), ...parts], sheetPrefix));
+  const isMovable = parts.every(({ kind }) => kind !== "expression");
+  const steps = element("div", {});
+  const put = () =>
+    host && isMovable
+      ? [
+          element("p", { class: "quiet" }, "It needs room to the right and below: choose an empty cell for it first."),
+          button("Put the working on the sheet", () => host.putIntoChosenCell(formulaAt)),
+        ]
+      : [];
+  const show = button("Show the working", () => {
+    steps.replaceChildren(element("code", {}, formulaAt("")), shownTable(working, "Working"), ...put());
+    return Promise.resolve("");
+  });
+  return [show, steps];
+}
