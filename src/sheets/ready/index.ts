@@ -6,6 +6,8 @@ import { LOG_BOOK } from "../definitions/log-book";
 import { MILL_SHEET } from "../definitions/mill-sheet";
 import { MILL_SETTINGS } from "../definitions/mill-settings";
 import { PRICE_LIST } from "../definitions/price-list";
+import { QUOTE_OR_INVOICE } from "../definitions/quote-or-invoice";
+import { SAWING_QUOTE } from "../definitions/sawing-quote";
 import { SAWING_BILL } from "../definitions/sawing-bill";
 
 /** The sheets that a person can add to his workbook, in the order of the job. */
@@ -16,6 +18,8 @@ export const READY_SHEETS: readonly TableSheet[] = [
   MILL_SHEET,
   DRYING_STACK,
   PRICE_LIST,
+  SAWING_QUOTE,
+  QUOTE_OR_INVOICE,
   SAWING_BILL,
   MILL_SETTINGS,
 ];
