@@ -1,4 +1,5 @@
 import { boxesOf, canvasFor, figureAt, productOf, sizeText, upReach, type Canvas } from "./canvas";
+import { cantMarks, cantText } from "./cant-marks";
 import { description, headline, legend, titleOf } from "./text";
 import { quarterLabels, quarterMarks } from "./quarter-marks";
 import type { Board } from "../../../math/sawing/cut-plan/board";
@@ -203,30 +204,4 @@ function firstCutMarks(plan: Shown, view: View, canvas: Canvas): string[] {
       words([canvas.labelX, y - way * canvas.font * 0.55], label, canvas.font),
     ];
   });
-}
-
-function cantText({ lowIn, highIn }: NonNullable<View["cant"]>): string {
-  return `cant, ${inchesText(highIn - lowIn)} in as sawn, upper face at ${inchesText(highIn)}`;
-}
-
-function cantMarks({ cant, sides, butt }: View, canvas: Canvas): string[] {
-  const face = (from: [number, number], to: [number, number]) =>
-    stroked(line([canvas.x(from[0]), canvas.y(from[1])], [canvas.x(to[0]), canvas.y(to[1])]), { thick: 2 });
-  if (cant) {
-    const faces = [cant.lowIn, cant.highIn].map((aboveIn) => {
-      const chord = halfChord(butt.halfAcrossIn, (aboveIn - butt.pithIn) / butt.halfUpIn);
-      return face([-chord, aboveIn], [chord, aboveIn]);
-    });
-    return [...faces, words([canvas.labelX, canvas.y((cant.lowIn + cant.highIn) / 2)], cantText(cant), canvas.font)];
-  }
-  if (!sides) return [];
-  return [-sides.leftIn, sides.rightIn].map((side) => {
-    const chord = halfChord(butt.halfUpIn, side / butt.halfAcrossIn);
-    return face([side, butt.pithIn - chord], [side, butt.pithIn + chord]);
-  });
-}
-
-/** Half the chord of an ellipse at a distance from its middle, as a share of the half axis that way. */
-function halfChord(halfAxisIn: number, off: number): number {
-  return halfAxisIn * Math.sqrt(Math.max(0, 1 - off ** 2));
 }
