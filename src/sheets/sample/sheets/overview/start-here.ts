@@ -27,7 +27,6 @@ export function drawStartHere(draft: Draft, steps: readonly Step[]): void {
     widths: [26, 22, 84],
     leadLines: 3,
     landscape: false,
-    onePage: true,
   });
   let row = drawAddInCheck(page, 4);
   row = drawLegend(page, row);

@@ -6,7 +6,7 @@ import { columnLetters } from "../../../../formula/addresses";
 import { freeze, type Page, printOnly, put, repeatRows, startPage, setHeight, setLook } from "../../drawing/page";
 import { CAUTION, HEADER, HEADING, LINK, PROSE, SMALL, SMALL_PROSE, TEXT } from "../../drawing/style";
 
-const WIDTHS = [19, 37, 34, 40, 15, 14, 14, 38, 38];
+const WIDTHS = [19, 37, 34, 39, 20, 14, 14, 38, 38];
 const HEADINGS = [
   "Function",
   "What it answers",
