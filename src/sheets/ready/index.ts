@@ -9,10 +9,12 @@ import { PRICE_LIST } from "../definitions/price-list";
 import { QUOTE_OR_INVOICE } from "../definitions/quote-or-invoice";
 import { SAWING_QUOTE } from "../definitions/sawing-quote";
 import { SAWING_BILL } from "../definitions/sawing-bill";
+import { SCALE_TICKET } from "../definitions/scale-ticket";
 
 /** The sheets that a person can add to his workbook, in the order of the job. */
 export const READY_SHEETS: readonly TableSheet[] = [
   LOG_BOOK,
+  SCALE_TICKET,
   LOAD_PLAN,
   CUT_PLAN,
   MILL_SHEET,

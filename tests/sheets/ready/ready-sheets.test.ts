@@ -158,6 +158,17 @@ describe("figures worked by hand", () => {
     expect(book.cell("Weight lb", 1)).toBeCloseTo(withBark, 6);
   });
 
+  it("scale ticket: 192 and 105.625 and 72 by Doyle, 19 off for 3 in of sweep and 8 for rot of 4 by 3 in and 6 ft", async () => {
+    const { cell, figure } = await calculated(inCells("Scale ticket"));
+    // ((D - 4) / 4)^2 L; (3 - 1) / 20 of 192 is 19.2; 5 times 4 times 6 over 15 is 8; each to the whole board foot.
+    expect([1, 2, 3].map((row) => cell("Gross", row))).toEqual([192, 105.625, 72]);
+    expect([1, 2, 3].map((row) => cell("Off", row))).toEqual([19, 8, 0]);
+    expect(cell("Why off", 1)).toBe("sweep (3 - 1) / 20 of gross");
+    expect(figure("Net board feet")).toBeCloseTo(192 + 105.625 + 72 - 27, 9);
+    // 342.625 at 0.60 is 205.575, a half cent up.
+    expect(figure("To pay")).toBeCloseTo(205.58, 9);
+  });
+
   it("load plan: what is left is rating less empty less logs, and less still at worst", async () => {
     const { cell, figure } = await calculated(inCells("Load plan"));
     const [one, two] = [Number(cell("Weight lb", 1)), Number(cell("Weight lb", 2))];
