@@ -3,11 +3,12 @@ import { tmpdir } from "node:os";
 import { join, relative, resolve } from "node:path";
 import webpack from "webpack";
 import { expect, it } from "vitest";
+import { filesBeside } from "../../src/hosts/excel/files";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const CONFIGURATION = new URL("../../webpack.config.js", import.meta.url).href;
 
-/** Every file that webpack reads for the add-in's three scripts. */
+/** Every file that webpack reads for the add-in's scripts. */
 async function bundledFiles(): Promise<string[]> {
   const folder = mkdtempSync(join(tmpdir(), "bole-shipped-"));
   const { default: configuration } = (await import(CONFIGURATION)) as {
@@ -32,7 +33,7 @@ async function bundledFiles(): Promise<string[]> {
   return [...files].sort();
 }
 
-it("what is shipped is made of Bole's own files and of no package", async () => {
+it("what is shipped is made of Bole's own files, and of two packages for the pane's search, whose notices go with it", async () => {
   const files = await bundledFiles();
   expect(files).toEqual(
     expect.arrayContaining([
@@ -42,5 +43,10 @@ it("what is shipped is made of Bole's own files and of no package", async () => 
     ]),
   );
   expect(files.length).toBeGreaterThan(100);
-  expect(files.filter((file) => !/^(?:src\/.*|package\.json)$/.test(file))).toEqual([]);
+  const others = files.filter((file) => !/^(?:src\/.*|package\.json)$/.test(file));
+  expect(new Set(others.map((file) => /^node_modules\/([^/]+)\//.exec(file)?.[1]))).toEqual(
+    new Set(["minisearch", "stemmer"]),
+  );
+  const notices = String((await filesBeside("https://bole.test/addin"))["licences.txt"]);
+  for (const holder of ["Luca Ongaro", "Titus Wormer"]) expect(notices).toContain(holder);
 }, 240_000);

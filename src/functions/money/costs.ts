@@ -43,7 +43,7 @@ export const HAULCOST = spread(
  * @returns Money per hour
  * @example =BOLE.HOURLYRATE(12000, 600, 15, 40) gives 75
  * @example =BOLE.HOURLYRATE(12000, -600, 15, 40) gives #VALUE!
- * @words shop rate, mill rate, overhead, charge per hour
+ * @words hourly rate, shop rate, mill rate, overhead, charge per hour
  * @see SAWFEE
  */
 export const HOURLYRATE = spread(

@@ -27,7 +27,7 @@ import { speciesAnswer, SPECIES_FIGURES } from "../../math/wood/species-card";
  * @example =BOLE.SPECIES("walnut", "latin name") gives #VALUE!
  * @example =BOLE.SPECIES("redwood", "tangential") gives #N/A
  * @example =BOLE.SPECIES("wallnut", "radial") gives #VALUE!
- * @words wood properties, density, which wood, tree names, green moisture, bark, town trees, street trees, urban logs, compare woods, wood data
+ * @words specific gravity, wood properties, density, which wood, tree names, green moisture, bark, town trees, street trees, urban logs, compare woods, wood data
  * @see WOODWEIGHT
  */
 export const SPECIES = table(
