@@ -26,7 +26,6 @@ export function drawStartHere(draft: Draft, steps: readonly Step[]): void {
     lead: "A city-tree salvage yard of two partners, from the first call about a log to the sale of its boards, worked out with Bole's functions. Everything in here is invented: the yard, the partners, every log, customer, price and reading. Change the tinted cells and the rest follows; for your own yard keep a copy and type over ours.",
     widths: [26, 22, 84],
     leadLines: 3,
-    landscape: false,
   });
   let row = drawAddInCheck(page, 4);
   row = drawLegend(page, row);
