@@ -6,6 +6,7 @@ const MEASUREMENTS = [
   "functions.ts",
   "cut-plan.ts",
   "searches.ts",
+  "orders.ts",
   "engine.ts",
   "bundle.ts",
   "load.ts",

@@ -24,7 +24,12 @@ describe("the code of our pages", () => {
   it("is still so in what is shipped", async () => {
     const folder = await builtFolder();
     const scripts = filesUnder(folder).filter((path) => path.endsWith(".js"));
-    expect(scripts.map((path) => relative(folder, path)).sort()).toEqual(["functions.js", "offline.js", "taskpane.js"]);
+    expect(scripts.map((path) => relative(folder, path)).sort()).toEqual([
+      "functions.js",
+      "index.js",
+      "offline.js",
+      "taskpane.js",
+    ]);
     expect(scripts.flatMap((path) => dangersIn(readFileSync(path, "utf8")))).toEqual([]);
   });
 

@@ -72,7 +72,7 @@ describe("the built pages", () => {
       expect(page, path).not.toMatch(/<script(?![^>]*\ssrc=)|\son[a-z]+="/);
       for (const [, source] of page.matchAll(/<script[^>]*\ssrc="([^"]*)"/g))
         expect(source).toMatch(
-          /^(functions\.js|taskpane\.js|https:\/\/officeapis\.public\.onecdn\.static\.microsoft\/1\/office\.js)$/,
+          /^(functions\.js|index\.js|taskpane\.js|https:\/\/officeapis\.public\.onecdn\.static\.microsoft\/1\/office\.js)$/,
         );
     }
   });

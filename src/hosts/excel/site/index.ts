@@ -38,7 +38,6 @@ async function start(): Promise<void> {
       return button;
     }),
   );
-  document.getElementById("try")!.addEventListener("submit", (event) => event.preventDefault());
   line.addEventListener("input", () => void show());
   await show();
 }

@@ -85,11 +85,17 @@ function byName(definition: TableSheet, elsewhere: Named): TableSheet {
   };
 }
 
-function tableOf({ table: { name, headerRow, lastRow, columns } }: LaidOut): Sheet["tables"][number] {
+/** The table, new rows of which are filled as its first row is: its formulas point at settings by their cells there. */
+function tableOf({ cells, table: { name, headerRow, lastRow, columns } }: LaidOut): Sheet["tables"][number] {
+  const first = new Map(cells.flatMap((cell) => (cell.row === headerRow + 1 ? [[cell.column, cell]] : [])));
+  const formulaOf = (at: number) => (first.get(at + 1)?.isFormula ? String(first.get(at + 1)!.content) : undefined);
   return {
     name,
     block: { top: headerRow - 1, left: 0, bottom: lastRow - 1, right: columns.length - 1 },
-    columns: columns.map(({ heading, formula }) => ({ name: heading, ...(formula && filling(formula, name)) })),
+    columns: columns.map(({ heading }, at) => {
+      const formula = formulaOf(at);
+      return { name: heading, ...(formula && filling(formula, name)) };
+    }),
     filters: lastRow - headerRow > ROWS_TO_FILTER,
   };
 }
