@@ -27,7 +27,7 @@ export function withNoteShapes(drawing: string | undefined, notes: readonly Plac
   const known = drawing ?? `<xml${declared(NAMESPACES)}></xml>`;
   const [root] = elements(known, "xml");
   if (root?.kind !== "open") throw new Refused("the drawing of its notes is broken");
-  // Our elements bear prefixes of their own, so that they mean the same whatever prefixes the drawing uses.
+  // Our elements declare the prefixes that the drawing does not, or uses for something else.
   const missing = declared(NAMESPACES.filter((namespace) => !isDeclared(known, namespace)));
   const [layout] = elements(known, "idmap");
   const heading = `<o:shapelayout${missing} v:ext="edit"><o:idmap v:ext="edit" data="${numbers}"/></o:shapelayout>`;
@@ -65,7 +65,9 @@ function declared(namespaces: readonly [string, string][]): string {
 function freeBlock(drawings: readonly string[]): number {
   const used = drawings.flatMap((xml) => [
     ...[...xml.matchAll(/_x0000_s(\d+)/g)].map(([, id]) => Math.floor(Number(id) / IDS_IN_A_BLOCK)),
-    ...elements(xml, "idmap").flatMap(({ attributes }) => (attribute(attributes, "data") ?? "").split(",").map(Number)),
+    ...elements(xml, "idmap").flatMap(({ attributes }) =>
+      (attribute(attributes, "data")?.match(/\d+/g) ?? []).map(Number),
+    ),
   ]);
   return used.reduce((most, one) => Math.max(most, one), 0) + 1;
 }

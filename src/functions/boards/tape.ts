@@ -91,9 +91,9 @@ const UNIT_WORDS = Object.fromEntries(Object.entries(TRADE_UNITS).map(([name, { 
  *
  * @customfunction TOUNIT
  * @returns The amount in that unit
- * @example =BOLE.TOUNIT(1, "thousand board feet", "m3") gives 2.3597372159999996
- * @example =BOLE.TOUNIT(850, "per thousand board feet", "per m3") gives 360.2096005591837
- * @example =BOLE.TOUNIT(5, "hp", "kW") gives 3.7284993579113515
+ * @example =BOLE.TOUNIT(1, "thousand board feet", "m3") gives 2.359737
+ * @example =BOLE.TOUNIT(850, "per thousand board feet", "per m3") gives 360.2096
+ * @example =BOLE.TOUNIT(5, "hp", "kW") gives 3.728499
  * @example =BOLE.TOUNIT(100, "kg", "m") gives #N/A
  * @example =BOLE.TOUNIT(100, "ton", "kg") gives #VALUE!
  * @words convert, conversion, metric, units, cubic meters to board feet, kilograms to pounds, price per cubic meter, hoppus, cord, stere

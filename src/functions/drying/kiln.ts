@@ -41,7 +41,7 @@ export const KILNSTEPS = table(
  * @example =BOLE.HEATHOURS(8, 50, 160, 152) gives 13.37
  * @example =BOLE.HEATHOURS(8, 50, 150, 142) gives #N/A
  * @caution A plan, not a certificate: measure the temperature at the center of the thickest piece. Treated wood can be attacked again, and wet wood molds again. A hot chamber burns: never go in while it runs.
- * @words sterilize, heat treatment, sterilize, kill bugs, powderpost beetle, insects
+ * @words sterilize, heat treatment, kill bugs, powderpost beetle, insects
  */
 export const HEATHOURS = spread(
   {

@@ -42,7 +42,7 @@ export const SCALEDIAMETER = spread(
  * @example =BOLE.GIRTHDIAMETER(75.4, 0.5) gives 23.00
  * @example =BOLE.GIRTHDIAMETER(75.4) gives 24.00
  * @example =BOLE.GIRTHDIAMETER(12, 2) gives #N/A
- * @words circumference, tape round a tree, bark thickness, tape round the tree, girth
+ * @words circumference, tape round the tree, bark thickness, girth
  * @picture girth
  */
 export const GIRTHDIAMETER = spread(

@@ -21,7 +21,7 @@ import { orderTable } from "./order-table";
  * cannot give more" is certain too; otherwise the plan is the fullest that was found.
  *
  * Same inputs, same plan: the search stops after a number of steps, never after a time. A plan of 25 logs and 12 lines takes
- * about a second. The wood of a log is its solid content in board feet. Whatever stands above the first flitch and below the
+ * a second to some seconds. The wood of a log is its solid content in board feet. Whatever stands above the first flitch and below the
  * last is left to saw as one likes.
  *
  * @customfunction ORDERPLAN

@@ -24,7 +24,6 @@ export async function filesBeside(address: string): Promise<Record<string, strin
     "functions.json": functionsJson(readCatalog(), address),
     "index.html": readFileSync(`${HERE}site/index.html`),
     "index.css": readFileSync(`${HERE}site/index.css`),
-    "catalog.json": JSON.stringify(readCatalog()),
     "end-view.svg": endView(),
     "taskpane.html": readFileSync(`${HERE}taskpane/taskpane.html`),
     "taskpane.css": readFileSync(`${HERE}taskpane/taskpane.css`),

@@ -72,8 +72,9 @@ async function answerTo(entry: Entry, parts: readonly Typed[], host: SheetHost):
   const formula = registry[entry.name];
   if (!formula || parts.some(({ kind }) => kind === "expression")) return leftToTheSheet();
   const cells = await Promise.all(parts.map((part) => cellsOf(part, host)));
-  const answer = shownAnswer(formula(...cells), entry.returns);
-  return element("div", {}, answer, ...workingShown({ name: entry.name, cells, parts }, host));
+  const answer = formula(...cells);
+  const working = workingShown({ name: entry.name, cells, parts, answer }, host);
+  return element("div", {}, shownAnswer(answer, entry.returns), ...working);
 }
 
 /** Instead of an answer: calculations, tables and spilled answers are known to the sheet alone. */

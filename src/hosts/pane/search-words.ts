@@ -56,15 +56,15 @@ const ALIKE = [
 ];
 
 /** What else the trade says for a word. */
-export const MEANINGS: ReadonlyMap<string, readonly string[]> = new Map(
-  [...new Set(ALIKE.flatMap((group) => group.split(" ")))].map((word) => [
-    word,
-    [
-      ...new Set(
-        ALIKE.map((group) => group.split(" "))
-          .filter((group) => group.includes(word))
-          .flat(),
-      ),
-    ].filter((other) => other !== word),
-  ]),
-);
+export const MEANINGS: ReadonlyMap<string, ReadonlySet<string>> = meanings();
+
+function meanings(): Map<string, Set<string>> {
+  const found = new Map<string, Set<string>>();
+  for (const group of ALIKE.map((words) => words.split(" ")))
+    for (const word of group) {
+      const others = found.get(word) ?? new Set();
+      for (const other of group) if (other !== word) others.add(other);
+      found.set(word, others);
+    }
+  return found;
+}

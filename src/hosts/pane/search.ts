@@ -2,7 +2,6 @@ import MiniSearch, { type SearchOptions } from "minisearch";
 import { stemmer } from "stemmer";
 import type { Entry } from "../../catalog/entry";
 import type { TableSheet } from "../../sheets/definition";
-import { READY_SHEETS } from "../../sheets/ready";
 import { FILLER, MEANINGS } from "./search-words";
 
 /** What a question may be about: a function, or a sheet to add. */
@@ -29,6 +28,13 @@ const ALIKE_COUNTS = 0.5;
 /** What each word of a phrase adds that the function is known by and the question holds whole. */
 const PHRASE_COUNTS = 12;
 
+/** What it adds to a score, as a share of it, each time that the sheets ask a function: what every yard needs comes before its equals. */
+const EVERYDAY_COUNTS = 0.05;
+const MOST_EVERYDAY = 5;
+
+/** The shortest word that a function's name may be run together of. */
+const SHORTEST_PART = 3;
+
 /** More hits than a person reads help nobody, and what is far behind the best is not what was meant. */
 const MOST_HITS = 12;
 const LEAST_SHARE_OF_BEST = 0.25;
@@ -51,7 +57,7 @@ export function searchOver(catalog: readonly Entry[], sheets: readonly TableShee
   const vocabulary = new Set(catalog.flatMap(({ summary, words }) => telling(`${summary} ${words.join(" ")}`)));
   const index = new MiniSearch<Text>({
     fields: Object.keys(BOOST),
-    tokenize: (text) => text.toLowerCase().match(/[a-z0-9½¼¾/]+/g) ?? [],
+    tokenize: wordsIn,
     processTerm: (word) => (FILLER.has(word) ? null : stemmer(word)),
   });
   index.addAll(all.map((hit, id) => ({ id, ...textOf(hit, vocabulary) })));
@@ -60,6 +66,11 @@ export function searchOver(catalog: readonly Entry[], sheets: readonly TableShee
       ? [...hit.entry.words, partsOf(hit.entry.name, vocabulary)].map((words) => telling(words).map(stemmer))
       : [],
   );
+  const asks = [...JSON.stringify(sheets).matchAll(/BOLE\.([A-Z0-9]+)/g)].map(([, name]) => name!);
+  const everyday = all.map((hit) => {
+    const times = hit.kind === "function" ? asks.filter((name) => name === hit.entry.name).length : 0;
+    return 1 + EVERYDAY_COUNTS * Math.min(times, MOST_EVERYDAY);
+  });
   return (question) => {
     const asked = telling(question);
     const rated = asked.length > 0 ? rate(asked) : [];
@@ -82,7 +93,7 @@ export function searchOver(catalog: readonly Entry[], sheets: readonly TableShee
     const stems = new Set(asked.map(stemmer));
     for (const one of rated.values()) one.score += PHRASE_COUNTS * longestPhrase(phrases[one.id]!, stems);
     return [...rated.values()]
-      .map((one) => ({ ...one, score: one.score * (one.words / asked.length) ** 1.5 * everyday(all[one.id]!) }))
+      .map((one) => ({ ...one, score: one.score * (one.words / asked.length) ** 1.5 * everyday[one.id]! }))
       .sort((a, b) => b.score - a.score || a.id - b.id);
   }
 
@@ -106,18 +117,6 @@ function longestPhrase(phrases: readonly string[][], stems: ReadonlySet<string>)
   const whole = phrases.filter((phrase) => phrase.every((word) => stems.has(word)));
   return Math.max(0, ...whole.map(({ length }) => length));
 }
-
-/** How often the ready sheets ask each function: what every yard needs goes a little before its equals. */
-const ASKED_BY_SHEETS = new Map<string, number>();
-for (const [, name = ""] of JSON.stringify(READY_SHEETS).matchAll(/BOLE\.([A-Z0-9]+)/g))
-  ASKED_BY_SHEETS.set(name, (ASKED_BY_SHEETS.get(name) ?? 0) + 1);
-
-function everyday(hit: Hit): number {
-  const asked = hit.kind === "function" ? (ASKED_BY_SHEETS.get(hit.entry.name) ?? 0) : 0;
-  return 1 + EVERYDAY_COUNTS * Math.min(asked, 5);
-}
-
-const EVERYDAY_COUNTS = 0.05;
 
 function textOf(hit: Hit, vocabulary: ReadonlySet<string>): Omit<Text, "id"> {
   if (hit.kind === "sheet") {
@@ -151,11 +150,13 @@ function partsOf(name: string, vocabulary: ReadonlySet<string>): string {
   return split(rest)?.join(" ") ?? "";
 }
 
-const SHORTEST_PART = 3;
-
 /** The telling words of a question; where none tells anything, all. */
 function telling(question: string): string[] {
-  const words = question.toLowerCase().match(/[a-z0-9½¼¾/]+/g) ?? [];
+  const words = wordsIn(question);
   const some = words.filter((word) => !FILLER.has(word));
   return some.length > 0 ? some : words;
+}
+
+function wordsIn(text: string): string[] {
+  return text.toLowerCase().match(/[a-z0-9½¼¾/]+/g) ?? [];
 }

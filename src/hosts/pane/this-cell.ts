@@ -8,7 +8,9 @@ import { shownAnswer } from "./answer-shown";
 import { element } from "./element";
 import type { SheetHost } from "./sheet-host";
 import { typed, type Typed } from "./typed";
-import { workingShown } from "./working-shown";
+import { workingShown, type WorkedCall } from "./working-shown";
+
+type Cells = WorkedCall["cells"];
 
 /** A cell that a person has chosen. */
 export interface ChosenCell {
@@ -41,8 +43,10 @@ export async function callsShown(
 ): Promise<HTMLElement[]> {
   const calls = callsOf(ADD_IN, cell.formula);
   const sheetPrefix = cell.address.slice(0, cell.address.lastIndexOf("!") + 1);
-  const steps = (call: Call, cells: (unknown[][] | undefined)[]) =>
-    workingShown({ name: call.name, cells, parts: call.pieces.map((piece) => partIn(piece, sheetPrefix)) }, host);
+  const steps = (call: Call, cells: Cells, answer: WorkedCall["answer"]) => {
+    const parts = call.pieces.map((piece) => partIn(piece, sheetPrefix));
+    return workingShown({ name: call.name, cells, parts, answer }, host);
+  };
   return Promise.all(calls.map((call) => callShown(call, catalog, lookUp, steps)));
 }
 
@@ -58,23 +62,24 @@ async function callShown(
   call: Call,
   catalog: readonly Entry[],
   lookUp: LookUp,
-  steps: (call: Call, cells: (unknown[][] | undefined)[]) => HTMLElement[],
+  steps: (call: Call, cells: Cells, answer: WorkedCall["answer"]) => HTMLElement[],
 ): Promise<HTMLElement> {
   const entry = catalog.find(({ name }) => name === call.name);
   const formula = registry[call.name];
   if (!entry || !formula) return element("p", { class: "refused" }, `Bole has no function ${call.name}.`);
   const given = await Promise.all(call.pieces.map((piece) => cellsGiven(piece, lookUp)));
-  const known = !given.includes(UNKNOWN);
+  const cells = given.includes(UNKNOWN) ? undefined : (given as Cells);
+  const answer = cells && formula(...cells);
   return element(
     "section",
     { class: "call", "aria-label": call.name },
     element("h3", {}, call.name),
     element("p", {}, entry.summary),
     element("ul", { class: "read" }, ...argumentsAsRead(formula, given).map((line) => element("li", {}, line))),
-    known
-      ? shownAnswer(formula(...(given as (unknown[][] | undefined)[])), entry.returns)
+    answer
+      ? shownAnswer(answer, entry.returns)
       : element("p", { class: "quiet" }, "The sheet works this one out: its answer stands in the cell."),
-    ...(known ? steps(call, given as (unknown[][] | undefined)[]) : []),
+    ...(answer ? steps(call, cells, answer) : []),
     ...entry.cautions.map((text) => element("p", { class: "caution" }, element("strong", {}, "Caution: "), text)),
     element("p", { class: "quiet" }, `Rests on: ${entry.grade}.${sourceOf(entry)}`),
   );

@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { ROOT } from "../tryout/build";
 import type { Engine, OpenedWorkbook } from "../../engine/engine";
-import { longWork, MANY_FORMULAS } from "../../engine/long-work";
+import { longWork } from "../../engine/long-work";
 import { readWorkbook } from "../../engine/workbook/read";
 import { addressOf, cellAt } from "../../formula/addresses";
 
@@ -25,8 +25,8 @@ export async function openWorkbook(
   });
   try {
     const file = readWorkbook(bytes);
-    const count = file.sheets.flatMap(({ cells }) => cells).filter(({ formula }) => formula !== undefined).length;
-    if (count > MANY_FORMULAS) tell(longWork(count));
+    const warning = longWork(file.sheets.flatMap(({ cells }) => cells.filter(({ formula }) => formula)).length);
+    if (warning) tell(warning);
     return await engine.calculate(file);
   } catch (fault) {
     const why = `${spoken(path)} cannot be opened (${(fault as Error).message}). Nothing was changed.`;

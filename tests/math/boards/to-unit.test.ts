@@ -41,6 +41,12 @@ describe("units of the trade", () => {
     expect(one(12, "/sq ft", "per m²")).toBeCloseTo(12 / 0.3048 ** 2, 9);
   });
 
+  it("answers the examples of its page to the last digit", () => {
+    expect(one(1, "thousand board feet", "m3")).toBe(2.3597372159999996);
+    expect(one(850, "per thousand board feet", "per m3")).toBe(360.2096005591837);
+    expect(one(5, "hp", "kW")).toBe(3.7284993579113515);
+  });
+
   it("turns temperatures by their rule, and asks back at 0, which may be a blank", () => {
     expect([one(212, "F", "C"), one(-40, "°C", "°F"), one(20, "celsius", "fahrenheit")]).toEqual([100, -40, 68]);
     expect(one(0, "C", "F")).toMatchObject({ error: "#N/A", message: expect.stringContaining("32 °F") });

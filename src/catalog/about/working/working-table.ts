@@ -19,6 +19,8 @@ const LISTED_BY: Readonly<Record<string, string>> = { CUTYIELD: "CUTPLAN" };
 const LONGEST_TEXT = 32_000;
 
 type Cells = readonly unknown[];
+type Ranges = Parameters<WorksheetFunction>;
+type Answers = ReturnType<WorksheetFunction>;
 type Row = TableCell[];
 
 /**
@@ -31,15 +33,24 @@ export function workingTable(
 ): TableCell[][] {
   const asked = functionNamed(name);
   const called = registry[asked]!;
-  const ranges = inputs as Parameters<WorksheetFunction>;
+  const ranges = inputs as Ranges;
   const answer = called(...ranges);
-  const refused = answer.flat().length === 1 && isCellError(answer[0]![0]) ? answer[0]![0] : undefined;
-  const given = refused ?? called.reads(...ranges);
+  const given = givenOrRefused(called, ranges, answer);
   if (isCellError(given)) return [[given]];
   const lister = LISTED_BY[asked];
   const listed = lister ? registry[lister]!(...ranges) : answer;
   const steps = stepsOf(asked, given as Given);
   return squared([HEADINGS, ...steps, ...addedUp(listed), ...answerRows(answer, asked)]);
+}
+
+/** Whether there are steps behind a call's answer: it is neither refused nor of several rows at once. */
+export function hasSteps(called: WorksheetFunction, ranges: Ranges, answer: Answers): boolean {
+  return !isCellError(givenOrRefused(called, ranges, answer));
+}
+
+function givenOrRefused(called: WorksheetFunction, ranges: Ranges, answer: Answers) {
+  const [[only] = []] = answer;
+  return answer.flat().length === 1 && isCellError(only) ? only : called.reads(...ranges);
 }
 
 function stepsOf(asked: string, given: Given): Row[] {

@@ -8,12 +8,18 @@ export interface OfflineList {
   files: Record<string, string>;
 }
 
+/** The page at the add-in's address, for people who do not have the add-in yet. */
+const FIRST_PAGE = ["index.html", "index.css", "index.js", "end-view.svg"];
+
 /** Files that the browser keeps by itself, or that only Excel, the host or a person's disk asks for. */
-const NOT_ASKED_BY_PAGES = [WORKER, "_headers", "manifest.xml"];
+const ASKED_BY_OTHERS = [WORKER, "_headers", "manifest.xml", "licences.txt", "install-windows.ps1", "install-mac.sh"];
+
+/** What needs a network to be of any use is not kept for a time without one. */
+const NOT_KEPT = new Set([...FIRST_PAGE, ...ASKED_BY_OTHERS]);
 
 /** The list for a built folder. Its version is a hash of it all, the worker too: any change is another version. */
 export function offlineList(built: Readonly<Record<string, Uint8Array>>): OfflineList {
-  const names = Object.keys(built).filter((name) => !NOT_ASKED_BY_PAGES.includes(name));
+  const names = Object.keys(built).filter((name) => !NOT_KEPT.has(name));
   const files = Object.fromEntries(
     names.sort().map((name) => [name, `sha256-${sha256(built[name]!).toString("base64")}`]),
   );

@@ -1,4 +1,4 @@
-import type { Entry } from "../../../catalog/entry";
+import entries from "../../../catalog/catalog.json";
 import { callsOf } from "../../../formula/calls";
 import { ADD_IN } from "../../../catalog/about/add-in";
 import { element } from "../../pane/element";
@@ -12,17 +12,16 @@ const EXAMPLES = [
   '=BOLE.CUTYIELD(30, 12, {"4/4";"8/4"}, "1/16")',
 ];
 
-void start();
+start();
 
 /** The page's formula line: answered by the very functions of the add-in, in the page itself. */
-async function start(): Promise<void> {
-  const catalog = (await (await fetch("catalog.json")).json()) as Entry[];
+function start(): void {
   const line = document.getElementById("formula") as HTMLInputElement;
   const answer = document.getElementById("answer")!;
   const show = async () => {
     const formula = line.value.trim().replace(/^=?/, "=");
     // There is no sheet behind this line, so an address has no cells.
-    const shown = await callsShown({ address: "", formula, value: undefined }, catalog, () =>
+    const shown = await callsShown({ address: "", formula, value: undefined }, entries, () =>
       Promise.resolve(undefined),
     );
     answer.replaceChildren(...(callsOf(ADD_IN, formula).length > 0 ? shown : [whatToType()]));
@@ -39,7 +38,7 @@ async function start(): Promise<void> {
     }),
   );
   line.addEventListener("input", () => void show());
-  await show();
+  void show();
 }
 
 function whatToType(): HTMLElement {

@@ -30,13 +30,19 @@ export function suggestion(entry: Described): IFunctionInfo {
   };
 }
 
-/** The grid prints an example of all arguments: those of the fullest example that answers, and one for each left out. */
+/**
+ * The grid prints an example of all arguments: those of the fullest example that answers, and one for each left out. An
+ * argument that may be repeated stands last, and its example is all that is left.
+ */
 function examplePieces({ params, examples }: Described): string[] {
   const calls = examples
     .filter(({ result }) => !result.startsWith("#"))
     .flatMap(({ formula }) => callsOf(ADD_IN, formula));
   const fullest = calls.sort((a, b) => b.pieces.length - a.pieces.length)[0];
-  return params.map(({ example = "" }, i) => fullest?.pieces[i]?.trim() || typed(example).piece);
+  return params.map(({ example = "", many }, i) => {
+    const pieces = fullest?.pieces.slice(i, many === "repeated" ? undefined : i + 1) ?? [];
+    return pieces.map((piece) => piece.trim()).join(", ") || typed(example).piece;
+  });
 }
 
 export function suggestionWithoutCatalog(name: string): IFunctionInfo {

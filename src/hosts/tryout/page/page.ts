@@ -1,5 +1,5 @@
 import { ICommandService, type IWorkbookData } from "@univerjs/core";
-import { longWork, MANY_FORMULAS } from "../../../engine/long-work";
+import { longWork } from "../../../engine/long-work";
 import type { CellPlace } from "../../../engine/origin";
 import { element } from "../../pane/element";
 import { pane } from "../../pane/pane";
@@ -59,8 +59,9 @@ async function warnOfLongWork({ sheets }: Partial<IWorkbookData>): Promise<void>
   for (const { cellData } of Object.values(sheets ?? {}))
     for (const row of Object.values((cellData ?? {}) as Record<number, Record<number, { f?: string | null }>>))
       for (const { f } of Object.values(row)) if (f) formulas++;
-  if (formulas <= MANY_FORMULAS) return;
-  byId("cell").replaceChildren(element("p", { class: "quiet" }, longWork(formulas)));
+  const warning = longWork(formulas);
+  if (!warning) return;
+  byId("cell").replaceChildren(element("p", { class: "quiet" }, warning));
   await new Promise((shown) => requestAnimationFrame(() => setTimeout(shown)));
 }
 

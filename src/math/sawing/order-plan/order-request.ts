@@ -77,20 +77,18 @@ export function readOrder({ order, logs, kerfIn, settings: given = {} }: OrderRe
   mustBeAtLeast(0, settings.trim, "trim (in)");
   order.forEach(mustBeLine);
 
-  const sizes = order.map((line) => sizeOf(line, given));
+  const sizes = order.map((line) => sizeOf(line, settings));
   const shared = sharedSettings(given);
-  const all = logs.map(({ row, diameter, length, "large end": largeIn }) => {
-    const ends = largeIn === undefined ? shared : { ...shared, taper: undefined, "large end": largeIn };
-    return logOf(diameter, length, withoutBlanks(ends), `logs, row ${row}, `);
-  });
+  const ofLogs = logs.map(({ "large end": largeIn }) =>
+    withoutBlanks(largeIn === undefined ? shared : { ...shared, taper: undefined, "large end": largeIn }),
+  );
+  const all = logs.map(({ row, diameter, length }, at) => logOf(diameter, length, ofLogs[at]!, `logs, row ${row}, `));
   const longestIn = Math.max(0, ...all.map(({ lengthIn }) => lengthIn));
   const { kinds, pieces } = kindsOf(order, sizes, crosscutIn, longestIn);
   const products = kinds.map(({ of }) => ({ thickness: order[of]!.thickness, "green size": greenSizeIn(order[of]!) }));
-  const jobs = logs.map(({ diameter, length, "large end": largeIn }) => {
-    const ends = largeIn === undefined ? {} : { taper: undefined, "large end": largeIn };
-    const settings = withoutBlanks({ ...shared, ...ends });
-    return cutJob({ diameterIn: diameter, lengthFt: length, products, kerfIn, settings });
-  });
+  const jobs = logs.map(({ diameter, length }, at) =>
+    cutJob({ diameterIn: diameter, lengthFt: length, products, kerfIn, settings: ofLogs[at]! }),
+  );
   const read = all.map((log, at) => ({
     log,
     woodBoardFeet: solidBoardFeet(log),
@@ -139,8 +137,7 @@ interface Size {
   boardFeet: number;
 }
 
-function sizeOf(line: OrderLine, given: Partial<OrderSettings>): Size {
-  const settings = withUsual(given);
+function sizeOf(line: OrderLine, settings: ReturnType<typeof withUsual>): Size {
   const stepIn = settings["scale step"];
   const tallyIn = Math.max(1, line.thickness);
   const widthSteps = nearestSteps(line.width + settings["width allowance"], stepIn);

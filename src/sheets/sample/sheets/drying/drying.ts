@@ -8,6 +8,7 @@ import { FORMAT } from "../../../formats";
 import type { Column } from "../../../definition";
 import { drawTable } from "../../drawing/table";
 import { yardRows } from "../../yard/read";
+import { lookUp } from "../../look-up";
 import { KILN, SAMPLE_BOARD, SETTINGS } from "./drying-facts";
 
 const STACK_COLUMNS: readonly Column[] = [
@@ -110,7 +111,7 @@ const FORECAST_ROWS: readonly [string, (stack: string, column: string) => string
   [
     "Target on",
     (stack, column) =>
-      `=INDEX(Stacks[Stacked], MATCH("${stack}", Stacks[Stack], 0))+ROUND(${column}${READINGS_HEADER + 3}, 0)`,
+      `=${lookUp(`"${stack}"`, "Stacks[Stack]", "Stacks[Stacked]")}+ROUND(${column}${READINGS_HEADER + 3}, 0)`,
     FORMAT.date,
   ],
 ];

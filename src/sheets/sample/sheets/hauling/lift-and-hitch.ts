@@ -3,11 +3,12 @@ import { drawLines, FIGURE_WIDTHS, figureHeader } from "../../drawing/figures";
 import { caution, heading, startPage } from "../../drawing/page";
 import { FORMAT } from "../../../formats";
 import type { Column } from "../../../definition";
+import { lookUp } from "../../look-up";
 import { drawTable } from "../../drawing/table";
 
 const PLAN_COLUMNS: readonly Column[] = [
   { heading: "Log" },
-  { heading: "Weight lb", formula: "=INDEX(Logs[Weight lb], MATCH([@Log], Logs[Log], 0))", format: FORMAT.whole },
+  { heading: "Weight lb", formula: `=${lookUp("[@Log]", "Logs[Log]", "Logs[Weight lb]")}`, format: FORMAT.whole },
   { heading: "Ahead of axle ft" },
 ];
 
@@ -46,7 +47,7 @@ export function drawLiftAndHitch(draft: Draft): void {
     },
     {
       label: "Rating on the plate",
-      formula: "=INDEX(Vehicles[Rating lb], MATCH(Plan_vehicle, Vehicles[Vehicle], 0))",
+      formula: `=${lookUp("Plan_vehicle", "Vehicles[Vehicle]", "Vehicles[Rating lb]")}`,
       unit: "lb",
       format: FORMAT.whole,
       name: "Plan_rating",
@@ -54,7 +55,7 @@ export function drawLiftAndHitch(draft: Draft): void {
     },
     {
       label: "Empty weight",
-      formula: "=INDEX(Vehicles[Empty lb], MATCH(Plan_vehicle, Vehicles[Vehicle], 0))",
+      formula: `=${lookUp("Plan_vehicle", "Vehicles[Vehicle]", "Vehicles[Empty lb]")}`,
       unit: "lb",
       format: FORMAT.whole,
       name: "Plan_empty",
@@ -99,7 +100,7 @@ export function drawLiftAndHitch(draft: Draft): void {
     },
     {
       label: "Limit of one strap or chain",
-      formula: "=INDEX(Vehicles[Strap limit lb], MATCH(Plan_vehicle, Vehicles[Vehicle], 0))",
+      formula: `=${lookUp("Plan_vehicle", "Vehicles[Vehicle]", "Vehicles[Strap limit lb]")}`,
       unit: "lb",
       format: FORMAT.whole,
       name: "Plan_strap",
@@ -116,7 +117,7 @@ export function drawLiftAndHitch(draft: Draft): void {
     { label: "Log on the hook", value: "L06", name: "Lift_log", says: "a log of the log book" },
     {
       label: "What it could weigh by the log book",
-      formula: "=INDEX(Logs[Could be lb], MATCH(Lift_log, Logs[Log], 0))",
+      formula: `=${lookUp("Lift_log", "Logs[Log]", "Logs[Could be lb]")}`,
       unit: "lb",
       format: FORMAT.whole,
       name: "Lift_weight",

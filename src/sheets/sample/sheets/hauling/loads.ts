@@ -2,9 +2,10 @@ import type { Column, TableSheet } from "../../../definition";
 import { FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
+import { lookUp } from "../../look-up";
 import { yardRows } from "../../yard/read";
 
-const vehicle = (column: string) => `INDEX(Vehicles[${column}], MATCH([@Vehicle], Vehicles[Vehicle], 0))`;
+const vehicle = (column: string) => lookUp("[@Vehicle]", "Vehicles[Vehicle]", `Vehicles[${column}]`);
 
 const LOAD_COLUMNS: readonly Column[] = [
   { heading: "Load", width: 8 },

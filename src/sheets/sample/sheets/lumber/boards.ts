@@ -2,6 +2,7 @@ import type { Column, TableSheet } from "../../../definition";
 import { FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
+import { lookUp } from "../../look-up";
 import { yardRows } from "../../yard/read";
 
 const COLUMNS: readonly Column[] = [
@@ -32,7 +33,7 @@ const COLUMNS: readonly Column[] = [
   {
     heading: "Invoice",
     width: 11,
-    formula: '=IFERROR(INDEX(Lines[Invoice], MATCH([@Piece], Lines[Piece], 0)), "in stock")',
+    formula: `=IFERROR(${lookUp("[@Piece]", "Lines[Piece]", "Lines[Invoice]")}, "in stock")`,
   },
 ];
 

@@ -2,9 +2,10 @@ import type { Column, TableSheet } from "../../../definition";
 import { DOLLARS, FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
+import { lookUp } from "../../look-up";
 import { yardRows } from "../../yard/read";
 
-const ofLog = (column: string) => `INDEX(Logs[${column}], MATCH([@Log], Logs[Log], 0))`;
+const ofLog = (column: string) => lookUp("[@Log]", "Logs[Log]", `Logs[${column}]`);
 
 const COLUMNS: readonly Column[] = [
   { heading: "Log", width: 8 },
@@ -28,7 +29,7 @@ const COLUMNS: readonly Column[] = [
   { heading: "Hours", width: 8 },
   { heading: "Blades", width: 9, format: DOLLARS.whole },
   { heading: "Log cost", width: 10, formula: `=${ofLog("Paid")}+[@Blades]`, format: DOLLARS.whole },
-  { heading: "Haul", width: 10, formula: "=INDEX(Story[Haul], MATCH([@Log], Story[Log], 0))", format: DOLLARS.cents },
+  { heading: "Haul", width: 10, formula: `=${lookUp("[@Log]", "Story[Log]", "Story[Haul]")}`, format: DOLLARS.cents },
   {
     heading: "Kiln",
     width: 10,

@@ -3,6 +3,7 @@ import { figure } from "../../drawing/cells";
 import { drawFacts } from "../../drawing/facts";
 import { type Page, printOnly, put, startPage, setHeight, setLook } from "../../drawing/page";
 import { type CellStyle, TEXT, TICKET_EDGE } from "../../drawing/style";
+import { lookUp } from "../../look-up";
 import { DOLLARS, FORMAT } from "../../../formats";
 
 const TICKETS = 8;
@@ -13,7 +14,7 @@ const SIDES = [
   { label: "D", value: "E" },
 ] as const;
 
-const ofSlab = (piece: string, column: string) => `INDEX(Slabs[${column}], MATCH(${piece}, Slabs[Piece], 0))`;
+const ofSlab = (piece: string, column: string) => lookUp(piece, "Slabs[Piece]", `Slabs[${column}]`);
 const width = (piece: string, column: string) => `BOLE.FRACTION(${ofSlab(piece, column)})`;
 
 /** A line of a ticket: its label, and its value by the cell with the piece's name and the cells above it. */
@@ -42,7 +43,7 @@ const LINES: readonly TicketLine[] = [
   {
     label: "Price of a bf",
     value: (piece) =>
-      `IFERROR(INDEX(Prices[Asked], MATCH(${ofSlab(piece, "Product")}&", "&Tickets_state, Prices[Sold as], 0)), "not in the price list")`,
+      `IFERROR(${lookUp(`${ofSlab(piece, "Product")}&", "&Tickets_state`, "Prices[Sold as]", "Prices[Asked]")}, "not in the price list")`,
     format: DOLLARS.cents,
   },
   {

@@ -3,12 +3,13 @@ import { DOLLARS, FORMAT } from "../../../formats";
 import { tableRows } from "../../../laid-out";
 import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
+import { lookUp } from "../../look-up";
 import { yardRows } from "../../yard/read";
 
-const ofLog = (column: string) => `INDEX(Logs[${column}], MATCH([@Log], Logs[Log], 0))`;
+const ofLog = (column: string) => lookUp("[@Log]", "Logs[Log]", `Logs[${column}]`);
 /** A log that is not sawn yet is not among the results. */
 const ofSawing = (column: string, ifNotSawn: string) =>
-  `IFERROR(INDEX(Results[${column}], MATCH([@Log], Results[Log], 0)), ${ifNotSawn})`;
+  `IFERROR(${lookUp("[@Log]", "Results[Log]", `Results[${column}]`)}, ${ifNotSawn})`;
 
 const CALL: readonly Column[] = [
   { heading: "Log", width: 7 },
@@ -31,7 +32,7 @@ const HAUL: readonly Column[] = [
   {
     heading: "Haul",
     width: 10,
-    formula: "=INDEX(Loads[Haul per bf], MATCH([@Load], Loads[Load], 0))*[@[Scaled bf]]",
+    formula: `=${lookUp("[@Load]", "Loads[Load]", "Loads[Haul per bf]")}*[@[Scaled bf]]`,
     format: DOLLARS.cents,
   },
 ];
@@ -44,8 +45,7 @@ const SAWN: readonly Column[] = [
   {
     heading: "Dried to",
     width: 11,
-    formula:
-      '=IF([@Stack]="", "", IF([@Stack]=Kiln_stack, "kiln-dried", TEXT(INDEX(Stacks[Last reading], MATCH([@Stack], Stacks[Stack], 0)), "0")&" %"))',
+    formula: `=IF([@Stack]="", "", IF([@Stack]=Kiln_stack, "kiln-dried", TEXT(${lookUp("[@Stack]", "Stacks[Stack]", "Stacks[Last reading]")}, "0")&" %"))`,
   },
 ];
 

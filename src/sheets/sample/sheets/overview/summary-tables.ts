@@ -4,6 +4,7 @@ import { SMALL } from "../../drawing/style";
 import { DOLLARS, FORMAT } from "../../../formats";
 import type { Column, Row } from "../../../definition";
 import { drawTable } from "../../drawing/table";
+import { lookUp } from "../../look-up";
 import { yardRows } from "../../yard/read";
 
 const inMonth = (sum: string, dates: string) =>
@@ -48,7 +49,7 @@ const STOCK: readonly Column[] = [
   { heading: "Left", formula: "=[@[Sawn in all]]-[@Sold]", format: FORMAT.whole },
   {
     heading: "List price",
-    formula: '=INDEX(Prices[Asked], MATCH([@Product]&", "&[@[State now]], Prices[Sold as], 0))',
+    formula: `=${lookUp('[@Product]&", "&[@[State now]]', "Prices[Sold as]", "Prices[Asked]")}`,
     format: DOLLARS.cents,
   },
   { heading: "Left at list price", formula: "=[@Left]*[@[List price]]", format: DOLLARS.whole },

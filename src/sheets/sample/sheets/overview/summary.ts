@@ -7,6 +7,7 @@ import { HEADER, SMALL, TEXT, UNIT } from "../../drawing/style";
 import { DOLLARS, FORMAT } from "../../../formats";
 import { KEY_FIGURES } from "./key-figures";
 import { STORY_ROWS } from "./log-to-sale";
+import { lookUp } from "../../look-up";
 import { FIRST_ROW, LAST_ROWS, SUMMARY_TABLES } from "./summary-tables";
 
 const KEYS_ROW = 4;
@@ -56,7 +57,7 @@ function drawMonth(page: Page): void {
   columns.forEach(([label, column, format, unit], i) => {
     const row = MONTH_ROW + 2 + i;
     put(page, `A${row}`, label, TEXT);
-    figure(page, `B${row}`, `=INDEX(Months[${column}], MATCH(Month_shown, Months[Month], 0))`, { format });
+    figure(page, `B${row}`, `=${lookUp("Month_shown", "Months[Month]", `Months[${column}]`)}`, { format });
     put(page, `C${row}`, unit, UNIT);
   });
   put(page, `A${MONTH_ROW + 8}`, "a minus under Paid: the owners paid us to take their logs", SMALL);

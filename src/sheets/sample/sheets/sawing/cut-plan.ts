@@ -4,6 +4,7 @@ import { caution, heading, startPage } from "../../drawing/page";
 import { DOLLARS, FORMAT } from "../../../formats";
 import type { Column } from "../../../definition";
 import { drawTable } from "../../drawing/table";
+import { lookUp } from "../../look-up";
 import { drawWhatChanges } from "./what-changes";
 
 const PRODUCTS: readonly Column[] = [
@@ -36,14 +37,14 @@ export function drawCutPlan(draft: Draft): void {
     { label: "Log", value: "L04", name: "Cut_log", says: "one of the log book; its large end stands in the settings" },
     {
       label: "Small end inside bark",
-      formula: "=INDEX(Logs[Dia], MATCH(Cut_log, Logs[Log], 0))",
+      formula: `=${lookUp("Cut_log", "Logs[Log]", "Logs[Dia]")}`,
       unit: "in",
       format: FORMAT.two,
       name: "Cut_diameter",
     },
     {
       label: "Length as it lies on the mill",
-      formula: "=INDEX(Logs[Length], MATCH(Cut_log, Logs[Log], 0))",
+      formula: `=${lookUp("Cut_log", "Logs[Log]", "Logs[Length]")}`,
       unit: "ft",
       name: "Cut_length",
     },

@@ -2,11 +2,12 @@ import type { Column, TableSheet } from "../../../definition";
 import { DOLLARS, FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
+import { lookUp } from "../../look-up";
 import { yardRows } from "../../yard/read";
 
 /** A column of the piece sold, which is a board or a slab; nothing for a service. */
 const ofPiece = (board: string, slab: string, none: string) =>
-  `=IF([@Piece]="", ${none}, IFERROR(INDEX(Boards[${board}], MATCH([@Piece], Boards[Piece], 0)), INDEX(Slabs[${slab}], MATCH([@Piece], Slabs[Piece], 0))))`;
+  `=IF([@Piece]="", ${none}, IFERROR(${lookUp("[@Piece]", "Boards[Piece]", `Boards[${board}]`)}, ${lookUp("[@Piece]", "Slabs[Piece]", `Slabs[${slab}]`)}))`;
 
 const COLUMNS: readonly Column[] = [
   { heading: "Invoice", width: 10 },
@@ -19,7 +20,7 @@ const COLUMNS: readonly Column[] = [
   {
     heading: "Date",
     width: 12,
-    formula: "=INDEX(Invoices[Date], MATCH([@Invoice], Invoices[Invoice], 0))",
+    formula: `=${lookUp("[@Invoice]", "Invoices[Invoice]", "Invoices[Date]")}`,
     format: FORMAT.date,
   },
   { heading: "Log", width: 8, formula: ofPiece("Log", "Log", '""') },

@@ -3,6 +3,7 @@ import { entry, figure } from "../../drawing/cells";
 import { type Page, printOnly, prose, put, startPage, setLook, setWidth } from "../../drawing/page";
 import { type CellStyle, COMPUTED, HEADER, KEY, SMALL, TEXT } from "../../drawing/style";
 import { DOLLARS, FORMAT } from "../../../formats";
+import { lookUp } from "../../look-up";
 import { cellIn } from "../../../../xlsx/write/book";
 
 const HEADER_ROW = 9;
@@ -22,7 +23,7 @@ const COLUMNS = [
 
 const SET_IN: CellStyle = { across: "left", upright: "top", indent: 1 };
 
-const ofInvoice = (column: string) => `=INDEX(Invoices[${column}], MATCH(Invoice_shown, Invoices[Invoice], 0))`;
+const ofInvoice = (column: string) => `=${lookUp("Invoice_shown", "Invoices[Invoice]", `Invoices[${column}]`)}`;
 
 /** One invoice on a page, with how its wood was measured. */
 export function drawInvoiceToPrint(draft: Draft): void {

@@ -1,11 +1,12 @@
 import type { Draft } from "../../draft";
 import { drawLines, FIGURE_WIDTHS, figureHeader } from "../../drawing/figures";
 import { caution, startPage } from "../../drawing/page";
+import { lookUp } from "../../look-up";
 import { DOLLARS, FORMAT } from "../../../formats";
 
 const ofKilnStack = (column: string) => `SUMIFS(Results[${column}], Results[Stack], Kiln_stack)`;
 
-const service = (name: string) => `INDEX(Services[Price], MATCH("${name}", Services[Service], 0))`;
+const service = (name: string) => lookUp(`"${name}"`, "Services[Service]", "Services[Price]");
 
 /** Bids, costs and fees. */
 export function drawMoney(draft: Draft): void {
@@ -24,7 +25,7 @@ export function drawMoney(draft: Draft): void {
     { label: "Log to bid for", value: "L24", name: "Bid_log", says: "a log of the log book" },
     {
       label: "Board feet you expect to sell",
-      formula: "=INDEX(Logs[Net], MATCH(Bid_log, Logs[Log], 0))",
+      formula: `=${lookUp("Bid_log", "Logs[Log]", "Logs[Net]")}`,
       unit: "bf",
       format: FORMAT.whole,
       name: "Bid_yield",
