@@ -88,6 +88,8 @@ function warningText(warning: OrderWarning, { settings }: OrderPlanRequest): str
       return `row ${warning.row} of the order is longer than every log with its trim`;
     case "too wide":
       return `row ${warning.row} of the order is wider than every butt`;
+    case "too large":
+      return `no log here gives a piece of row ${warning.row} of the order`;
     case "flats":
       return undefined;
   }

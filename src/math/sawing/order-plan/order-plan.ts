@@ -76,7 +76,7 @@ export function* planOrderInSteps(request: OrderRequest): Generator<Progress, Or
   const lines = request.order.map(({ row, count }, line): LineSum => {
     const made = sumOf(sawn, ({ made }) => made[line]!);
     const ordered = count === "stock" ? 0 : count;
-    const boardFeet = read.lineBoardFeet[line]!;
+    const boardFeet = read.sizes[line]!.boardFeet;
     return { row, ordered, made, short: Math.max(0, ordered - made), over: Math.max(0, made - ordered), boardFeet };
   });
   const inBoardFeet = (of: (line: LineSum) => number) => sumOf(lines, (line) => of(line) * line.boardFeet);
@@ -86,7 +86,8 @@ export function* planOrderInSteps(request: OrderRequest): Generator<Progress, Or
     short: inBoardFeet(({ short }) => short),
     over: inBoardFeet(({ over }) => over),
   };
-  const { found, bound } = searched;
+  const { found } = searched;
+  const shortFor = read.job.shortPrice * read.notToBeHad.boardFeet;
   const plan: OrderPlan = {
     sawn,
     left,
@@ -94,9 +95,9 @@ export function* planOrderInSteps(request: OrderRequest): Generator<Progress, Or
     takes: sumOf(found.plans, ({ log }) => read.job.logs[log]!.takes),
     woodBoardFeet: sumOf(sawn, ({ woodBoardFeet }) => woodBoardFeet),
     boardFeet,
-    total: found.total,
-    bound,
-    proof: proofOf(read.job, searched),
+    total: found.total + shortFor,
+    bound: searched.bound + shortFor,
+    proof: proofOf(read.job, searched, read.notToBeHad.boardFeet),
     warnings: warningsOfOrder(request, read, sawn),
   };
   last = { key, plan };

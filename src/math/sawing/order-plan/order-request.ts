@@ -1,9 +1,7 @@
 import { mustBeAbove, mustBeAtLeast, mustBeBetween, NoAnswer } from "../../errors";
-import { inchesText } from "../../inches-text";
 import { LONGEST_FT, THICKEST_IN } from "../../logs/log";
 import { sumOf } from "../../numbers";
 import { NEAR } from "../../rounding";
-import { IN_PER_FT } from "../../units";
 import { mustBeOnScale } from "../cut-plan/cut-limits";
 import { cutJob, logOf } from "../cut-plan/cut-request";
 import { withUsual, type CutSettings } from "../cut-plan/cut-settings";
@@ -13,16 +11,9 @@ import { nearestSteps } from "../cut-plan/scale-steps";
 import { solidBoardFeet } from "../cut-plan/yield-bounds";
 import { mustBeKerf } from "../kerf";
 import type { Log } from "../cut-plan/cut-job";
-import {
-  mustBeCount,
-  mustBeFew,
-  type Kind,
-  type OrderJob,
-  type OrderLine,
-  type Piece,
-  type YardLog,
-} from "./order-job";
-import { mustBeFewRuns, runsOf } from "./runs";
+import { mustBeCount, mustBeFew, type OrderJob, type OrderLine, type YardLog } from "./order-job";
+import { linesNotToBeHad } from "./lines-not-to-be-had";
+import { kindsOf, sizeOf, type Size } from "./order-sizes";
 
 /** What may be said of the mill and of all logs, as for the cut plan, and two things of the order alone. */
 export interface OrderSettings extends CutSettings {
@@ -53,15 +44,53 @@ export const SHARED_SETTINGS = [
   "wane",
 ] as const satisfies readonly (keyof CutSettings)[];
 
-/** An order as it is read: the job, all logs with their wood, and the board feet of one piece of each line. */
+/** An order as it is read: the job, all logs with their wood, and the size of each line. */
 export interface ReadOrder {
+  /** Without the lines that no log gives: they would be looked for in vain, at the cost of those that can be had. */
   job: OrderJob;
+  notToBeHad: NotToBeHad;
   logs: readonly { log: Log; woodBoardFeet: number; tooWide: boolean }[];
-  lineBoardFeet: readonly number[];
+  /** Line by line of the order. */
+  sizes: readonly Size[];
+}
+
+/** Lines of which no log gives a piece, as places in the order, and the board feet that are ordered of them. */
+export interface NotToBeHad {
+  lines: readonly number[];
+  boardFeet: number;
 }
 
 /** Reads an order and a yard into a job: sizes in whole steps of the scale, limits checked, lines of one size put together. */
-export function readOrder({ order, logs, kerfIn, settings: given = {} }: OrderRequest): ReadOrder {
+export function readOrder(request: OrderRequest): ReadOrder {
+  const { order } = request;
+  const asked = checked(request);
+  const all = [...order.keys()];
+  const whole = jobOf(asked, all);
+  mustBeWorkable(whole);
+  const none = linesNotToBeHad(whole);
+  const others = all.filter((line) => !none.includes(line));
+  const orderedFeet = (line: number) => boardFeetOrdered(order[line]!, asked.sizes[line]!);
+  // Where nothing that is ordered can be had, the search finds so by itself.
+  const leavesOut = none.length > 0 && others.some((line) => orderedFeet(line) > 0);
+  return {
+    job: leavesOut ? jobOf(asked, others) : whole,
+    notToBeHad: leavesOut ? { lines: none, boardFeet: sumOf(none, orderedFeet) } : { lines: [], boardFeet: 0 },
+    logs: asked.logs.map(({ log, woodBoardFeet }, place) => {
+      return { log, woodBoardFeet, tooWide: !whole.logs.some(({ at }) => at === place) };
+    }),
+    sizes: asked.sizes,
+  };
+}
+
+/** An order whose every size is read and within its limits. */
+interface Asked extends Pick<OrderJob, "stepIn" | "kerfSteps" | "ripKerfSteps" | "crosscutIn"> {
+  request: OrderRequest;
+  sizes: readonly Size[];
+  logs: readonly { log: Log; settings: Partial<CutSettings>; woodBoardFeet: number; takes: number }[];
+}
+
+function checked(request: OrderRequest): Asked {
+  const { order, logs, kerfIn, settings: given = {} } = request;
   const settings = withUsual(given);
   const stepIn = settings["scale step"];
   mustBeFew(logs.length, order.length);
@@ -76,42 +105,56 @@ export function readOrder({ order, logs, kerfIn, settings: given = {} }: OrderRe
   mustBeKerf(crosscutIn, "crosscut kerf");
   mustBeAtLeast(0, settings.trim, "trim (in)");
   order.forEach(mustBeLine);
-
   const sizes = order.map((line) => sizeOf(line, settings));
   const shared = sharedSettings(given);
-  const ofLogs = logs.map(({ "large end": largeIn }) =>
-    withoutBlanks(largeIn === undefined ? shared : { ...shared, taper: undefined, "large end": largeIn }),
-  );
-  const all = logs.map(({ row, diameter, length }, at) => logOf(diameter, length, ofLogs[at]!, `logs, row ${row}, `));
-  const longestIn = Math.max(0, ...all.map(({ lengthIn }) => lengthIn));
-  const { kinds, pieces } = kindsOf(order, sizes, crosscutIn, longestIn);
-  const products = kinds.map(({ of }) => ({ thickness: order[of]!.thickness, "green size": greenSizeIn(order[of]!) }));
-  const jobs = logs.map(({ diameter, length }, at) =>
-    cutJob({ diameterIn: diameter, lengthFt: length, products, kerfIn, settings: ofLogs[at]! }),
-  );
-  const read = all.map((log, at) => ({
-    log,
-    woodBoardFeet: solidBoardFeet(log),
-    tooWide: flatsAreNotEnough(jobs[at]!),
-  }));
-  const takes = read.map(({ woodBoardFeet }, at) => (given.least === "cost" ? logs[at]!.cost! : woodBoardFeet));
-  const allTakes = sumOf(takes, (one) => one);
-  const ordered = pieces.filter(({ count }) => count < Infinity);
-  const job: OrderJob = {
-    pieces,
-    kinds,
-    logs: read.flatMap(({ woodBoardFeet, tooWide }, at) =>
-      tooWide ? [] : [{ at, job: jobs[at]!, woodBoardFeet, takes: takes[at]! }],
-    ),
+  return {
+    request,
+    sizes,
+    logs: logs.map((log) => readLog(log, shared, given.least === "cost")),
     stepIn,
     kerfSteps: nearestSteps(kerfIn, stepIn),
     ripKerfSteps: nearestSteps(ripKerfIn, stepIn),
     crosscutIn,
-    shortPrice: 1 + (1.01 * allTakes) / Math.min(...ordered.map(({ boardFeet }) => boardFeet)),
-    stockPrice: (0.01 * allTakes) / sumOf(read, ({ woodBoardFeet }) => woodBoardFeet),
   };
-  mustBeWorkable(job);
-  return { job, logs: read, lineBoardFeet: sizes.map(({ boardFeet }) => boardFeet) };
+}
+
+/** A log with the settings that hold for it alone: a large end that was measured says more than a taper. */
+function readLog(
+  { row, diameter, length, cost, "large end": largeIn }: YardLog,
+  shared: Partial<CutSettings>,
+  byCost: boolean,
+) {
+  const own = largeIn === undefined ? shared : { ...shared, taper: undefined, "large end": largeIn };
+  const settings = withoutBlanks(own);
+  const log = logOf(diameter, length, settings, `logs, row ${row}, `);
+  const woodBoardFeet = solidBoardFeet(log);
+  return { log, settings, woodBoardFeet, takes: byCost ? cost! : woodBoardFeet };
+}
+
+/** The job of some lines of the order. What a board foot short counts does not depend on which lines they are. */
+function jobOf({ request, sizes, logs, ...scale }: Asked, lines: readonly number[]): OrderJob {
+  const { order, kerfIn } = request;
+  const longestIn = Math.max(0, ...logs.map(({ log }) => log.lengthIn));
+  const { kinds, pieces } = kindsOf(order, lines, sizes, scale.crosscutIn, longestIn);
+  const products = kinds.map(({ of }) => ({ thickness: order[of]!.thickness, "green size": greenSizeIn(order[of]!) }));
+  const takesInAll = sumOf(logs, ({ takes }) => takes);
+  const ordered = sizes.filter((_, line) => order[line]!.count !== "stock");
+  return {
+    ...scale,
+    pieces,
+    kinds,
+    logs: logs.flatMap(({ woodBoardFeet, takes, settings }, at) => {
+      const { diameter: diameterIn, length: lengthFt } = request.logs[at]!;
+      const job = cutJob({ diameterIn, lengthFt, products, kerfIn, settings });
+      return flatsAreNotEnough(job) ? [] : [{ at, job, woodBoardFeet, takes }];
+    }),
+    shortPrice: 1 + (1.01 * takesInAll) / Math.min(...ordered.map(({ boardFeet }) => boardFeet)),
+    stockPrice: (0.01 * takesInAll) / sumOf(logs, ({ woodBoardFeet }) => woodBoardFeet),
+  };
+}
+
+function boardFeetOrdered({ count }: OrderLine, { boardFeet }: Size): number {
+  return count === "stock" ? 0 : count * boardFeet;
 }
 
 function sharedSettings(given: Partial<OrderSettings>): Partial<CutSettings> {
@@ -127,65 +170,6 @@ function mustBeLine({ row, thickness, width, length, count }: OrderLine): void {
   mustBeBetween(0, THICKEST_IN, thickness, `order, thickness, row ${row} (in)`);
   mustBeBetween(0, THICKEST_IN, width, `order, width, row ${row} (in)`);
   mustBeBetween(0, LONGEST_FT, length, `order, length, row ${row} (ft)`);
-}
-
-interface Size {
-  tallyIn: number;
-  greenSteps: number;
-  widthSteps: number;
-  cutIn: number;
-  boardFeet: number;
-}
-
-function sizeOf(line: OrderLine, settings: ReturnType<typeof withUsual>): Size {
-  const stepIn = settings["scale step"];
-  const tallyIn = Math.max(1, line.thickness);
-  const widthSteps = nearestSteps(line.width + settings["width allowance"], stepIn);
-  const greenSteps = nearestSteps(greenSizeIn(line), stepIn);
-  mustBeAtLeast(1, widthSteps, `order, width, row ${line.row}, of ${inchesText(line.width)} in, in scale steps`);
-  mustBeAtLeast(1, greenSteps, `order, thickness, row ${line.row}, in scale steps`);
-  return {
-    tallyIn,
-    greenSteps,
-    widthSteps,
-    cutIn: IN_PER_FT * line.length + settings.trim,
-    boardFeet: (tallyIn * line.width * line.length) / IN_PER_FT,
-  };
-}
-
-/** Kinds and pieces: lines of one size are one piece, but stock and order are kept apart. */
-function kindsOf(order: readonly OrderLine[], sizes: readonly Size[], crosscutIn: number, longestIn: number) {
-  const places = new Map<string, { lines: number[]; kind: string }>();
-  sizes.forEach((size, at) => {
-    const kind = `${size.greenSteps} ${size.tallyIn}`;
-    const key = `${kind} ${size.widthSteps} ${order[at]!.width} ${size.cutIn} ${order[at]!.count === "stock"}`;
-    places.set(key, { kind, lines: [...(places.get(key)?.lines ?? []), at] });
-  });
-  const groups = [...places.values()];
-  const names = [...new Set(groups.map(({ kind }) => kind))];
-  const widthsOf = (kind: string) =>
-    [...new Set(groups.filter((group) => group.kind === kind).map(({ lines }) => sizes[lines[0]!]!.widthSteps))].sort(
-      (a, b) => a - b,
-    );
-  const pieces = groups.map(({ kind, lines }): Piece => {
-    const { widthSteps, cutIn, boardFeet } = sizes[lines[0]!]!;
-    const counts = lines.map((at) => order[at]!.count);
-    const count = counts[0] === "stock" ? Infinity : sumOf(counts as number[], (one) => one);
-    const width = widthsOf(kind).indexOf(widthSteps);
-    return { kind: names.indexOf(kind), widthSteps, width, cutIn, boardFeet, count, lines };
-  });
-  const kinds = names.map((name): Kind & { of: number } => {
-    const ofKind = groups.flatMap(({ kind }, piece) => (kind === name ? [piece] : []));
-    const { greenSteps, tallyIn } = sizes[groups[ofKind[0]!]!.lines[0]!]!;
-    const runsIn = runsOf(
-      ofKind.map((piece) => pieces[piece]!.cutIn),
-      crosscutIn,
-      longestIn,
-    );
-    return { greenSteps, tallyIn, pieces: ofKind, widths: widthsOf(name), runsIn, of: groups[ofKind[0]!]!.lines[0]! };
-  });
-  mustBeFewRuns(sumOf(kinds, ({ runsIn }) => runsIn.length));
-  return { pieces, kinds };
 }
 
 /** How many flitches may be measured, each of their runs counted: this takes about half a second. */

@@ -16,15 +16,20 @@ export type Proof =
 /** Totals and bounds within this share of each other are the same. */
 const SAME_SHARE = 1e-6;
 
-/** What the bound says of the plan that was found. */
-export function proofOf(job: OrderJob, { found, bound }: Pick<Searched, "found" | "bound">): Proof {
+/** What the bound says of the plan that was found, for an order of which so many board feet can be had from no log. */
+export function proofOf(
+  job: OrderJob,
+  { found, bound }: Pick<Searched, "found" | "bound">,
+  notToBeHadBoardFeet: number,
+): Proof {
   const isBest = found.total <= bound + SAME_SHARE * Math.abs(found.total);
   if (found.shortBoardFeet > 0) {
     const leastShort = Math.max(0, (bound - sumOf(job.logs, ({ takes }) => takes)) / job.shortPrice);
     return isBest || found.shortBoardFeet <= leastShort * (1 + SAME_SHARE)
       ? { is: "fullest" }
-      : { is: "short", leastShort };
+      : { is: "short", leastShort: notToBeHadBoardFeet + leastShort };
   }
+  if (notToBeHadBoardFeet > 0) return { is: "fullest" };
   if (isBest) return { is: "best" };
   const takes = sumOf(found.plans, ({ log }) => job.logs[log]!.takes);
   return { is: "near", overShare: takes / bound - 1, leastTakes: bound };

@@ -78,7 +78,7 @@ function searchedKind({ kinds, job }: Searched["yard"], at: number) {
 }
 
 function sawnFlitch(
-  { lineBoardFeet }: ReadOrder,
+  { sizes }: ReadOrder,
   kind: ReturnType<typeof searchedKind>,
   { face, run, strips }: LogPlan["flitches"][number],
   lineFor: (piece: number) => number,
@@ -96,6 +96,6 @@ function sawnFlitch(
     kerfIn,
     runIn: runsIn[run]!,
     strips: sawn,
-    boardFeet: sumOf(sawn, ({ lines }) => sumOf(lines, (line) => lineBoardFeet[line]!)),
+    boardFeet: sumOf(sawn, ({ lines }) => sumOf(lines, (line) => sizes[line]!.boardFeet)),
   };
 }

@@ -53,6 +53,28 @@ test("a short order that no plan can fill says so", () => {
   expect(planOrder(WORKED_ORDERS[0]!.request).proof).toEqual({ is: "best" });
 });
 
+test.each([
+  ["longer than every log", 1, 6, 40, "too long"],
+  ["wider than every butt", 1, 30, 8, "too wide"],
+  ["as wide as the widest butt, and thick", 9, 15, 8, "too large"],
+] as const)(
+  "a line %s is short, and the others are planned as if it were not there",
+  (_, thickness, width, length, code) => {
+    const { request } = WORKED_ORDERS[0]!;
+    const alone = planOrder(request);
+    const [line] = order([thickness, width, length, 3]);
+    const row = request.order.length + 1;
+    const plan = planOrder({ ...request, order: [...request.order, { ...line!, row }] });
+    const short = (3 * thickness * width * length) / 12;
+    expect(plan.sawn.map(({ log }) => log)).toEqual(alone.sawn.map(({ log }) => log));
+    expect(plan.boardFeet.short).toBeCloseTo(short, 9);
+    expect(plan.proof).toEqual({ is: "fullest" });
+    expect(plan.warnings).toContainEqual({ code, row });
+    expect(plan.total - plan.bound).toBeCloseTo(alone.total - alone.bound, 6);
+    expect(faultsOf({ ...request, order: [...request.order, { ...line!, row }] }, plan)).toEqual([]);
+  },
+);
+
 /** A log that gives one strip makes the order a problem of one-dimensional stock lengths. */
 function stockLengths(logs: number, lengthFt: number, pieces: [length: number, count: number][]) {
   return {
