@@ -5,6 +5,7 @@ import { LOAD_PLAN } from "../definitions/load-plan";
 import { LOG_BOOK } from "../definitions/log-book";
 import { MILL_SHEET } from "../definitions/mill-sheet";
 import { MILL_SETTINGS } from "../definitions/mill-settings";
+import { ORDERS } from "../definitions/orders";
 import { PRICE_LIST } from "../definitions/price-list";
 import { QUOTE_OR_INVOICE } from "../definitions/quote-or-invoice";
 import { SAWING_QUOTE } from "../definitions/sawing-quote";
@@ -18,6 +19,7 @@ export const READY_SHEETS: readonly TableSheet[] = [
   LOAD_PLAN,
   CUT_PLAN,
   MILL_SHEET,
+  ORDERS,
   DRYING_STACK,
   PRICE_LIST,
   SAWING_QUOTE,

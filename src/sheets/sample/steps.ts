@@ -21,6 +21,7 @@ import { drawCutPlan } from "./sheets/sawing/cut-plan";
 import { drawHeadHeights } from "./sheets/sawing/head-heights";
 import { drawMill } from "./sheets/sawing/mill";
 import { drawMillSheet } from "./sheets/sawing/mill-sheets";
+import { drawOrders } from "./sheets/sawing/orders";
 import { drawInvoiceLines } from "./sheets/selling/invoice-lines";
 import { drawInvoiceToPrint } from "./sheets/selling/invoice-to-print";
 import { drawInvoices } from "./sheets/selling/invoices";
@@ -86,6 +87,11 @@ export const STEPS: readonly Step[] = [
       ),
       sheet("Mill sheet quarter", "The same for a log that is quartersawn.", (draft) =>
         drawMillSheet(draft, "quarter"),
+      ),
+      sheet(
+        "Orders",
+        "Which of the logs that a crew offers would fill three orders, and what stays short?",
+        drawOrders,
       ),
       sheet("Head heights", "Even drops of the saw head without a plan, to print for the mill.", drawHeadHeights),
       sheet("Mill", "From the motor's plate to band speed, tension, lift and bed.", drawMill),

@@ -94,7 +94,10 @@ export function spill(
       const format = formats[Math.min(right, formats.length - 1)] || usualFormat(answer);
       const cell = cellIn(sheet, place);
       cell.style = asHeading ? { ...asHeading } : { ...COMPUTED, ...(format && { numberFormat: format }) };
-      if (typeof answer === "string" && !asHeading) setText(page, place, answer);
+      if (typeof answer === "string") {
+        if (asHeading) makeRoom(page, place.row, linesOf(page, place, BOLD_IS_WIDER * answer.length));
+        else setText(page, place, answer);
+      }
       if (down > 0 || right > 0) cell.content = answer === undefined || answer === "" ? null : answer;
     }
   const fills = { top, left, bottom: top + height - 1, right: left + width - 1 };
@@ -105,11 +108,18 @@ export function spill(
 /** Text of a spilled answer: set in, and in as many lines as its column is too narrow for. */
 function setText(page: Page, place: { row: number; column: number }, text: string): void {
   setIn(page, addressOf(place.row, place.column));
-  const lines = Math.ceil(text.length / page.sheet.widths[place.column]!);
+  const lines = linesOf(page, place, text.length);
   const cell = cellIn(page.sheet, place);
   cell.style = { ...cell.style, wrap: lines > 1 };
   if (lines > 1) makeRoom(page, place.row, lines);
 }
+
+/** In how many lines so many characters stand in a column. */
+function linesOf({ sheet }: Page, { column }: { column: number }, characters: number): number {
+  return Math.ceil(characters / sheet.widths[column]!);
+}
+
+const BOLD_IS_WIDER = 1.15;
 
 /** A row with room for so many lines, and no less than it has. */
 function makeRoom({ sheet }: Page, row: number, lines: number): void {

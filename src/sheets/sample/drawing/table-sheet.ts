@@ -44,7 +44,9 @@ export function drawTableSheet(draft: Draft, definition: TableSheet, elsewhere: 
   const { table, across, choices, named } = drawn;
   const page = blankPage(draft, name, drawn.widths, print?.upright ?? false);
   page.sheet.tables.push(tableOf(drawn));
-  for (const cell of drawn.cells) drawCell(page, cell, table.name);
+  setHeight(page, table.headerRow, HEADINGS_HEIGHT);
+  const besideFormats = definition.beside?.columns.map(({ format = "" }) => format) ?? [];
+  for (const cell of drawn.cells) drawCell(page, cell, table.name, besideFormats);
   for (const { row, columns, lines } of across) {
     merge(page, `A${row}:${columnLetters(columns - 1)}${row}`);
     setHeight(page, row, LINE * lines);
@@ -53,7 +55,6 @@ export function drawTableSheet(draft: Draft, definition: TableSheet, elsewhere: 
     if (formula && !note && !caution) describeColumn(page, `${columnLetters(at)}${table.headerRow - 1}`, formula);
   setHeight(page, 1, TITLE_HEIGHT);
   setHeight(page, table.headerRow - 1, LINE * linesOfNotes(drawn));
-  setHeight(page, table.headerRow, HEADINGS_HEIGHT);
   for (const { address, list } of choices) offer(page.sheet, address, list);
   for (const { address, name: known } of named) nameCells(page, known, blockOf(address));
   for (const [at, { marksOver }] of table.columns.entries())
@@ -100,11 +101,16 @@ function tableOf({ cells, table: { name, headerRow, lastRow, columns } }: LaidOu
   };
 }
 
-function drawCell(page: Page, { row, column, content, isFormula, look, format }: Placed, table: string): void {
+function drawCell(
+  page: Page,
+  { row, column, content, isFormula, look, format }: Placed,
+  table: string,
+  besideFormats: readonly string[],
+): void {
   const address = `${columnLetters(column - 1)}${row}`;
   if (look === "spilled") {
     // The answer itself fills the cells that the definition gives formats to.
-    if (isFormula) spill(page, address, String(content), [], HEADER);
+    if (isFormula) spill(page, address, String(content), besideFormats, HEADER);
   } else if (isFormula) figure(page, address, String(content), { format, table, key: look === "figure", look });
   else if (look === "entry") entry(page, address, content === "" ? null : content, { format });
   else put(page, address, content, look === "header" ? HEADER : styleOf(look));
