@@ -44,8 +44,9 @@ function drawKeyFigures(page: Page): void {
 function drawMonth(page: Page): void {
   heading(page, MONTH_ROW, "One month", "D");
   put(page, `A${MONTH_ROW + 1}`, "Month, by its first day", TEXT);
-  const june = new Date(Date.UTC(2026, 5, 1));
-  entry(page, `B${MONTH_ROW + 1}`, june, { format: FORMAT.date, name: "Month_shown", list: "Month_list" });
+  // The month in which logs come in while the first are sawn.
+  const march = new Date(Date.UTC(2026, 2, 1));
+  entry(page, `B${MONTH_ROW + 1}`, march, { format: FORMAT.date, name: "Month_shown", list: "Month_list" });
   const columns = [
     ["Logs that came in", "Logs in", FORMAT.whole, "logs"],
     ["Paid for them", "Paid for logs", DOLLARS.cents, ""],
