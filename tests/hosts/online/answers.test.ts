@@ -77,7 +77,8 @@ describe("the cells that it hands over", () => {
     const dates = days!.map((row) => row.map((cell) => day(2026, 3, 1 + Number(cell))));
     const rest = others.map(asHanded);
     expect(call(`BOLE_${name}`, dates, ...rest)).toEqual(call(`BOLE_${name}`, numbers, ...rest));
-    expect(call(`BOLE_${name}`, dates, ...rest)).toEqual(expect.any(Number));
+    const cells = (call(`BOLE_${name}`, dates, ...rest) as unknown[][]).flat();
+    expect(cells.some((cell) => typeof cell === "number" && cell > from)).toBe(true);
   });
 
   it("a column is answered whole, a bad row in words", () => {

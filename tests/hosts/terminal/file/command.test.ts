@@ -12,14 +12,14 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
-import { run, type Work } from "../../../../src/hosts/terminal/file/command";
+import { run, withEngine, type Work } from "../../../../src/hosts/terminal/file/command";
 import { recalculated } from "../../../../src/hosts/terminal/file/recalc";
 import { shared } from "../../../../src/hosts/terminal/file/share";
 import { BAD, GOOD } from "./bad-workbooks";
 import { cellXml, partsOf, tiny } from "./tiny";
 
-const SHARE: Work = { name: "share", does: "Shares.", inPlace: false, make: shared };
-const RECALC: Work = { name: "recalc", does: "Recalculates.", inPlace: true, make: recalculated };
+const SHARE: Work = { name: "share", does: "Shares.", inPlace: false, make: withEngine(shared) };
+const RECALC: Work = { name: "recalc", does: "Recalculates.", inPlace: true, make: withEngine(recalculated) };
 const NOON = new Date(2026, 2, 1, 12, 0);
 const ROOT = join(import.meta.dirname, "../../../..");
 
