@@ -43,7 +43,7 @@ export default (env = {}) => {
     // `npm test` checks the types; here they are only taken off.
     module: { rules: [{ test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true } }] },
     performance: false,
-    plugins: [new FilesBeside(address), new OnlineScript(), new OfflineList(), new SizeCheck()],
+    plugins: [new FilesBeside(address), new OnlineScript(address), new OfflineList(), new SizeCheck()],
   };
 };
 
@@ -65,6 +65,10 @@ class FilesBeside {
 
 /** The online sheet lists the functions that a script declares, so they stand round the bundle, not in it. */
 class OnlineScript {
+  constructor(address) {
+    this.address = address;
+  }
+
   apply(compiler) {
     compiler.hooks.thisCompilation.tap("OnlineScript", (compilation) =>
       compilation.hooks.processAssets.tap(
@@ -72,7 +76,7 @@ class OnlineScript {
         () =>
           compilation.updateAsset(
             ONLINE_FILE,
-            (bundle) => new webpack.sources.ConcatSource(onlineHead(), bundle, onlineFunctions()),
+            (bundle) => new webpack.sources.ConcatSource(onlineHead(this.address), bundle, onlineFunctions()),
           ),
       ),
     );

@@ -5,13 +5,14 @@ import { readCatalog } from "../../catalog/read-catalog";
 import { onlineName } from "./name";
 
 /** What stands above the bundle: what the file is, and where it differs from the add-in for Excel. */
-export function onlineHead(): string {
+export function onlineHead(address: string): string {
   const lines = [
     `Bole ${about.version} for Google Sheets: every worksheet function of the add-in for Excel, as custom functions.`,
     "This file is made by npm run build; do not change it by hand. Licence: MIT.",
     "",
     "To use it: in the spreadsheet choose Extensions, Apps Script, paste the whole file over what stands there, save it",
     'and go back to the sheet. There =BOLE_LOGSCALE(24, 12, "Doyle") answers what =BOLE.LOGSCALE answers in Excel.',
+    `What each function takes and where its formula is from: ${address}/reference/index.html`,
     "",
     "No function is left out. What is left out, since a custom function can only answer values:",
     "- the pane: its search, its forms, its ready sheets and the end view of a cut plan as a picture;",
