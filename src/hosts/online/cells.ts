@@ -1,5 +1,6 @@
 import { contentOf } from "../../cells/cell";
 import { isCellError } from "../../cells/error";
+import { isDateSerial } from "../../cells/read";
 import { LEFT_OUT } from "../../functions/registry";
 import { serialOf } from "../../xlsx/serial";
 import { fullRows } from "../full-rows";
@@ -16,8 +17,17 @@ export function cellsGiven(argument: unknown): unknown[][] | undefined {
 
 /** A cell as our readers know it: a day is its number, as in Excel, and an error is no text. */
 function cellGiven(cell: unknown): unknown {
-  if (isDay(cell)) return serialOf(onTheWall(cell));
+  if (isDay(cell)) return dayGiven(serialOf(onTheWall(cell)));
   return typeof cell === "string" ? (errorIn(cell) ?? cell) : cell;
+}
+
+/**
+ * Whoever wants inches refuses a day of these years and says why. A time of day, which is a number below 1, or a day of
+ * another age would pass for a size, so it is handed over in words, which nobody takes for one.
+ */
+function dayGiven(serial: number): number | string {
+  if (isDateSerial(serial)) return serial;
+  return serial >= 0 && serial < 1 ? "a time of day" : "a day before 1930 or after 2050";
 }
 
 /** The day may come from another realm of the script's engine, where it is of no class that is known here. */

@@ -65,6 +65,12 @@ describe("the cells that it hands over", () => {
     ]);
   });
 
+  it("a time, or a day of another age, is refused and not taken for a size", () => {
+    const refused = (what: string) => new RegExp(`^#VALUE!: (?:thickness|text): wanted .* got "${what}"$`);
+    expect(call("BOLE_KERFLOSS", new Date(1899, 11, 30, 8, 6), 0.125)).toMatch(refused("a time of day"));
+    expect(call("BOLE_KERFLOSS", day(1925, 3, 1), 0.125)).toMatch(refused("a day before 1930 or after 2050"));
+  });
+
   it("days where days are wanted count as their numbers", () => {
     const { name, given } = literalCall(
       readCatalog()

@@ -34,6 +34,9 @@ const WAYS = {
 const RULES = ["formula", "formula1", "formula2"];
 const COLUMNS = ["calculatedColumnFormula", "totalsRowFormula"];
 
+/** Functions that look for an error. */
+const CATCHES_ERRORS = /\b(?:IFERROR|IFNA|ISERROR|ISERR|ISNA|AGGREGATE)\(/i;
+
 interface Place {
   sheet: string;
   row: number;
@@ -50,6 +53,7 @@ interface Found {
   unknown: Set<string>;
   stuck: Place[];
   spills: Place[];
+  catching: Place[];
   laterRules: Set<string>;
 }
 
@@ -69,7 +73,7 @@ function spelledFor(host: Host, bytes: Uint8Array, at: Date): Unread {
   const found: Found = {
     spell: (formula) => WAYS[host].spell(ADD_IN, formula, (name) => Object.hasOwn(registry, name)),
     ...{ calls: 0, sheets: new Set(), elsewhere: 0 },
-    ...{ unknown: new Set(), stuck: [], spills: [], laterRules: new Set() },
+    ...{ unknown: new Set(), stuck: [], spills: [], catching: [], laterRules: new Set() },
   };
   const cells = new Map(sheets.map((sheet) => [sheet.part, spellSheet(workbook, sheet, found)]));
   spellElements(workbook, workbook.part, ["definedName"], found);
@@ -107,6 +111,7 @@ function spellSheet({ file }: WorkbookParts, sheet: SheetPart, found: Found): Se
     if (spelled.stuck) found.stuck.push(place);
     if (/ANCHORARRAY\(/i.test(stored)) found.spills.push(place);
     if (spelled.calls === 0) continue;
+    if (CATCHES_ERRORS.test(stored)) found.catching.push(place);
     found.calls += spelled.calls;
     found.sheets.add(sheet.name);
     const { start, end, text } = cell.formula!;
@@ -150,13 +155,16 @@ function lookedAt(formula: string, found: Found): Respelled {
 }
 
 /** What was found and left as it is, and why. */
-function leftSentences(host: Host, { unknown, stuck, spills, laterRules }: Found): string[] {
+function leftSentences(host: Host, { unknown, stuck, spills, catching, laterRules }: Found): string[] {
   const sentences = [
     unknown.size > 0 && `left as found, since Bole has no such function: ${few([...unknown])}`,
     stuck.length > 0 &&
       `${counted(stuck.length, "formula")} left as found, since Excel reads no ARRAYFORMULA and no range without an end: ${places(stuck)}`,
     laterRules.size > 0 &&
       `rules of the newer kind, which look at other sheets, left as found on ${few([...laterRules])}: they ask BOLE for nothing there`,
+    host === "online" &&
+      catching.length > 0 &&
+      `${counted(catching.length, "formula")} that ask BOLE within IFERROR or the like do not see a refusal there, where it is text: ${places(catching)}`,
     host === "online" &&
       spills.length > 0 &&
       `${counted(spills.length, "formula")} that point at a spilled answer with # left as found, which the online sheet does not have: ${places(spills)}`,
