@@ -8,7 +8,7 @@ const { DEVELOPMENT_ADDRESS } = await tsImport("./src/catalog/address.ts", impor
 const { checkedAddress } = await tsImport("./manifest/manifest.ts", import.meta.url);
 const { filesBeside } = await tsImport("./src/hosts/excel/files.ts", import.meta.url);
 const { ONLINE_FILE } = await tsImport("./src/hosts/online/name.ts", import.meta.url);
-const { onlineFunctions, onlineHead } = await tsImport("./src/hosts/online/script.ts", import.meta.url);
+const { onlineScript } = await tsImport("./src/hosts/online/script.ts", import.meta.url);
 const { offlineList, workerWith } = await tsImport("./src/hosts/excel/offline/list.ts", import.meta.url);
 const { WORKER } = await tsImport("./src/hosts/excel/offline/name.ts", import.meta.url);
 
@@ -63,7 +63,7 @@ class FilesBeside {
   }
 }
 
-/** The online sheet lists the functions that a script declares, so they stand round the bundle, not in it. */
+/** Makes the online sheet's script of its bundle. */
 class OnlineScript {
   constructor(address) {
     this.address = address;
@@ -76,7 +76,7 @@ class OnlineScript {
         () =>
           compilation.updateAsset(
             ONLINE_FILE,
-            (bundle) => new webpack.sources.ConcatSource(onlineHead(this.address), bundle, onlineFunctions()),
+            (bundle) => new webpack.sources.RawSource(onlineScript(String(bundle.source()), this.address)),
           ),
       ),
     );

@@ -1,11 +1,23 @@
+import ts from "typescript";
 import about from "../../../package.json";
 import type { Entry, Param } from "../../catalog/entry";
 import { argumentText } from "../../catalog/printing/argument-text";
 import { readCatalog } from "../../catalog/read-catalog";
 import { onlineName } from "./name";
 
-/** What stands above the bundle: what the file is, and where it differs from the add-in for Excel. */
-export function onlineHead(address: string): string {
+/**
+ * The whole script: the bundle with its head above it and the functions below. The host lists the functions that a script
+ * declares, so they stand outside the bundle. Its documents promise modern ECMAScript and do not say of which year: that of
+ * 2019 asks little of it, and beside it only the whole numbers of any length (10n) with which money is rounded.
+ */
+export function onlineScript(bundle: string, address: string): string {
+  const compilerOptions = { target: ts.ScriptTarget.ES2019, module: ts.ModuleKind.None };
+  const plain = ts.transpileModule(bundle, { fileName: "bundle.js", compilerOptions }).outputText;
+  return head(address) + plain + `\n${readCatalog().map(declaration).join("\n")}`;
+}
+
+/** What the file is, and where it differs from the add-in for Excel. */
+function head(address: string): string {
   const lines = [
     `Bole ${about.version} for Google Sheets: every worksheet function of the add-in for Excel, as custom functions.`,
     "This file is made by npm run build; do not change it by hand. Licence: MIT.",
@@ -25,11 +37,7 @@ export function onlineHead(address: string): string {
   return `/*\n${lines.map((line) => ` * ${line}`.trimEnd()).join("\n")}\n */\n`;
 }
 
-/** The declarations that the host lists, each under the comment that its autocomplete shows. */
-export function onlineFunctions(): string {
-  return `\n${readCatalog().map(declaration).join("\n")}`;
-}
-
+/** A function under the comment that the host's autocomplete shows. */
 function declaration({ name, summary, params, returns }: Entry): string {
   const comment = [
     summary,

@@ -2,14 +2,35 @@ import ts from "typescript";
 
 /** Every name that a script uses as a value and declares nowhere: what it expects of its surroundings. */
 export function namesFromOutside(script: string): string[] {
-  const tree = ts.createSourceFile("script.js", script, ts.ScriptTarget.Latest, true, ts.ScriptKind.JS);
   const [declared, used] = [new Set<string>(), new Set<string>()];
-  const visit = (node: ts.Node): void => {
+  eachNode(script, (node) => {
     if (ts.isIdentifier(node)) (isDeclaredHere(node) ? declared : isValue(node) ? used : undefined)?.add(node.text);
+  });
+  return [...used].filter((name) => !declared.has(name)).sort();
+}
+
+const SINCE_2019 = [
+  ts.SyntaxKind.QuestionDotToken,
+  ts.SyntaxKind.QuestionQuestionToken,
+  ts.SyntaxKind.QuestionQuestionEqualsToken,
+  ts.SyntaxKind.BarBarEqualsToken,
+  ts.SyntaxKind.AmpersandAmpersandEqualsToken,
+  ts.SyntaxKind.PropertyDeclaration,
+];
+
+/** How often a script is written in a way that the language did not have in 2019; whole numbers of any length do not count. */
+export function youngerThan2019(script: string): number {
+  let count = 0;
+  eachNode(script, ({ kind }) => void (count += SINCE_2019.includes(kind) ? 1 : 0));
+  return count;
+}
+
+function eachNode(script: string, look: (node: ts.Node) => void): void {
+  const visit = (node: ts.Node): void => {
+    look(node);
     ts.forEachChild(node, visit);
   };
-  visit(tree);
-  return [...used].filter((name) => !declared.has(name)).sort();
+  visit(ts.createSourceFile("script.js", script, ts.ScriptTarget.Latest, true, ts.ScriptKind.JS));
 }
 
 function isDeclaredHere(name: ts.Identifier): boolean {

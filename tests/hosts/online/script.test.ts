@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readCatalog } from "../../../src/catalog/read-catalog";
 import { registry } from "../../../src/functions/registry";
-import { namesFromOutside } from "./names-used";
+import { namesFromOutside, youngerThan2019 } from "./names-used";
 import { declared, notOfTheLanguage, ownGlobals, script } from "./online-sheet";
 
 /** The comment that stands right above a function's declaration. */
@@ -40,6 +40,11 @@ describe("the script for the online sheet", () => {
     expect(outside).toContain("Math");
     const known = (name: string) => name === "arguments" || ownGlobals.has(name);
     expect(outside.filter((name) => !known(name) || notOfTheLanguage.includes(name))).toEqual([]);
+  });
+
+  it("is written in the language of 2019", () => {
+    expect(youngerThan2019("class A { b = c?.d ?? 1 }; e ??= 1;")).toBe(4);
+    expect(youngerThan2019(script)).toBe(0);
   });
 
   it("would be found out if it asked for more", () => {
