@@ -7,6 +7,8 @@ const root = fileURLToPath(new URL(".", import.meta.url));
 const { DEVELOPMENT_ADDRESS } = await tsImport("./src/catalog/address.ts", import.meta.url);
 const { checkedAddress } = await tsImport("./manifest/manifest.ts", import.meta.url);
 const { filesBeside } = await tsImport("./src/hosts/excel/files.ts", import.meta.url);
+const { ONLINE_FILE } = await tsImport("./src/hosts/online/name.ts", import.meta.url);
+const { onlineScript } = await tsImport("./src/hosts/online/script.ts", import.meta.url);
 const { offlineList, workerWith } = await tsImport("./src/hosts/excel/offline/list.ts", import.meta.url);
 const { WORKER } = await tsImport("./src/hosts/excel/offline/name.ts", import.meta.url);
 
@@ -26,6 +28,11 @@ export default (env = {}) => {
       functions: `${root}src/hosts/excel/runtime.ts`,
       taskpane: { import: `${root}src/hosts/excel/taskpane/taskpane.ts`, dependOn: "functions" },
       index: `${root}src/hosts/excel/site/index.ts`,
+      online: {
+        import: `${root}src/hosts/online/runtime.ts`,
+        filename: ONLINE_FILE,
+        library: { type: "var", name: "Bole" },
+      },
       // A developer wants each change at once, so the development server keeps nothing.
       ...(env.offline !== false && {
         offline: { import: `${root}src/hosts/excel/offline/worker.ts`, filename: WORKER },
@@ -36,7 +43,7 @@ export default (env = {}) => {
     // `npm test` checks the types; here they are only taken off.
     module: { rules: [{ test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true } }] },
     performance: false,
-    plugins: [new FilesBeside(address), new OfflineList(), new SizeCheck()],
+    plugins: [new FilesBeside(address), new OnlineScript(address), new OfflineList(), new SizeCheck()],
   };
 };
 
@@ -52,6 +59,26 @@ class FilesBeside {
         for (const [name, content] of Object.entries(await filesBeside(this.address)))
           compilation.emitAsset(name, new webpack.sources.RawSource(content), LEFT_AS_IT_IS);
       }),
+    );
+  }
+}
+
+/** Makes the online sheet's script of its bundle. */
+class OnlineScript {
+  constructor(address) {
+    this.address = address;
+  }
+
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("OnlineScript", (compilation) =>
+      compilation.hooks.processAssets.tap(
+        { name: "OnlineScript", stage: webpack.Compilation.PROCESS_ASSETS_STAGE_OPTIMIZE_INLINE },
+        () =>
+          compilation.updateAsset(
+            ONLINE_FILE,
+            (bundle) => new webpack.sources.RawSource(onlineScript(String(bundle.source()), this.address)),
+          ),
+      ),
     );
   }
 }

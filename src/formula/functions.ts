@@ -36,8 +36,13 @@ export function inCapitals(addIn: string, formula: string): string {
 export function withStoredFunctions(addIn: string, formula: string): string {
   return rewritten(formula, (token) => {
     const name = token.text.includes(".") ? functionOf(addIn, token) : undefined;
-    return name ? `_xldudf_${addIn}_${name}` : token.text;
+    return name ? storedFunction(addIn, name) : token.text;
   });
+}
+
+/** `EMC` of an add-in as the file stores it: `_xldudf_BOLE_EMC`. */
+export function storedFunction(addIn: string, name: string): string {
+  return `_xldudf_${addIn}_${name}`;
 }
 
 /** `_xldudf_BOLE_EMC` as a person types it. */
@@ -65,7 +70,8 @@ export function withCalls(
   return parts.join("");
 }
 
-function functionOf(addIn: string, token: Token): string | undefined {
+/** The function of an add-in that a word of a formula names, typed or stored; in capitals, without the add-in's name. */
+export function functionOf(addIn: string, token: Token): string | undefined {
   if (!isName(token)) return undefined;
   const typed = typedFunction(token.text).toUpperCase();
   return /^[A-Z0-9]+$/.test(typed.slice(addIn.length + 1)) && typed.startsWith(`${addIn}.`)

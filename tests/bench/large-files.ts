@@ -1,13 +1,18 @@
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { unzipSync, zipSync } from "fflate";
-import { startEngine } from "../../src/engine/engine";
+import { startEngine, type Engine } from "../../src/engine/engine";
+import { converted } from "../../src/hosts/terminal/file/convert";
 import { recalculated } from "../../src/hosts/terminal/file/recalc";
 import { shared } from "../../src/hosts/terminal/file/share";
 import { LARGE } from "./large-workbooks";
 
-/** What recalc and share cost with large workbooks, each in a process of its own, beside unpacking and packing the same file. */
-const WORK = { recalc: recalculated, share: shared };
+/** What recalc, share and convert cost with large workbooks, each in a process of its own, beside unpacking and packing the same file. */
+const WORK = {
+  recalc: recalculated,
+  share: shared,
+  convert: (bytes: Uint8Array, _engine: Engine, at: Date) => converted(bytes, at, "online"),
+};
 const AT = new Date("2026-03-01T14:05:00Z");
 const KILOBYTES_IN_MEGABYTE = 1024;
 const own = fileURLToPath(import.meta.url);

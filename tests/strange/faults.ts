@@ -1,6 +1,7 @@
 import { unzipSync } from "fflate";
 import { SaxesParser } from "saxes";
 import type { Engine } from "../../src/engine/engine";
+import { converted } from "../../src/hosts/terminal/file/convert";
 import { recalculated } from "../../src/hosts/terminal/file/recalc";
 import { shared } from "../../src/hosts/terminal/file/share";
 import { SHEET, strangeWorkbook, type Habits } from "./workbook";
@@ -9,7 +10,7 @@ const AT = new Date("2026-03-01T14:05:00Z");
 /** The parts of a shared copy that may say more than before; all others are the same, byte for byte. */
 const MAY_GROW = new Set(["[Content_Types].xml", "xl/workbook.xml", "xl/_rels/workbook.xml.rels", SHEET]);
 
-/** What is wrong with a workbook of such habits after `recalc` and `share`; nothing where all is well. */
+/** What is wrong with a workbook of such habits after `recalc`, `share` and `convert`; nothing where all is well. */
 export async function faultOf(habits: Habits, engine: Engine): Promise<string | undefined> {
   const before = strangeWorkbook(habits);
   try {
@@ -18,11 +19,28 @@ export async function faultOf(habits: Habits, engine: Engine): Promise<string | 
       partFault(before, fresh.bytes, new Set([SHEET]), false) ??
       partFault(before, copy.bytes, MAY_GROW, true) ??
       cellFault(before, fresh.bytes, habits, false) ??
-      cellFault(before, copy.bytes, habits, true)
+      cellFault(before, copy.bytes, habits, true) ??
+      (await wayFault(before))
     );
   } catch (fault) {
     return `refused: ${(fault as Error).message}`;
   }
+}
+
+/** Spelled for the online sheet, a workbook says the same but for the functions' names; and back, the very same. */
+async function wayFault(before: Uint8Array): Promise<string | undefined> {
+  const there = await converted(before, AT, "online");
+  const back = await converted(there.bytes, AT, "excel");
+  const says = (bytes: Uint8Array) => {
+    const { cells, behind } = read(bytes);
+    return JSON.stringify([[...cells], behind]);
+  };
+  const moved =
+    partFault(before, there.bytes, new Set([SHEET]), false) ?? partFault(before, back.bytes, new Set([SHEET]), false);
+  if (moved) return moved;
+  if (says(there.bytes) !== says(before).replace(/_xldudf_BOLE_/gi, "BOLE_"))
+    return "for the online sheet it says more or less";
+  return says(back.bytes) === says(before) ? undefined : "back from the online sheet it says more or less";
 }
 
 function partFault(before: Uint8Array, after: Uint8Array, may: ReadonlySet<string>, mayHaveMore: boolean) {

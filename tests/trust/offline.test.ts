@@ -11,7 +11,7 @@ const addIn = offlineAddIn();
 /** The first page and what only Excel, the host or a person's disk asks for. */
 const NOT_KEPT = [
   ...["_headers", "manifest.xml", "offline.js", "licences.txt", "install-windows.ps1", "install-mac.sh"],
-  ...["index.html", "index.css", "index.js", "end-view.svg"],
+  ...["bole-online.gs", "index.html", "index.css", "index.js", "end-view.svg"],
 ];
 
 const titled = (title: string) => ({

@@ -1,22 +1,15 @@
 import { isCellError, type CellError } from "../../cells/error";
+import { fullRows } from "../full-rows";
 
 /**
- * An answer of ours as Excel takes it: full rows of equal length, an error as Excel's own. Excel shows an empty place
- * as 0, so a hole in an answer becomes empty text. An answer that is one error is thrown, as Microsoft documents it: as
- * an array of one it would count as an answer that went well. In a spilled answer a bad row holds its own error.
+ * An answer of ours as Excel takes it, an error as Excel's own. An answer that is one error is thrown, as Microsoft
+ * documents it: as an array of one it would count as an answer that went well. In a spilled answer a bad row holds its
+ * own error.
  */
 export function excelAnswer(answer: unknown[][]): unknown[][] {
   const only = answer.length === 1 && answer[0]?.length === 1 ? answer[0][0] : undefined;
   if (isCellError(only)) throw excelError(only);
-  // Not Math.max(...lengths): a call takes no million arguments, and a sheet has a million rows.
-  const width = answer.reduce((widest, row) => Math.max(widest, row.length), 1);
-  const rows = answer.length === 0 ? [[]] : answer;
-  return rows.map((row) => Array.from({ length: width }, (_, column) => excelCell(row[column])));
-}
-
-function excelCell(cell: unknown): unknown {
-  if (cell === undefined || cell === null) return "";
-  return isCellError(cell) ? excelError(cell) : cell;
+  return fullRows(answer, (cell) => (isCellError(cell) ? excelError(cell) : cell));
 }
 
 /**

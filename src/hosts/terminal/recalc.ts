@@ -1,7 +1,7 @@
 /* Fresh values for a workbook that holds BOLE formulas: npm run --silent recalc -- in.xlsx out.xlsx */
-import { run } from "./file/command";
+import { run, withEngine } from "./file/command";
 import { recalculated } from "./file/recalc";
 
 const does = "Calculates the BOLE formulas of a workbook and what leans on them, and writes the new values.";
-const work = { name: "recalc", does, inPlace: true, make: recalculated };
+const work = { name: "recalc", does, inPlace: true, make: withEngine(recalculated) };
 process.exitCode = await run(work, process.argv.slice(2), new Date());

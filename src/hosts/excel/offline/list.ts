@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { ONLINE_FILE } from "../../online/name";
 import { WORKER } from "./name";
 
 /** What the worker keeps: each file of the built folder with the hash of its content. */
@@ -12,7 +13,15 @@ export interface OfflineList {
 const FIRST_PAGE = ["index.html", "index.css", "index.js", "end-view.svg"];
 
 /** Files that the browser keeps by itself, or that only Excel, the host or a person's disk asks for. */
-const ASKED_BY_OTHERS = [WORKER, "_headers", "manifest.xml", "licences.txt", "install-windows.ps1", "install-mac.sh"];
+const ASKED_BY_OTHERS = [
+  WORKER,
+  "_headers",
+  "manifest.xml",
+  "licences.txt",
+  "install-windows.ps1",
+  "install-mac.sh",
+  ONLINE_FILE,
+];
 
 /** What needs a network to be of any use is not kept for a time without one. */
 const NOT_KEPT = new Set([...FIRST_PAGE, ...ASKED_BY_OTHERS]);

@@ -1,7 +1,8 @@
 import { fixedRangeOf, type Block } from "../../../formula/addresses";
 import { withFixedSpills } from "../../../formula/typed";
 import { keyOf } from "./workbook";
-import { elements, escaped, patched, unescaped, type Patch } from "../../../xlsx/xml";
+import { formulaPatches } from "../../../xlsx/formula-elements";
+import { patched } from "../../../xlsx/xml";
 
 /** `D1#` of a cell that no longer spills becomes the cells that its last answer filled. */
 export function withFixedSpillsOf(formula: string, home: string, blocks: ReadonlyMap<string, Block>): string {
@@ -19,12 +20,6 @@ export function withFixedSpillsIn(
   blocks: ReadonlyMap<string, Block>,
 ): { xml: string; count: number } {
   if (blocks.size === 0 || !xml.includes("ANCHORARRAY")) return { xml, count: 0 };
-  const patches = names
-    .flatMap((name) => elements(xml, name))
-    .flatMap(({ inside, insideStart }): Patch[] => {
-      const before = unescaped(inside);
-      const after = withFixedSpillsOf(before, home, blocks);
-      return after === before ? [] : [{ start: insideStart, end: insideStart + inside.length, text: escaped(after) }];
-    });
+  const patches = formulaPatches(xml, names, (formula) => withFixedSpillsOf(formula, home, blocks));
   return { xml: patched(xml, patches), count: patches.length };
 }

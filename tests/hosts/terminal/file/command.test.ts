@@ -12,14 +12,17 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
-import { run, type Work } from "../../../../src/hosts/terminal/file/command";
+import { run, withEngine, type Work } from "../../../../src/hosts/terminal/file/command";
+import { converted, HOSTS } from "../../../../src/hosts/terminal/file/convert";
 import { recalculated } from "../../../../src/hosts/terminal/file/recalc";
 import { shared } from "../../../../src/hosts/terminal/file/share";
 import { BAD, GOOD } from "./bad-workbooks";
 import { cellXml, partsOf, tiny } from "./tiny";
 
-const SHARE: Work = { name: "share", does: "Shares.", inPlace: false, make: shared };
-const RECALC: Work = { name: "recalc", does: "Recalculates.", inPlace: true, make: recalculated };
+const SHARE: Work = { name: "share", does: "Shares.", inPlace: false, make: withEngine(shared) };
+const RECALC: Work = { name: "recalc", does: "Recalculates.", inPlace: true, make: withEngine(recalculated) };
+const choice = { option: "--for", words: HOSTS };
+const CONVERT: Work = { name: "convert", does: "Converts.", inPlace: true, choice, make: converted };
 const NOON = new Date(2026, 2, 1, 12, 0);
 const ROOT = join(import.meta.dirname, "../../../..");
 
@@ -85,6 +88,31 @@ describe("the commands", () => {
     expect(seen.err).toContain("Use: npm run --silent share -- in.xlsx out.xlsx");
   });
 
+  it.each([
+    [["--for", "sheets"], '--for wants online or excel, not "sheets"'],
+    [["--for=sheets"], '--for wants online or excel, not "sheets"'],
+    [["--for"], '--for wants online or excel, not ""'],
+    [[], "--for wants online or excel, and was not given"],
+  ])("that want a choice answer 2 to %j and say how", async (words, complaint) => {
+    const seen = await command(CONVERT, "a.xlsx", "b.xlsx", ...words);
+    expect(seen.code).toBe(2);
+    expect(seen.err).toContain(complaint);
+    expect(seen.err).toContain("Use: npm run --silent convert -- in.xlsx out.xlsx --for online|excel");
+    expect((await command(SHARE, "a.xlsx", "b.xlsx", ...words)).err).not.toContain("--for wants");
+  });
+
+  it("that are given their choice do as it says, in place when asked", async () => {
+    const from = await put("in.xlsx", await tiny(GOOD));
+    const formula = (name: string) => cellXml(partsOf(readFileSync(path(name)))["xl/worksheets/sheet1.xml"]!, "A1");
+    expect(await command(CONVERT, from, path("out.xlsx"), "--for", "online")).toMatchObject({ code: 0, err: "" });
+    expect(formula("out.xlsx")).toContain("<f>BOLE_BOARDFEET(1,12,2)</f>");
+    expect(await command(CONVERT, path("out.xlsx"), path("out.xlsx"), "--for=excel")).toMatchObject({ code: 1 });
+    expect(await command(CONVERT, path("out.xlsx"), path("out.xlsx"), "--for=excel", "--overwrite")).toMatchObject({
+      code: 0,
+    });
+    expect(formula("out.xlsx")).toContain("<f>_xldudf_BOLE_BOARDFEET(1,12,2)</f>");
+  });
+
   it("answer the same as programs of their own", async () => {
     const from = await put("in.xlsx", await tiny(GOOD));
     const start = (name: string, ...words: string[]) =>
@@ -99,6 +127,9 @@ describe("the commands", () => {
     expect([again.status, again.stdout]).toEqual([1, ""]);
     expect(again.stderr).toMatch(/^[^\n]*out\.xlsx is there already[^\n]*\n$/);
     expect(start("recalc").status).toBe(2);
+    const converted = start("convert", from, path("online.xlsx"), "--for", "online");
+    expect([converted.status, converted.stderr]).toEqual([0, ""]);
+    expect(converted.stdout).toMatch(/^Wrote [^\n]*: 1 call of BOLE functions [^\n]*\n$/);
   });
 });
 

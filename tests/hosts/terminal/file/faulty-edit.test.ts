@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { run } from "../../../../src/hosts/terminal/file/command";
+import { run, withEngine } from "../../../../src/hosts/terminal/file/command";
 import { recalculated } from "../../../../src/hosts/terminal/file/recalc";
 import { shared } from "../../../../src/hosts/terminal/file/share";
 import type * as SheetEdit from "../../../../src/xlsx/sheet-edit";
@@ -42,8 +42,8 @@ describe.each([
   ["writes a sheet that is cut off", (xml: string) => xml.slice(0, -20)],
 ])("an edit that %s", (_, wrong) => {
   it.each([
-    { name: "recalc", make: recalculated, inPlace: true },
-    { name: "share", make: shared, inPlace: false },
+    { name: "recalc", make: withEngine(recalculated), inPlace: true },
+    { name: "share", make: withEngine(shared), inPlace: false },
   ])("is refused by $name in one line, and nothing is written", async ({ name, make, inPlace }) => {
     const folder = mkdtempSync(join(tmpdir(), "bole-"));
     const [from, to] = [join(folder, "in.xlsx"), join(folder, "out.xlsx")];
