@@ -1,5 +1,5 @@
 import { contentOf } from "../../cells/cell";
-import { isCellError } from "../../cells/error";
+import { isCellError, type CellError } from "../../cells/error";
 import { isDateSerial } from "../../cells/read";
 import { LEFT_OUT } from "../../functions/registry";
 import { serialOf } from "../../xlsx/serial";
@@ -53,10 +53,18 @@ function errorIn(text: string): object | undefined {
 }
 
 /**
- * An answer as the online sheet takes it: one value bare, several as full rows. A function there has no way to put an
- * error into one cell of many, and one that throws loses all its rows; so an error is text that begins with its code.
+ * An answer as the online sheet takes it: one value bare, several as full rows. A refusal that is the whole answer is
+ * thrown, so that the cell is an error and no total passes over it. Among several values one that throws would lose all
+ * the others, so there a refusal is text that begins with the code of the error.
  */
 export function onlineAnswer(answer: unknown[][]): unknown {
-  const rows = fullRows(answer, (cell) => (isCellError(cell) ? `${cell.error}: ${cell.message}` : cell));
-  return rows.length === 1 && rows[0]!.length === 1 ? rows[0]![0] : rows;
+  const rows = fullRows(answer, (cell) => (isCellError(cell) ? refusalText(cell) : cell));
+  if (rows.length !== 1 || rows[0]!.length !== 1) return rows;
+  const [[whole]] = answer as [[unknown]];
+  if (isCellError(whole)) throw new Error(refusalText(whole));
+  return rows[0]![0];
+}
+
+function refusalText({ error, message }: CellError): string {
+  return `${error}: ${message}`;
 }

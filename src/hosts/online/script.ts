@@ -28,9 +28,9 @@ function head(address: string): string {
     "",
     "No function is left out. What is left out, since a custom function can only answer values:",
     "- the pane: its search, its forms, its ready sheets and the end view of a cut plan as a picture;",
-    "- errors of the sheet's own: a refusal is text that begins with #N/A or #VALUE! and goes on with the reason, because",
-    "  a function that throws would lose every row of a column. Another BOLE function takes such a text for the error it",
-    '  is; SUM passes over it and IFERROR does not see it. =COUNTIF(E2:E41, "#*") counts them in a column.',
+    "- errors by their kind: a refusal that is a formula's whole answer is #ERROR! with the reason behind it. In a formula",
+    "  that answers a column, where an error would lose every row, it is text that begins with #N/A or #VALUE!. Another BOLE",
+    '  function takes such a text for the error it is; SUM passes over it. =COUNTIF(E2:E41, "#*") counts them.',
     "",
     "Days are read in the script's time zone (Project Settings): let it be the spreadsheet's.",
   ];

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readCatalog } from "../../../src/catalog/read-catalog";
 import { serialOf } from "../../../src/xlsx/serial";
 import { answerTo, literalCall } from "../../functions/literal-call";
-import { call, day } from "./online-sheet";
+import { asked, call, day } from "./online-sheet";
 
 /** A grid as that host hands it over: one cell bare, a blank cell as empty text. */
 function asHanded(cells: unknown[][]): unknown {
@@ -107,6 +107,12 @@ describe("the cells that it hands over", () => {
       [0.125 / 1.125],
     ]);
     expect(call("BOLE_KERFLOSS", "#4 oak", 0.125)).toMatch(/^#VALUE!: thickness: wanted .* got "#4 oak"$/);
+  });
+
+  it("a refusal that is the whole answer is an error of the cell, so that no total passes over it", () => {
+    expect(() => asked("BOLE_LOGSCALE", 3, 12, "Doyle")).toThrow(/^#N\/A: /);
+    expect(() => asked("BOLE_LOGSCALE", [["a log"]], 12, "Doyle")).toThrow(/^#VALUE!: diameter: /);
+    expect(asked("BOLE_LOGSCALE", [[3], [24]], 12, "Doyle")).toEqual([[expect.stringMatching(/^#N\/A: /)], [300]]);
   });
 
   it("more arguments than a function takes are refused, not dropped", () => {

@@ -22,11 +22,20 @@ export function declared(): string[] {
   );
 }
 
-/** What a function answers to arguments as that host hands them over. */
-export function call(name: string, ...given: unknown[]): unknown {
+/** What a function answers to arguments as that host hands them over; it throws what the function throws. */
+export function asked(name: string, ...given: unknown[]): unknown {
   const answer = (runInContext(name, world) as (...given: unknown[]) => unknown)(...given);
   // The script's lists are of its own world; here they are compared with ours.
   return answer === undefined ? undefined : (JSON.parse(JSON.stringify(answer)) as unknown);
+}
+
+/** What a person reads of an answer: that host tells the message of what was thrown. */
+export function call(name: string, ...given: unknown[]): unknown {
+  try {
+    return asked(name, ...given);
+  } catch (thrown) {
+    return (thrown as Error).message;
+  }
 }
 
 /** A day as that host's own clock makes it. */

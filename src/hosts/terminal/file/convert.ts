@@ -164,7 +164,7 @@ function leftSentences(host: Host, { unknown, stuck, spills, catching, laterRule
       `rules of the newer kind, which look at other sheets, left as found on ${few([...laterRules])}: they ask BOLE for nothing there`,
     host === "online" &&
       catching.length > 0 &&
-      `${counted(catching.length, "formula")} that ask BOLE within IFERROR or the like do not see a refusal there, where it is text: ${places(catching)}`,
+      `${counted(catching.length, "formula")} that ask BOLE within IFERROR or the like do not see a refusal among several answers there, where it is text: ${places(catching)}`,
     host === "online" &&
       spills.length > 0 &&
       `${counted(spills.length, "formula")} that point at a spilled answer with # left as found, which the online sheet does not have: ${places(spills)}`,
