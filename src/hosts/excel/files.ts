@@ -6,6 +6,7 @@ import { functionsJson } from "../../catalog/printing/functions-json";
 import { readCatalog } from "../../catalog/read-catalog";
 import { planDrawing } from "../../functions/plan-drawing";
 import { installScripts } from "./install/scripts";
+import { sampleShown } from "./site/sample-shown";
 
 const HERE = fileURLToPath(new URL(".", import.meta.url));
 const PACKAGES = fileURLToPath(new URL("../../../node_modules/", import.meta.url));
@@ -22,7 +23,7 @@ export async function filesBeside(address: string): Promise<Record<string, strin
   return {
     "manifest.xml": manifestFor(address, about.version),
     "functions.json": functionsJson(readCatalog(), address),
-    "index.html": readFileSync(`${HERE}site/index.html`),
+    "index.html": firstPage(),
     "index.css": readFileSync(`${HERE}site/index.css`),
     "end-view.svg": endView(),
     "taskpane.html": readFileSync(`${HERE}taskpane/taskpane.html`),
@@ -38,6 +39,12 @@ export async function filesBeside(address: string): Promise<Record<string, strin
     ...assets("icons/", /\.png$/),
     ...assets("reference/", /./),
   };
+}
+
+/** The first page with pieces of the sample in their place. */
+function firstPage(): string {
+  const page = readFileSync(`${HERE}site/index.html`, "utf8");
+  return page.replace("<!-- pieces of the sample -->", sampleShown(readFileSync(`${ASSETS}bole-sample-values.xlsx`)));
 }
 
 /** The picture on the first page: the plan that its words speak of. */

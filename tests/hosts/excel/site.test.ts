@@ -39,6 +39,14 @@ describe("the page at the add-in's address", () => {
     }
   });
 
+  it("shows pieces of the sample as they stand in the workbook beside it", async () => {
+    const [logs, passes] = await page.locator(".sheet table").all();
+    expect(await page.getByRole("group", { name: "All data invented" }).count()).toBe(2);
+    expect(await logs!.locator("tbody tr").count()).toBe(6);
+    expect(await logs!.locator("tbody tr").first().innerText()).toMatch(/^L01\tblack walnut\t10'6"\t25\.25\t286\t/);
+    expect(await passes!.locator("tbody tr").first().innerText()).toMatch(/^31-7\/16\t☐\t/);
+  });
+
   it("leads only to files that stand beside it", () => {
     const html = readFileSync(join(folder, "index.html"), "utf8");
     const files = [...html.matchAll(/(?:href|src)="([^"]+)"/g)].map(([, file]) => file!);
