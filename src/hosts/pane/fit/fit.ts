@@ -1,7 +1,7 @@
 import type { Entry, Param } from "../../../catalog/entry";
 import { registry, type WorksheetFunction } from "../../../functions/registry";
 import type { HeadedBlock, SheetColumn } from "./block";
-import { readHeading, type ReadHeading } from "./heading-read";
+import { readHeading } from "./heading-read";
 import { isBlankCell } from "./sheet-here";
 import { readIn, unitSaid, withUnit, type UnitSaid } from "./unit-said";
 import { sayingOf, wordWeight } from "./word-weight";
@@ -17,7 +17,7 @@ export interface Fitting {
 export interface Fitted {
   param: Param;
   found?: Fitting;
-  alike: readonly SheetColumn[];
+  alike: readonly Fitting[];
 }
 
 /** Cells that are plenty to tell what a column holds. */
@@ -30,6 +30,8 @@ const ENOUGH_TO_BE_ADDED = 5;
 /** Words alone in a column, nearly all of them known for that argument, count as much as a heading that may mean it. */
 const KNOWN_WORDS = 4;
 const NEARLY_ALL = 0.9;
+
+const MONEY_SIGN = /[$€£]/;
 
 /** What a heading says only in part is worth so much less. */
 const FOR_A_PART = 1.5;
@@ -64,12 +66,14 @@ export function fitted(entry: Entry, block: HeadedBlock): Fitted[] {
     chosen.set(at, one);
     taken.add(one.column);
   }
-  return params.map((param, at) => {
+  return twinsInOrder(params.map((param, at) => fitOf(param, at)));
+
+  function fitOf(param: Param, at: number): Fitted {
     const found = chosen.get(at);
     const rivals = fittings[at]!.filter((one) => found && Math.abs(one.weight - found.weight) < HAIR);
-    const free = rivals.filter((one) => one === found || !taken.has(one.column) || isShared(one, at));
-    return free.length > 1 ? { param, alike: free.map(({ column }) => column) } : { param, alike: [], ...(found && { found }) };
-  });
+    const alike = rivals.filter((one) => one === found || !taken.has(one.column) || isShared(one, at));
+    return alike.length > 1 ? { param, alike } : { param, alike: [], ...(found && { found }) };
+  }
 
   /** Whether a column went to another argument that it fits no better than this one: the two cannot be told apart. */
   function isShared({ column, weight }: Fitting, at: number): boolean {
@@ -78,8 +82,19 @@ export function fitted(entry: Entry, block: HeadedBlock): Fitted[] {
   }
 }
 
+/** pulley1 and pulley2 ask for two of a kind: where just as many columns fit alike, each takes the next one. */
+function twinsInOrder(fits: readonly Fitted[]): Fitted[] {
+  const stem = ({ param }: Fitted) => /^(.*?)\d+$/.exec(param.name)?.[1];
+  return fits.map((fit) => {
+    const twins = stem(fit) === undefined ? [] : fits.filter((other) => stem(other) === stem(fit));
+    const found = fit.alike[twins.indexOf(fit)];
+    return found && twins.every(({ alike }) => alike.length === twins.length) ? { ...fit, found, alike: [] } : fit;
+  });
+}
+
 /** How a column is read for an argument, and how well it fits; nothing where it cannot be read for it. */
 export function fitting(entry: Entry, param: Param, column: SheetColumn): Fitting | undefined {
+  if (MONEY_SIGN.test(column.heading) && param.kind !== "money") return undefined;
   const argument = argumentOf(entry, param);
   const readings = [column.heading, ...column.otherwise].map(readHeading);
   const unit = readings.find((one) => one.unit !== undefined)?.unit;
@@ -89,8 +104,9 @@ export function fitting(entry: Entry, param: Param, column: SheetColumn): Fittin
   const readable = filled.filter((cell) => readIn(argument, withUnit(cell, said)) !== undefined).length;
   if (filled.length > 0 && readable === 0) return undefined;
   const share = filled.length === 0 ? 0 : readable / filled.length;
-  const byWords = weightOfAll(readings.map((reading) => wordWeight(sayingOf(param), reading)));
-  const byUnit = isOnlyUnit(readings[0]!) && unit !== undefined && said.how === "none" && param.kind !== "word" ? 4 : 0;
+  const others = new Set(entry.params.filter((other) => other !== param).map(({ name }) => name));
+  const byWords = weightOfAll(readings.map((reading) => wordWeight(sayingOf(param), reading, others)));
+  const byUnit = readings[0]!.unitAlone && unit !== undefined && said.how === "none" && param.kind !== "word" ? 4 : 0;
   const byContent = param.kind === "word" && filled.length > 0 && share >= NEARLY_ALL ? KNOWN_WORDS : 0;
   const best = byWords < 0 ? byWords : Math.max(byWords, byUnit, byContent);
   return { column, said, weight: best <= 0 ? best : best + share + (unit === undefined ? 0 : 0.5) };
@@ -104,8 +120,4 @@ export function argumentOf(entry: Entry, { name }: Param): WorksheetFunction["ta
 function weightOfAll([whole = 0, ...otherwise]: readonly number[]): number {
   if (whole < 0 || otherwise.some((weight) => weight < 0)) return -1;
   return Math.max(whole, ...otherwise.map((weight) => weight - FOR_A_PART));
-}
-
-function isOnlyUnit({ words, unit }: ReadHeading): boolean {
-  return unit !== undefined && words.length <= 1;
 }

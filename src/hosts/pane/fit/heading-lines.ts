@@ -1,5 +1,6 @@
 import type { Block } from "../../../formula/addresses";
 import type { SheetColumn } from "./block";
+import { readHeading } from "./heading-read";
 import { cellsOn, isData, oneLine, type SheetHere } from "./sheet-here";
 
 /** The headings of a box, column by column, and the rows that they stand in. */
@@ -25,7 +26,8 @@ export function headingLines(box: Block, here: SheetHere): HeadingLines | undefi
     const lines: string[] = [];
     for (let row = firstRow; row <= headingRow; row++) lines.push(oneLine(at(row, column)));
     const last = lines.at(-1)!;
-    spans.forEach((_, line) => (spans[line] = lines[line] || spans[line]!));
+    // A word spans the columns behind it, Diameter over small and large; a unit alone does not.
+    spans.forEach((before, line) => (spans[line] = lines[line] || (readHeading(before).unitAlone ? "" : before)));
     const heading = oneLine(lines.join(" "));
     const spanned = oneLine([...spans, last].join(" "));
     headings.push({ heading, otherwise: [...new Set([last, spanned])].filter((one) => one !== heading && one !== "") });

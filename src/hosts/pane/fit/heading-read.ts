@@ -6,6 +6,8 @@ import { registry } from "../../../functions/registry";
 export interface ReadHeading {
   words: readonly string[];
   unit?: string;
+  /** Whether it says nothing but the unit. */
+  unitAlone?: boolean;
 }
 
 /** The argument whose reader knows every unit of the trade by every spelling. */
@@ -14,8 +16,12 @@ const UNIT = registry["TOUNIT"]!.takes.find(({ name }) => name === "from")!;
 /** Units are written with at most so many words: thousand board feet. */
 const MOST_UNIT_WORDS = 3;
 
+/** Half written out: "board ft" is no ft. */
+const BOARD_FEET = /\b(?:board|bd)s?\.? ?f(?:ee|oo)?t\b/gi;
+
 /** `Len ft`, `Dia (cm)`, `Weight, lb`, `SmallEnd_in`, `Length '` to what they mean and in what. */
-export function readHeading(heading: string): ReadHeading {
+export function readHeading(written: string): ReadHeading {
+  const heading = written.replace(BOARD_FEET, "board feet");
   const inBrackets = [...heading.matchAll(/[([{]([^)\]}]*)[)\]}]/g)].map((found) => found[1]!);
   const outside = heading.replace(/[([{][^)\]}]*[)\]}]?/g, " ");
   const bracketed = inBrackets.map(wholeUnit).find((unit) => unit !== undefined);
@@ -23,14 +29,16 @@ export function readHeading(heading: string): ReadHeading {
   const marked = markedUnit(outside);
   const words = wordsOf(marked ? outside.replace(/["'″′”’]\s*$/, "") : outside);
   const unit = bracketed ?? marked;
-  if (unit !== undefined) return { words: [...words, ...wordsOf(others)], unit };
-  const { left, unit: ending } = endingUnit(words);
-  return { words: [...left, ...wordsOf(others)], ...(ending !== undefined && { unit: ending }) };
+  const { left, unit: ending } = unit === undefined ? endingUnit(words) : { left: words, unit };
+  const all = [...left, ...wordsOf(others)];
+  if (ending === undefined) return { words: all };
+  return { words: all, unit: ending, unitAlone: all.length === 0 || (unit === undefined && left === words) };
 }
 
-/** The words of a heading in small letters: `SmallEnd_in` has three, `Dia1` has two. */
+/** The words of a heading in small letters: `SmallEnd_in` has three, `Dia1` has two, `S.E.` is one. */
 export function wordsOf(text: string): string[] {
   return text
+    .replace(/(?<!\p{L})(\p{L})\.(?=\p{L}(?!\p{L}))/gu, "$1")
     .replace(/(\p{Ll})(\p{Lu})/gu, "$1 $2")
     .toLowerCase()
     .replace(/\b([a-z]{3,})(\d+)\b/g, "$1 $2")

@@ -61,13 +61,20 @@ export function readIn(argument: Argument, cell: unknown): unknown {
   return isCellError(read) ? undefined : read[0];
 }
 
-/** Plain amounts read no unit, but their sentence names theirs: "Board feet tallied", "Price per board foot". */
+/**
+ * Plain amounts read no unit, but their sentence names theirs: "Board feet tallied", "Price per board foot". The longest
+ * spelling counts, for board feet are no feet.
+ */
 function isMeantBy(about: string, unit: string): boolean {
   const words = wordsOf(about);
-  const wanted = unit.replace(/^per /, "");
-  return words.some((_, at) =>
-    [1, 2, 3].some((count) => unitNamed(words.slice(at, at + count).join(" "))?.replace(/^per /, "") === wanted),
-  );
+  for (let at = 0; at < words.length; at++) {
+    const named = [3, 2, 1]
+      .map((count) => ({ count, unit: unitNamed(words.slice(at, at + count).join(" ")) }))
+      .find((one) => one.unit !== undefined);
+    if (named?.unit === unit || named?.unit === `per ${unit}`) return true;
+    at += (named?.count ?? 1) - 1;
+  }
+  return false;
 }
 
 function isBareNumber(text: string): boolean {

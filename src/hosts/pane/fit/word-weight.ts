@@ -12,7 +12,7 @@ const FOR_EACH_STRANGER = 1;
 const MOST_STRANGERS = 3;
 
 /** Words that stand in a heading and change nothing. */
-const PLAIN = new Set([...FILLER, "log", "logs", "piece", "each", "avg", "average", "mean", "no", "pct", "percent"]);
+const PLAIN = new Set([...FILLER, "log", "logs", "piece", "each", "avg", "average", "mean", "no", "pct", "percent", "board", "boards", "est"]);
 
 /** What a heading may say for an argument, in words. */
 export interface Saying {
@@ -39,7 +39,7 @@ function made(name: string, text: string): Saying {
   const numbered = (phrase: string[]) => (number === "" ? phrase : [...phrase, number]);
   return {
     words: [[stem], ...phrases(words)].map(numbered),
-    perhaps: phrases(perhaps).map(numbered),
+    perhaps: [...phrases(perhaps), ...(number === "" ? [] : [[stem], ...phrases(words)])],
     beside: new Set(phrases(beside).flat()),
     never: phrases(never),
     sentence: new Set(wordsOf(text)),
@@ -50,30 +50,47 @@ function phrases(list: string): string[][] {
   return list === "" ? [] : list.split(", ").map((phrase) => phrase.split(" "));
 }
 
-/** How well the words of a heading fit; 0 where they say nothing of it, and less where they say another thing. */
-export function wordWeight(saying: Saying, { words }: ReadHeading): number {
+/**
+ * How well the words of a heading fit, given the names of the function's other arguments: "Sticker thk" is rather the
+ * sticker than the thickness. 0 where they say nothing of it, and less where they say another thing.
+ */
+export function wordWeight(saying: Saying, { words }: ReadHeading, others: ReadonlySet<string>): number {
   if (words.length === 0) return 0;
   if (saying.never.some((phrase) => holds(words, phrase) && !covered(saying, words, phrase))) return -1;
   const by = (list: Saying["words"], among: number, whole: number) =>
-    Math.max(0, ...list.map((phrase) => phraseWeight(phrase, saying, words, among, whole)));
+    Math.max(0, ...list.map((phrase) => phraseWeight(phrase, saying, words, others, among, whole)));
   const weight = Math.max(by(saying.words, AMONG_OTHERS, SAME), by(saying.perhaps, PERHAPS - 1, PERHAPS));
   if (weight > 0) return weight;
   if (saying.words.some((phrase) => phrase.length === 1 && words.some((word) => MEANINGS.get(phrase[0]!)?.has(word))))
-    return ANOTHER_WORD - strangers(saying, words, []);
+    return ANOTHER_WORD - strangers(saying, words, [], others);
   const telling = words.filter((word) => !PLAIN.has(word));
   return telling.length > 0 && telling.every((word) => saying.sentence.has(word)) ? IN_SENTENCE : 0;
 }
 
-function phraseWeight(phrase: readonly string[], saying: Saying, words: readonly string[], among: number, whole: number) {
+function phraseWeight(
+  phrase: readonly string[],
+  saying: Saying,
+  words: readonly string[],
+  others: ReadonlySet<string>,
+  among: number,
+  whole: number,
+) {
   if (!holds(words, phrase)) return 0;
-  const others = strangers(saying, words, phrase);
+  const beside = strangers(saying, words, phrase, others);
   const length = (phrase.length - 1) * FOR_EACH_WORD;
-  return (others === 0 ? whole : among - Math.min(others, MOST_STRANGERS) * FOR_EACH_STRANGER) + length;
+  return (beside === 0 ? whole : among - Math.min(beside, MOST_STRANGERS) * FOR_EACH_STRANGER) + length;
 }
 
-/** How many words of a heading are neither the phrase's nor such as stand beside it. */
-function strangers({ beside }: Saying, words: readonly string[], phrase: readonly string[]): number {
-  return words.filter((word) => !phrase.includes(word) && !beside.has(word) && !PLAIN.has(word)).length;
+/** How many words of a heading are neither the phrase's nor such as stand beside it; another argument's name counts twice. */
+function strangers(
+  { beside }: Saying,
+  words: readonly string[],
+  phrase: readonly string[],
+  others: ReadonlySet<string>,
+): number {
+  return words
+    .filter((word) => !phrase.includes(word) && !beside.has(word) && !PLAIN.has(word))
+    .reduce((count, word) => count + (others.has(word) ? 2 : 1), 0);
 }
 
 function holds(words: readonly string[], phrase: readonly string[]): boolean {
