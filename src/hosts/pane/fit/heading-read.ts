@@ -5,6 +5,8 @@ import { registry } from "../../../functions/registry";
 /** A heading taken apart: its words, and the unit that it names, as TOUNIT calls it. */
 export interface ReadHeading {
   words: readonly string[];
+  /** The same with those of the unit, for BF says what it is too. */
+  withUnit: readonly string[];
   unit?: string;
   /** Whether it says nothing but the unit. */
   unitAlone?: boolean;
@@ -30,9 +32,9 @@ export function readHeading(written: string): ReadHeading {
   const words = wordsOf(marked ? outside.replace(/["'″′”’]\s*$/, "") : outside);
   const unit = bracketed ?? marked;
   const { left, unit: ending } = unit === undefined ? endingUnit(words) : { left: words, unit };
-  const all = [...left, ...wordsOf(others)];
-  if (ending === undefined) return { words: all };
-  return { words: all, unit: ending, unitAlone: all.length === 0 || (unit === undefined && left === words) };
+  const said = { words: [...left, ...wordsOf(others)], withUnit: wordsOf(heading) };
+  if (ending === undefined) return said;
+  return { ...said, unit: ending, unitAlone: left.length === 0 };
 }
 
 /** The words of a heading in small letters: `SmallEnd_in` has three, `Dia1` has two, `S.E.` is one. */
@@ -78,8 +80,7 @@ function areFeetAndInches(words: readonly string[]): boolean {
 }
 
 /**
- * The unit at the end of a heading. A heading that is nothing but a unit keeps its words too, for BF says what it is as
- * well; a single letter alone is rather a size, as in T, W, L. Within a heading, where "in" is a word, only a plain unit
+ * The unit at the end of a heading. A single letter alone is rather a size, as in T, W, L. Within a heading, where "in" is a word, only a plain unit
  * counts.
  */
 function endingUnit(words: readonly string[]): { left: readonly string[]; unit?: string } {
@@ -88,7 +89,7 @@ function endingUnit(words: readonly string[]): { left: readonly string[]; unit?:
     const ending = words.slice(-count).join(" ");
     const unit = unitNamed(ending);
     if (unit === undefined || (words.length === 1 && ending.length === 1)) continue;
-    return { left: count === words.length ? words : words.slice(0, -count), unit };
+    return { left: words.slice(0, -count), unit };
   }
   const within = words.findIndex((word) => word.length > 1 && word !== "in" && unitNamed(word) !== undefined);
   if (within < 0) return { left: words };

@@ -54,7 +54,16 @@ function phrases(list: string): string[][] {
  * How well the words of a heading fit, given the names of the function's other arguments: "Sticker thk" is rather the
  * sticker than the thickness. 0 where they say nothing of it, and less where they say another thing.
  */
-export function wordWeight(saying: Saying, { words }: ReadHeading, others: ReadonlySet<string>): number {
+export function wordWeight(
+  saying: Saying,
+  { words, withUnit, unit }: ReadHeading,
+  others: ReadonlySet<string>,
+): number {
+  const bare = weightOf(saying, words, others);
+  return unit === undefined || bare < 0 ? bare : Math.max(bare, weightOf(saying, withUnit, others));
+}
+
+function weightOf(saying: Saying, words: readonly string[], others: ReadonlySet<string>): number {
   if (words.length === 0) return 0;
   if (saying.never.some((phrase) => holds(words, phrase) && !covered(saying, words, phrase))) return -1;
   const by = (list: Saying["words"], among: number, whole: number) =>
