@@ -36,7 +36,8 @@ export interface Lacking {
 /** The headed block round the chosen cell; nothing where the cell lies in none. */
 export function headedBlock(here: SheetHere): HeadedBlock | Lacking | undefined {
   const { table } = here;
-  if (table && !table.headings) return { lacks: `The table ${table.name} hides its headings. Show its header row first.` };
+  if (table && !table.headings)
+    return { lacks: `The table ${table.name} hides its headings. Show its header row first.` };
   if (table) return ofTable(table, here);
   const box = boxAround(here);
   if (!box) return undefined;

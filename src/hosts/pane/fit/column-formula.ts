@@ -15,7 +15,13 @@ export function isColumn(source: Source): source is Fitting {
 }
 
 /** The formula in a row of the block. */
-export function formulaIn(row: number, entry: Entry, sources: readonly Source[], block: HeadedBlock, sheetPrefix: string) {
+export function formulaIn(
+  row: number,
+  entry: Entry,
+  sources: readonly Source[],
+  block: HeadedBlock,
+  sheetPrefix: string,
+) {
   const parts = sources.map((source): Typed =>
     isColumn(source)
       ? { kind: "expression", piece: pieceWithUnit(referenceTo(source, row, block), source.said) }
@@ -25,7 +31,12 @@ export function formulaIn(row: number, entry: Entry, sources: readonly Source[],
 }
 
 /** The formulas below the heading, down to the last row: none in a row where every column it reads is blank. */
-export function formulasDown(entry: Entry, sources: readonly Source[], block: HeadedBlock, sheetPrefix: string): string[] {
+export function formulasDown(
+  entry: Entry,
+  sources: readonly Source[],
+  block: HeadedBlock,
+  sheetPrefix: string,
+): string[] {
   const columns = sources.filter(isColumn).map(({ column }) => column);
   const filled = new Set(block.rows.filter((_, i) => columns.some(({ cells }) => !isBlankCell(cells[i]))));
   const { box, table, headingRow } = block;

@@ -94,7 +94,6 @@ function twinsInOrder(fits: readonly Fitted[]): Fitted[] {
 
 /** How a column is read for an argument, and how well it fits; nothing where it cannot be read for it. */
 export function fitting(entry: Entry, param: Param, column: SheetColumn): Fitting | undefined {
-  if (MONEY_SIGN.test(column.heading) && param.kind !== "money") return undefined;
   const argument = argumentOf(entry, param);
   const readings = [column.heading, ...column.otherwise].map(readHeading);
   const unit = readings.find((one) => one.unit !== undefined)?.unit;
@@ -108,7 +107,8 @@ export function fitting(entry: Entry, param: Param, column: SheetColumn): Fittin
   const byWords = weightOfAll(readings.map((reading) => wordWeight(sayingOf(param), reading, others)));
   const byUnit = readings[0]!.unitAlone && unit !== undefined && said.how === "none" && param.kind !== "word" ? 4 : 0;
   const byContent = param.kind === "word" && filled.length > 0 && share >= NEARLY_ALL ? KNOWN_WORDS : 0;
-  const best = byWords < 0 ? byWords : Math.max(byWords, byUnit, byContent);
+  const isMoney = MONEY_SIGN.test(column.heading) && param.kind !== "money";
+  const best = isMoney ? -1 : byWords < 0 ? byWords : Math.max(byWords, byUnit, byContent);
   return { column, said, weight: best <= 0 ? best : best + share + (unit === undefined ? 0 : 0.5) };
 }
 

@@ -61,7 +61,9 @@ function isWords(row: number, box: Block, here: SheetHere): boolean {
   const cells = cellsOn(here).filledIn(row, box);
   const isWide = box.right > box.left;
   const digits = cells.filter(isData).length;
-  return cells.length >= (isWide ? 2 : 1) && cells.every((cell) => typeof cell === "string") && digits * 3 <= cells.length;
+  return (
+    cells.length >= (isWide ? 2 : 1) && cells.every((cell) => typeof cell === "string") && digits * 3 <= cells.length
+  );
 }
 
 /**

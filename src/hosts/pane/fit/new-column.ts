@@ -38,9 +38,9 @@ const LONGEST_HEADING = 32;
  * tables do not grow together. A table of the program's own grows to the right, where nothing may be in its way.
  */
 export function freeColumn(block: HeadedBlock, here: SheetHere): number {
-  const { isFilled } = cellsOn(here);
+  const { isTaken } = cellsOn(here);
   const rows = Array.from({ length: block.box.bottom - block.headingRow + 1 }, (_, i) => block.headingRow + i);
-  const isEmpty = (column: number) => rows.every((row) => !isFilled(row, column));
+  const isEmpty = (column: number) => rows.every((row) => !isTaken(row, column));
   const beside = block.box.right + 1;
   if (block.table) {
     if (isEmpty(beside)) return beside;

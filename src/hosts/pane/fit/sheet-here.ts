@@ -1,5 +1,6 @@
 import type { Block, Cell } from "../../../formula/addresses";
 import type { Table } from "../../../formula/tables";
+import { Refusal } from "../sheet-host";
 
 /** The part of a sheet that holds something, as a host tells it, and the cell that is chosen on it. */
 export interface SheetHere {
@@ -15,16 +16,33 @@ export interface SheetHere {
   table?: Table;
 }
 
+/** More would hold up the program each time another cell is chosen. */
+const MOST_CELLS = 200_000;
+
+/** A reason that is told where the columns would stand. */
+export class TooLarge extends Refusal {}
+
+/** Refuses a sheet that is too large to be looked through. */
+export function mustBeReadable(sheet: string, cells: number): void {
+  if (cells > MOST_CELLS)
+    throw new TooLarge(
+      `The sheet ${sheet} reaches over ${cells} cells. Columns are fitted on sheets of up to ${MOST_CELLS}`,
+    );
+}
+
 /** The cells of a sheet by their place on it; what lies outside of the grids is blank. */
-export function cellsOn({ top, left, values }: SheetHere) {
+export function cellsOn({ top, left, values, formulas }: SheetHere) {
   const at = (row: number, column: number): unknown => values[row - top]?.[column - left] ?? "";
   const isFilled = (row: number, column: number) => !isBlankCell(at(row, column));
+  // A formula may show nothing and is there all the same.
+  const isTaken = (row: number, column: number) =>
+    isFilled(row, column) || !isBlankCell(formulas[row - top]?.[column - left]);
   const filledIn = (row: number, { left: from, right: to }: Pick<Block, "left" | "right">): unknown[] => {
     const found: unknown[] = [];
     for (let column = from; column <= to; column++) if (isFilled(row, column)) found.push(at(row, column));
     return found;
   };
-  return { at, isFilled, filledIn };
+  return { at, isFilled, isTaken, filledIn };
 }
 
 export function isBlankCell(cell: unknown): boolean {

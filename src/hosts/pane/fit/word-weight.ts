@@ -12,7 +12,22 @@ const FOR_EACH_STRANGER = 1;
 const MOST_STRANGERS = 3;
 
 /** Words that stand in a heading and change nothing. */
-const PLAIN = new Set([...FILLER, "log", "logs", "piece", "each", "avg", "average", "mean", "no", "pct", "percent", "board", "boards", "est"]);
+const PLAIN = new Set([
+  ...FILLER,
+  "log",
+  "logs",
+  "piece",
+  "each",
+  "avg",
+  "average",
+  "mean",
+  "no",
+  "pct",
+  "percent",
+  "board",
+  "boards",
+  "est",
+]);
 
 /** What a heading may say for an argument, in words. */
 export interface Saying {
@@ -108,5 +123,7 @@ function holds(words: readonly string[], phrase: readonly string[]): boolean {
 
 /** Whether a phrase that speaks against is but a part of one that speaks for: "end" in "small end". */
 function covered(saying: Saying, words: readonly string[], against: readonly string[]): boolean {
-  return saying.words.some((phrase) => phrase.length > against.length && holds(words, phrase) && holds(phrase, against));
+  return saying.words.some(
+    (phrase) => phrase.length > against.length && holds(words, phrase) && holds(phrase, against),
+  );
 }
