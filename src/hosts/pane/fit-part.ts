@@ -1,18 +1,19 @@
 import type { Entry } from "../../catalog/entry";
-import { shownTable } from "./answer-shown";
+import { isCellError } from "../../cells/error";
+import { columnLetters, sheetPrefix } from "../../formula/addresses";
+import { cellText } from "./answer-shown";
 import { button } from "./button";
 import { element } from "./element";
 import { columnChoosers, type Choosers } from "./fit/choosers";
 import { headedBlock, type HeadedBlock, type Lacking } from "./fit/block";
 import { formulaIn, formulasDown, isColumn, type Source } from "./fit/column-formula";
-import { firstRows } from "./fit/first-rows";
+import { firstRows, type AnsweredRow } from "./fit/first-rows";
 import { answersForRows } from "./fit/fit";
 import { freeColumn, headingFor, plainHeading } from "./fit/new-column";
 import { TooLarge, type SheetHere } from "./fit/sheet-here";
 import { rowsNamed } from "./fit/suggested";
 import { followChoice } from "./follow-choice";
 import { field } from "./field";
-import { sheetPrefix } from "../../formula/addresses";
 import { Refusal, type SheetHost } from "./sheet-host";
 import { SHOWN } from "./shown";
 import type { Typed } from "./typed";
@@ -33,6 +34,7 @@ export function fitPart(entry: Entry, host: SheetHost, form: HTMLElement, typed:
   if (!answersForRows(entry)) return section;
   const preview = element("div", { class: "preview", "aria-live": "polite" });
   const heading = field({ id: `${entry.name}-new-heading`, label: "Heading of the new column", example: "", note: "" });
+  const place = heading.row.querySelector("p")!;
   const add = button("Add the column", addColumn, { class: "add" });
   let offer: Offer | undefined;
   let turn = 0;
@@ -110,15 +112,17 @@ export function fitPart(entry: Entry, host: SheetHost, form: HTMLElement, typed:
   async function showRows(): Promise<void> {
     if (!offer) return;
     const { here, block, choosers } = offer;
+    const asked = turn;
+    place.textContent = placeOf(offer);
     const all = sources(choosers);
     if (typeof all === "string") return preview.replaceChildren(element("p", {}, all));
-    const names = all.filter(isColumn).map(({ column }) => column.heading);
     const rows = await firstRows(entry, all, block, host).catch((reason: unknown) => String((reason as Error).message));
+    if (asked !== turn) return;
     const formula = formulaIn(block.rows[0]!, entry, all, block, sheetPrefix(here.sheet));
-    const table = Array.isArray(rows)
-      ? shownTable([["row", ...names, entry.returns], ...rows], `The first rows of ${entry.name}`)
+    const shown = Array.isArray(rows)
+      ? element("ul", { class: "rows" }, ...rows.map(shownRow))
       : element("p", {}, rows ?? "The sheet has to work this one out: add the column to see the answers.");
-    preview.replaceChildren(element("code", {}, formula), table);
+    preview.replaceChildren(element("code", {}, formula), shown);
   }
 
   async function addColumn(): Promise<string> {
@@ -141,6 +145,21 @@ export function fitPart(entry: Entry, host: SheetHost, form: HTMLElement, typed:
     heading.input.value = "";
     look();
     return said;
+  }
+}
+
+function shownRow({ row, read, answer }: AnsweredRow): HTMLElement {
+  const strong = element(isCellError(answer) ? "span" : "strong", {}, cellText(answer));
+  if (isCellError(answer)) strong.className = "refused";
+  return element("li", {}, `Row ${row + 1} (${read.map(cellText).join(", ")}): `, strong);
+}
+
+/** Where the column will stand, or why it cannot. */
+function placeOf({ here, block }: Offer): string {
+  try {
+    return `It goes into column ${columnLetters(freeColumn(block, here))}. Nothing is written over.`;
+  } catch (refused) {
+    return `${(refused as Refusal).message}.`;
   }
 }
 

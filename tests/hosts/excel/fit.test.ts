@@ -64,8 +64,13 @@ describe("a function's form beside a table of Excel's", () => {
     expect(await chosenIn("diameter")).toBe("B: Sm end");
     expect(await chosenIn("length")).toBe("C: Len ft");
     await expect
-      .poll(() => fit().locator("td").allTextContents())
-      .toEqual(expect.arrayContaining(["Board feet", "Sm end", "8-6", inThePane(20, 12), inThePane(16, "8-6")]));
+      .poll(() => fit().locator(".rows li").allTextContents())
+      .toEqual([
+        `Row 3 (20, 12): ${inThePane(20, 12)}`,
+        `Row 4 (16, 8-6): ${inThePane(16, "8-6")}`,
+        `Row 5 (18, 10): ${inThePane(18, 10)}`,
+      ]);
+    expect(await fit().textContent()).toContain("It goes into column E. Nothing is written over.");
     expect(await fit().locator("code").textContent()).toBe("=BOLE.LOGSCALE([@[Sm end]], [@[Len ft]])");
     await add();
     await says().toBe("Logs!E2:E5 now holds Board feet");
@@ -92,7 +97,7 @@ describe("a function's form beside a table of Excel's", () => {
     await openBeside("Logs", "B3");
     const form = pane.page.getByRole("form", { name: "Your numbers for LOGSCALE" });
     await form.getByLabel("rule (may be left out)", { exact: true }).fill("Doyle");
-    await expect.poll(() => fit().locator("td").allTextContents()).toContain("192");
+    await expect.poll(() => fit().locator(".rows li").first().textContent()).toBe("Row 3 (20, 12): 192");
     await form.getByLabel("rule (may be left out)", { exact: true }).fill("Range!F2");
     await expect.poll(() => fit().locator("code").textContent()).toContain(", Range!$F$2)");
   });

@@ -76,7 +76,7 @@ function chooser(entry: Entry, block: HeadedBlock, fit: Suggestion, changed: () 
   const take = ({ reason, ...one }: Suggestion) => {
     found = reason ?? one.found;
     note.className = reason ? "refused" : "";
-    note.textContent = reason ?? remarkOn(entry, one);
+    note.textContent = reason ?? remarkOn(entry, block, one);
   };
   const column = () => block.columns.find((one) => String(one.column) === select.value);
   select.addEventListener("change", () => {

@@ -1,4 +1,5 @@
 import type { Entry, Param } from "../../../catalog/entry";
+import { shown } from "../../../cells/cell";
 import { isCellError } from "../../../cells/error";
 import { readingOf } from "../../../cells/spread";
 import { columnLetters } from "../../../formula/addresses";
@@ -20,17 +21,20 @@ export function rowsNamed({ rows }: HeadedBlock): string {
 }
 
 /** What there is to say of the choice for an argument: nothing where one column fits and all of it can be read. */
-export function remarkOn(entry: Entry, { param, found, alike }: Fitted): string {
+export function remarkOn(entry: Entry, block: HeadedBlock, { param, found, alike }: Fitted): string {
   if (alike.length > 0) {
     const names = alike.map(({ column }) => columnName(column));
-    return `${names.slice(0, -1).join(", ")} and ${names.at(-1)} fit equally well: choose one.`;
+    return `${names.slice(0, -1).join(", ")} and ${names.at(-1)} fit equally well: choose one. ${param.text}`;
   }
-  if (!found) return param.optional ? "" : "No column fits: choose one, or type it below.";
+  if (!found) return param.optional ? "" : `No column fits: choose one, or type it below. ${param.text}`;
+  const { column, said } = found;
   const argument = argumentOf(entry, param);
-  const filled = found.column.cells.filter((cell) => !isBlankCell(cell)).map((cell) => withUnit(cell, found.said));
-  const refused = filled.filter((cell) => readIn(argument, cell) === undefined);
-  if (refused.length === 0) return found.said.how === "none" ? "" : `Read as ${found.said.unit}, as its heading says.`;
-  return `${refused.length} of ${filled.length} cells cannot be read. ${reasonOf(entry, param, refused[0])}`;
+  const isRefused = (cell: unknown) => !isBlankCell(cell) && readIn(argument, withUnit(cell, said)) === undefined;
+  const refused = column.cells.filter(isRefused).length;
+  if (refused === 0) return said.how === "none" ? "" : `Read as ${said.unit}, as its heading says.`;
+  const first = column.cells.findIndex(isRefused);
+  const filled = column.cells.filter((cell) => !isBlankCell(cell)).length;
+  return `${refused} of ${filled} cells cannot be read, the first in row ${block.rows[first]! + 1}: ${shown(column.cells[first])}.`;
 }
 
 /** A column that a person chose for an argument, or why it cannot stand there. */
