@@ -29,9 +29,16 @@ function firstFormula(sheet: ForeignSheet, name: string): string {
 }
 
 describe.each([
-  ["those that the words were written for", FOREIGN_SHEETS],
-  ["those put aside", PUT_ASIDE],
-])("sheets that nobody here made, %s", (_, sheets) => {
+  ["those that the words were written for", FOREIGN_SHEETS, 24],
+  ["those put aside, of which 6 fitted when they were first asked", PUT_ASIDE, 10],
+])("sheets that nobody here made, %s", (_, sheets, fitted) => {
+  it("fit without a correction", () => {
+    const whole = sheets.filter((sheet) =>
+      Object.entries(sheet.fits).every(([name, formula]) => firstFormula(sheet, name) === formula),
+    );
+    expect(`${whole.length} of ${sheets.length}`).toBe(`${fitted} of ${fitted}`);
+  });
+
   const cases = sheets.flatMap((sheet) =>
     Object.entries(sheet.fits).map(([name, formula]) => ({ sheet, about: sheet.about, name, formula })),
   );
