@@ -33,8 +33,16 @@ export interface Lacking {
   lacks: string;
 }
 
-/** The headed block round the chosen cell; nothing where the cell lies in none. */
+/** The headed block round the chosen cell, or what it lacks; nothing where the cell lies in none. */
 export function headedBlock(here: SheetHere): HeadedBlock | Lacking | undefined {
+  const found = blockRound(here);
+  if (!found || "lacks" in found || found.rows.length > 0) return found;
+  return {
+    lacks: "There are headings here, but no filled row below them yet. Fill in one row, then choose a cell of it.",
+  };
+}
+
+function blockRound(here: SheetHere): HeadedBlock | Lacking | undefined {
   const { table } = here;
   if (table && !table.headings)
     return { lacks: `The table ${table.name} hides its headings. Show its header row first.` };

@@ -34,9 +34,10 @@ function sumsByFormula(row: number, box: Block, here: SheetHere): boolean {
   for (let column = box.left; column <= box.right; column++) {
     const formula = here.formulas[row - here.top]?.[column - here.left];
     if (typeof formula !== "string" || !formula.startsWith("=") || !ADDING_UP.test(formula)) continue;
-    if (new RegExp(`(?<![A-Z])\\$?${columnLetters(column)}\\$?\\d`, "i").test(formula)) return true;
-    // A table's own totals name the column instead.
-    if (formula.includes("[")) return true;
+    const letters = columnLetters(column);
+    if (new RegExp(`(?<![A-Z])${letters}\\d+:${letters}\\d`, "i").test(formula.replaceAll("$", ""))) return true;
+    // A table's own totals name the column instead; [@Dia] is the row's own cell.
+    if (formula.includes("[") && !/@|#This Row/i.test(formula)) return true;
   }
   return false;
 }

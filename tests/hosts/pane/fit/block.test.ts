@@ -50,6 +50,24 @@ describe("where the chosen cell lies", () => {
     expect(headedBlock(sheetOf([[7]], "A1"))).toBeUndefined();
   });
 
+  it("is told that a table has no filled row yet", () => {
+    const table = { name: "Yard", sheet: "Mine", columns: ["Dia"], headings: true, totals: false };
+    const here = sheetOf([["Dia"], [""]], "A2", {
+      table: { ...table, block: { top: 0, left: 0, bottom: 1, right: 0 } },
+    });
+    expect(headedBlock(here)).toEqual({ lacks: expect.stringMatching(/no filled row below them yet/) });
+  });
+
+  it("counts rows that add up their own cells, and not the one that adds up the rows", () => {
+    const cells = [
+      ["Dia", "Len", "Both"],
+      [18, 12, "=SUM(A2:B2)->30"],
+      [20, 10, "=SUM([@Dia],[@Len])->30"],
+      [38, 22, "=SUM(C$2:C$3)->60"],
+    ];
+    expect(block(cells, "A2").rows).toEqual([1, 2]);
+  });
+
   it("is told that a table hides its headings", () => {
     const table = { name: "Yard", sheet: "Mine", columns: ["Column1"], headings: false, totals: false };
     const here = sheetOf([[1], [2]], "A1", { table: { ...table, block: { top: 0, left: 0, bottom: 1, right: 0 } } });
@@ -109,6 +127,24 @@ describe("the new column", () => {
     expect(plainHeading("", "X")).toBe("X");
     const headings = (catalog as Entry[]).filter(answersForRows).map((one) => plainHeading(one.returns, one.name));
     expect(Math.max(...headings.map((one) => one.length))).toBeLessThanOrEqual(32);
+  });
+});
+
+describe("a unit in a heading", () => {
+  const firstFormula = (...dia: Content[]) => {
+    const one = block([["Dia (cm)", "Len"], ...dia.map((size) => [size, 12])], "B2");
+    return formulaIn(1, LOGSCALE, sourcesFor(LOGSCALE, one), one, "");
+  };
+
+  it.each<[string, Content[], string]>([
+    ["numbers", [50, 61.5], '=BOLE.LOGSCALE(A2&" cm", B2)'],
+    ["numbers typed as text", ["50", 61], '=BOLE.LOGSCALE(A2&" cm", B2)'],
+    ["numbers and blanks", [50, ""], '=BOLE.LOGSCALE(IF(A2="","",A2&" cm"), B2)'],
+    ["texts that say it themselves", ["50 cm", "20 in"], "=BOLE.LOGSCALE(A2, B2)"],
+    ["numbers beside such texts", [50, "20 in"], '=BOLE.LOGSCALE(IF(ISNUMBER(A2),A2&" cm",A2), B2)'],
+    ["what no formula tells apart", ["50", "20 in"], "=BOLE.LOGSCALE(, B2)"],
+  ])("is said for %s", (_, dia, formula) => {
+    expect(firstFormula(...dia)).toBe(formula);
   });
 });
 
