@@ -127,19 +127,20 @@ export function fitPart(entry: Entry, host: SheetHost, form: HTMLElement, typed:
 
   async function addColumn(): Promise<string> {
     const before = offer && keyOf(offer.here, offer.block);
-    const wanted = heading.input.value;
     await read();
     if (!offer || keyOf(offer.here, offer.block) !== before)
       throw new Refusal("The sheet has changed meanwhile. Look at the columns, then press again");
     const { here, block, choosers } = offer;
     const all = sources(choosers);
     if (typeof all === "string") throw new Refusal(all.replace(/\.$/, ""));
+    if (/^\s*[=+@-]/.test(heading.input.value))
+      throw new Refusal("A heading that begins so would be a formula. Use words");
     const said = await host.addColumn({
       sheet: here.sheet,
       ...(block.table && { table: block.table.name }),
       column: freeColumn(block, here),
       headingRow: block.headingRow,
-      heading: headingFor(wanted, block),
+      heading: heading.input.value,
       formulas: formulasDown(entry, all, block, sheetPrefix(here.sheet)),
     });
     heading.input.value = "";
