@@ -14,7 +14,7 @@ export function shownAnswer(answer: unknown[][], returns: string): HTMLElement {
 
 /** Rows of cells, the first of them headings, in a frame that can be scrolled. */
 export function shownTable(rows: readonly unknown[][], name: string): HTMLElement {
-  const lines = rows.map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, text(cell)))));
+  const lines = rows.map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, cellText(cell)))));
   return element(
     "div",
     { class: "table", tabindex: "0", role: "group", "aria-label": name },
@@ -23,11 +23,12 @@ export function shownTable(rows: readonly unknown[][], name: string): HTMLElemen
 }
 
 function shownLine(cell: unknown, returns: string): HTMLElement {
-  if (isCellError(cell)) return element("p", { class: "refused" }, text(cell));
-  return element("p", {}, "Answer: ", element("strong", {}, text(cell)), ` (${returns})`);
+  if (isCellError(cell)) return element("p", { class: "refused" }, cellText(cell));
+  return element("p", {}, "Answer: ", element("strong", {}, cellText(cell)), ` (${returns})`);
 }
 
-function text(cell: unknown): string {
+/** A cell as the pane writes it. */
+export function cellText(cell: unknown): string {
   if (isCellError(cell)) return `${cell.error}: ${cell.message}`;
   if (typeof cell === "number") return cell.toLocaleString("en-US", { maximumSignificantDigits: 6 });
   return typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell ?? "");

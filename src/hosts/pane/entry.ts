@@ -5,6 +5,7 @@ import { button } from "./button";
 import { element } from "./element";
 import { argumentForm } from "./form";
 import type { SheetHost } from "./sheet-host";
+import { SHOWN } from "./shown";
 import { arrayConstant } from "./typed";
 
 /** One function: its name and summary; opened, everything a person needs to trust and use it. */
@@ -16,7 +17,13 @@ export function shownEntry(entry: Entry, host: SheetHost): HTMLElement {
     element("summary", {}, heading, element("span", {}, entry.summary)),
   );
   details.addEventListener("toggle", () => details.append(...insideOf(entry, host)), { once: true });
+  details.addEventListener("toggle", () => tellFits(details));
   return details;
+}
+
+/** Tells what fits columns in a part of the pane that it has come into sight. */
+export function tellFits(within: HTMLElement): void {
+  for (const fit of within.querySelectorAll(".fit")) fit.dispatchEvent(new Event(SHOWN));
 }
 
 function insideOf(entry: Entry, host: SheetHost): HTMLElement[] {
@@ -24,7 +31,7 @@ function insideOf(entry: Entry, host: SheetHost): HTMLElement[] {
     ...entry.cautions.map((text) => element("p", { class: "caution" }, element("strong", {}, "Caution: "), text)),
     ...entry.remarks.map((text) => element("p", {}, text)),
     element("p", {}, element("strong", {}, "Answers: "), entry.returns),
-    ...(entry.params.length > 0 ? [element("h4", {}, "Your numbers"), argumentForm(entry, host)] : []),
+    ...(entry.params.length > 0 ? argumentForm(entry, host) : []),
     ...entry.params.flatMap(({ name, settings = [] }) => settingsList(name, settings)),
     element("h4", {}, "Examples"),
     element(

@@ -1,17 +1,22 @@
 import type { Entry } from "../../catalog/entry";
 import { argumentText } from "../../catalog/printing/argument-text";
-import { LEFT_OUT, registry } from "../../functions/registry";
+import { registry } from "../../functions/registry";
 import { shownAnswer } from "./answer-shown";
 import { button } from "./button";
 import { element } from "./element";
 import { field } from "./field";
+import { fitPart } from "./fit-part";
+import { cellsOf } from "./given-cells";
 import { reported } from "./reported";
 import { Refusal, type SheetHost } from "./sheet-host";
 import { workingShown } from "./working-shown";
 import { formulaOf, typed, withoutSheet, type Typed } from "./typed";
 
-/** A field for each argument, the answer before it goes anywhere, and the formula into the chosen cell. */
-export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
+/**
+ * The columns of the person's own sheet that fit, where the chosen cell lies on one; then a field for each argument, the
+ * answer before it goes anywhere, and the formula into the chosen cell.
+ */
+export function argumentForm(entry: Entry, host: SheetHost): HTMLElement[] {
   const fields = entry.params.map((_, i) => argumentField(entry, i, host));
   const answer = element("output", { class: "answer" });
   const parts = () => fields.map(({ input }) => typed(input.value));
@@ -40,7 +45,7 @@ export function argumentForm(entry: Entry, host: SheetHost): HTMLElement {
       return "";
     });
   });
-  return form;
+  return [fitPart(entry, host, form, parts), element("h4", {}, "Your numbers"), form];
 }
 
 function argumentField(entry: Entry, argument: number, host: SheetHost) {
@@ -51,6 +56,7 @@ function argumentField(entry: Entry, argument: number, host: SheetHost) {
     "Chosen cells",
     async () => {
       made.input.value = await host.chosenAddress();
+      made.input.dispatchEvent(new Event("input", { bubbles: true }));
       return `${name} comes from ${made.input.value}`;
     },
     { "aria-label": `Use the chosen cells for ${name}` },
@@ -80,10 +86,4 @@ async function answerTo(entry: Entry, parts: readonly Typed[], host: SheetHost):
 /** Instead of an answer: calculations, tables and spilled answers are known to the sheet alone. */
 export function leftToTheSheet(): HTMLElement {
   return element("p", {}, "The sheet has to work this one out: put it into a cell to see the answer.");
-}
-
-/** The cells that stand for an argument, as a function takes them. */
-export async function cellsOf(part: Typed, host: SheetHost): Promise<unknown[][] | undefined> {
-  if (part.kind === "value") return part.cells;
-  return part.kind === "reference" ? host.cellsAt(part.piece) : LEFT_OUT;
 }

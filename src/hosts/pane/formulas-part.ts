@@ -1,11 +1,12 @@
 import { TOPICS, type Entry } from "../../catalog/entry";
 import { element } from "./element";
-import { shownEntry } from "./entry";
+import { shownEntry, tellFits } from "./entry";
 import { helpPart } from "./help-part";
 import { searchOver, type Hit } from "./search";
 import { shownSheet } from "./sheets-part";
 import { READY_SHEETS } from "../../sheets/ready";
 import type { SheetHost } from "./sheet-host";
+import { SHOWN } from "./shown";
 
 /** Every function by the step of the job, and a search box that finds one by what a person wants to know. */
 export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLElement {
@@ -34,7 +35,7 @@ export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
   };
   search.addEventListener("input", refresh);
   refresh();
-  return element(
+  const section = element(
     "section",
     { "aria-label": "Formulas" },
     element("label", { for: "search" }, "What do you want to know?"),
@@ -43,6 +44,8 @@ export function formulasPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
     list,
     ...helpPart(host),
   );
+  section.addEventListener(SHOWN, () => tellFits(section));
+  return section;
 }
 
 function shownHit(hit: Hit, host: SheetHost): HTMLElement {

@@ -1,3 +1,5 @@
+import type { NewColumn } from "./fit/new-column";
+import type { SheetHere } from "./fit/sheet-here";
 import type { ChosenCell } from "./this-cell";
 import type { TableSheet } from "../../sheets/definition";
 
@@ -12,6 +14,10 @@ export interface SheetHost {
   chosenAddress(): Promise<string>;
   /** What the cells at an address hold. Without a sheet the one in front is meant. */
   cellsAt(address: string): Promise<unknown[][]>;
+  /** What the sheet in front holds, with the chosen cell on it. */
+  sheetHere(): Promise<SheetHere>;
+  /** Adds a column of formulas. Every cell that it covers must be empty still; else it is refused and nothing is changed. */
+  addColumn(column: NewColumn): Promise<string>;
   addReadySheet(sheet: TableSheet): Promise<string>;
   /** Left out where a sheet cannot show pictures. */
   placePicture?(svg: string, about: string): Promise<string>;

@@ -1,6 +1,7 @@
 import type { Entry } from "../../catalog/entry";
 import { button } from "./button";
 import { element } from "./element";
+import { followChoice } from "./follow-choice";
 import type { SheetHost } from "./sheet-host";
 import { SHOWN } from "./shown";
 import { callsShown, dateWarning, type ChosenCell } from "./this-cell";
@@ -12,7 +13,7 @@ export function thisCellPart(catalog: readonly Entry[], host: SheetHost): HTMLEl
   let calls: HTMLElement[] = [];
   const tell = async (): Promise<string> => {
     // Not before it is asked for: a pane is drawn before the spreadsheet can be spoken to.
-    if (!follows) host.whenChosen?.(() => void quietly());
+    if (!follows) followChoice(host, told, () => void quietly());
     follows = true;
     const cell = await host.chosenCell!();
     // An empty cell is chosen for the working of the cell before: that stays, with its button.

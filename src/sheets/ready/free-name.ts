@@ -14,6 +14,11 @@ export function freeTableName(wanted: string, taken: readonly string[]): string 
   return firstFree(taken, (number) => (number === 1 ? wanted : `${wanted}${number}`));
 }
 
+/** The same for the heading of a column, which may be of any length: `Board feet`, `Board feet 2`. */
+export function freeHeading(wanted: string, taken: readonly string[]): string {
+  return firstFree(taken, (number) => (number === 1 ? wanted : `${wanted} ${number}`));
+}
+
 function firstFree(taken: readonly string[], nameWith: (number: number) => string): string {
   const lower = new Set(taken.map((name) => name.toLowerCase()));
   for (let number = 1; ; number++) {

@@ -16,6 +16,8 @@ export interface FakeSheet {
   comments?: Record<string, string>;
   pictures?: { left: number; top: number; altTextDescription: string; base64: string }[];
   tables?: Record<string, string>;
+  /** The tables that show a row of totals. */
+  totals?: string[];
   validations?: Record<string, unknown>;
   looks?: Record<string, Record<string, unknown>>;
   merged?: string[];

@@ -5,7 +5,7 @@
  * answer goes with its formula.
  */
 
-import { addresses, type FakeWorkbook } from "./fake-cells";
+import { addresses, at, block, write, type FakeWorkbook } from "./fake-cells";
 import { fail, loadable, type FakeHost } from "./fake-host";
 import { rangeOf } from "./fake-range";
 import { addedSheet, worksheet } from "./fake-sheet";
@@ -20,7 +20,13 @@ export function fakeExcel(book: FakeWorkbook) {
         getters: { items: () => (book.names ?? []).map((name) => ({ name, formula: book.refersTo?.[name] ?? "" })) },
       }),
       onSelectionChanged: { add: (listener: () => void) => void (book.listener = listener) },
-      tables: loadable(host, "tables", { getters: { items: () => tablesOf(host) } }),
+      tables: loadable(host, "tables", {
+        getters: { items: () => tablesOf(host) },
+        methods: {
+          getItem: (name: string) =>
+            tablesOf(host).find((table) => table.name === name) ?? fail("ItemNotFound", "no such table"),
+        },
+      }),
       worksheets: loadable(host, "worksheets", {
         getters: { items: () => Object.keys(book.sheets).map((name) => listed(host, name)) },
         methods: {
@@ -48,17 +54,30 @@ export function fakeExcel(book: FakeWorkbook) {
   return { Excel: { run: async (work: (given: typeof context) => unknown) => work(context) }, isSetSupported };
 }
 
-/** Tables with a heading row and no totals. */
+/** Tables with a heading row; those that a sheet lists have a row of totals at their foot. */
 function tablesOf(host: FakeHost) {
-  return Object.entries(host.book.sheets).flatMap(([sheet, { tables, cells }]) =>
+  return Object.entries(host.book.sheets).flatMap(([sheet, { tables, totals = [], cells }]) =>
     Object.entries(tables ?? {}).map(([name, area]) => ({
-      ...{ name, worksheet: { name: sheet }, showHeaders: true, showTotals: false },
+      ...{ name, worksheet: { name: sheet }, showHeaders: true, showTotals: totals.includes(name) },
       getRange: () => rangeOf(host, () => sheet, area),
       columns: loadable(host, "columns", {
         getters: { items: () => addresses(area)[0]!.map((address) => ({ name: String(cells[address]?.value) })) },
+        methods: { add: (_: number, __: undefined, heading: string) => addedColumn(host, sheet, name, heading) },
       }),
     })),
   );
+}
+
+/** A column at the end of a table: the table grows, with the heading in its first row. */
+function addedColumn(host: FakeHost, sheet: string, table: string, heading: string) {
+  const own = host.book.sheets[sheet]!;
+  const { top, left, bottom, right } = block(own.tables![table]!);
+  const lastRow = bottom - (own.totals?.includes(table) ? 1 : 0);
+  host.later(() => {
+    own.tables![table] = `${at(top, left)}:${at(bottom, right + 1)}`;
+    write(own, at(top, right + 1), heading, false);
+  });
+  return { getDataBodyRange: () => rangeOf(host, () => sheet, `${at(top + 1, right + 1)}:${at(lastRow, right + 1)}`) };
 }
 
 /** A sheet as the list of all sheets holds it: its own properties come loaded with the list. */

@@ -26,6 +26,8 @@ export function rangeOf(host: FakeHost, sheetName: () => string, area: string): 
       numberFormat: contents((cell) => cell?.format ?? "General"),
       rowIndex: () => block(area).top,
       columnIndex: () => block(area).left,
+      rowCount: () => addresses(area).length,
+      columnCount: () => addresses(area)[0]!.length,
       left: () => 48 * block(area).left,
       top: () => 15 * block(area).top,
     },

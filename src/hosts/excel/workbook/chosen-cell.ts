@@ -1,9 +1,10 @@
-import { blockOf, cellAt } from "../../../formula/addresses";
-import { expandTables, type Table } from "../../../formula/tables";
+import { cellAt } from "../../../formula/addresses";
+import { expandTables } from "../../../formula/tables";
 import { sheetNameOf, sheetPrefixOf } from "../../pane/address";
 import { isReference, type ChosenCell } from "../../pane/this-cell";
 import { cellsAt } from "./cells";
 import { inWorkbook } from "./in-workbook";
+import { tablesIn } from "./tables";
 
 /** The chosen cell, with its formula as a person sees it. */
 export function chosenCell(): Promise<ChosenCell> {
@@ -44,23 +45,12 @@ export async function cellsOf(piece: string, from: string): Promise<unknown[][] 
 /** A name or a table's column as the cells it stands for; nothing for anything else. */
 function referenceIn(piece: string, sheet: string, address: string): Promise<string | undefined> {
   return inWorkbook(async (context) => {
-    const { names, tables } = context.workbook;
+    const { names } = context.workbook;
     names.load("items/name, items/formula");
-    tables.load("items/name, items/showHeaders, items/showTotals, items/worksheet/name");
-    await context.sync();
+    const tables = await tablesIn(context);
     const named = names.items.find(({ name }) => name.toLowerCase() === piece.toLowerCase());
     if (named) return plainOr(String(named.formula).replace(/^=/, ""));
-    const ranges = tables.items.map((table) => table.getRange());
-    for (const range of ranges) range.load("address");
-    const columns = tables.items.map((table) => table.columns);
-    for (const one of columns) one.load("items/name");
-    await context.sync();
-    const known = tables.items.map(({ name, showHeaders, showTotals, worksheet }, at): Table => ({
-      ...{ name, sheet: worksheet.name, headings: showHeaders, totals: showTotals },
-      columns: columns[at]!.items.map((column) => column.name),
-      block: blockOf(ranges[at]!.address.slice(sheetPrefixOf(ranges[at]!.address).length)),
-    }));
-    return plainOr(expandTables(piece, known, { sheet, ...cellAt(address) }));
+    return plainOr(expandTables(piece, tables, { sheet, ...cellAt(address) }));
   });
 }
 

@@ -5,6 +5,7 @@ import { cellsOf, chosenCell, whenChosen } from "./chosen-cell";
 import { copyWithoutBole } from "./copy";
 import { enterDeadFormulas } from "./mend";
 import { placePicture } from "./picture";
+import { addColumn, sheetHere } from "./own-sheet";
 import { addReadySheet } from "./ready-sheet";
 
 /** The workbook that Excel has open. */
@@ -15,6 +16,8 @@ export const EXCEL_HOST: SheetHost = {
   chosenCell,
   cellsOf,
   whenChosen,
+  sheetHere,
+  addColumn,
   addReadySheet,
   placePicture,
   copyWithoutBole,

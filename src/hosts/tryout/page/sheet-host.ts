@@ -7,6 +7,7 @@ import { cellAnswer } from "../../../engine/answers";
 import { blockOf, rangeOf, sheetPrefix } from "../../../formula/addresses";
 import type { Grid } from "./grid";
 import { engineSheet } from "./ready-sheet";
+import { contentsOf, ownSheet } from "./own-sheet";
 import { readerOf } from "./reader";
 
 /** More than that is a slip of the finger, and would hold up the page for minutes. */
@@ -41,13 +42,7 @@ export function gridHost(grid: Grid): SheetHost {
     const { top, left, bottom, right } = blockOf(address.slice(prefix.length));
     if ((bottom - top + 1) * (right - left + 1) > MOST_CELLS)
       refuse(`${address} is more than ${MOST_CELLS} cells. Name those that hold something`);
-    const reader = readerOf(grid);
-    return Array.from({ length: bottom - top + 1 }, (_, row) =>
-      Array.from({ length: right - left + 1 }, (_, column) => {
-        const answer = cellAnswer(reader.heldAt({ sheet, row: top + row, column: left + column }), () => undefined);
-        return answer === "" ? null : typeof answer === "object" ? answer.error : answer;
-      }),
-    );
+    return contentsOf(grid, sheet, { top, left, bottom, right });
   }
 
   async function addReadySheet(definition: TableSheet): Promise<string> {
@@ -62,7 +57,7 @@ export function gridHost(grid: Grid): SheetHost {
     return `Added the sheet ${name}. Its example rows are invented: type over them`;
   }
 
-  return { putIntoChosenCell, chosenAddress, cellsAt, addReadySheet };
+  return { putIntoChosenCell, chosenAddress, cellsAt, addReadySheet, ...ownSheet(grid) };
 }
 
 function refuse(reason: string): never {
