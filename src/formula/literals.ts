@@ -23,6 +23,11 @@ export function arrayPieces(constant: string): string[][] {
   return split(inside, ";").map((row) => split(row, ",").map(spelt));
 }
 
+/** An array constant as rows of cells. */
+export function arrayConstant(constant: string): (number | boolean | string)[][] {
+  return arrayPieces(constant).map((row) => row.map((cell) => literal(cell) ?? cell));
+}
+
 /** The arguments of a call as they stand in it: `=BOLE.X(20, "a, b")` has two. */
 export function argumentPieces(formula: string): string[] {
   const tokens = tokensOf(formula);

@@ -12,10 +12,14 @@ export function exampleList(examples: readonly Example[]): string {
 
 function given(result: string): string {
   if (!result.startsWith("{")) return `gives <strong>${escaped(shown(result))}</strong>`;
-  const rows = arrayPieces(result).map(
-    (row) => `<tr>${row.map((cell) => `<td>${escaped(shown(cell))}</td>`).join("")}</tr>`,
-  );
-  return `fills\n<div class="cells" role="group" aria-label="Cells filled" tabindex="0"><table>\n${rows.join("\n")}\n</table></div>`;
+  const rows = arrayPieces(result).map((row) => row.map((cell) => escaped(shown(cell))));
+  return `fills\n${cellTable(rows, "Cells filled")}`;
+}
+
+/** Cells under each other, in HTML; where there is no room for them they are scrolled by themselves. */
+export function cellTable(rows: readonly (readonly string[])[], label: string): string {
+  const lines = rows.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join("")}</tr>`);
+  return `<div class="cells" role="group" aria-label="${label}" tabindex="0"><table>\n${lines.join("\n")}\n</table></div>`;
 }
 
 /** A text stands without its quotes, as the cell shows it; a number with the digits that are checked. */

@@ -6,6 +6,7 @@ import { exampleList } from "./examples";
 import { escaped } from "../../xlsx/escaped";
 import { linkTo, page, pairs, prose } from "./html";
 import { gradeLink, sourceLink } from "./sources";
+import { workedExample } from "./worked-example";
 
 /** More formulas than this are folded away, each under its sentence. */
 const MOST_OPEN_FORMULAS = 3;
@@ -30,6 +31,7 @@ export function functionPage(entry: Entry, catalog: readonly Entry[]): string {
     `<h2>Answer</h2>\n<p>${said(entry.returns)}</p>`,
     ...entry.remarks.map((remark) => `<p>${said(remark)}</p>`),
     `<h2>Examples</h2>\n${exampleList(entry.examples)}`,
+    workedExample(entry),
     `<h2>Where the numbers come from</h2>\n<p>Grade: ${gradeLink(entry.grade)}</p>`,
     formulas(entry, catalog),
     entry.see.length > 0 ? `<p>See also ${entry.see.map(linkTo).join(", ")}.</p>` : "",

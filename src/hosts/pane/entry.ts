@@ -6,7 +6,7 @@ import { element } from "./element";
 import { argumentForm } from "./form";
 import type { SheetHost } from "./sheet-host";
 import { SHOWN } from "./shown";
-import { arrayConstant } from "./typed";
+import { arrayConstant } from "../../formula/literals";
 
 /** One function: its name and summary; opened, everything a person needs to trust and use it. */
 export function shownEntry(entry: Entry, host: SheetHost): HTMLElement {

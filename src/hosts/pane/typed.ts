@@ -1,5 +1,5 @@
 import { cornerOf } from "../../formula/addresses";
-import { arrayPieces, literal } from "../../formula/literals";
+import { arrayConstant, literal } from "../../formula/literals";
 import { tokensOf } from "../../formula/tokens";
 
 /**
@@ -51,9 +51,4 @@ export function withoutSheet(parts: readonly Typed[], sheetPrefix: string): Type
       ? { ...part, piece: part.piece.slice(sheetPrefix.length) }
       : part,
   );
-}
-
-/** `{1,2;3,4}` as rows of cells. */
-export function arrayConstant(piece: string): unknown[][] {
-  return arrayPieces(piece).map((row) => row.map((cell) => literal(cell) ?? cell));
 }
