@@ -29,6 +29,6 @@ export {
 } from "./reading/amounts";
 export { label, oneOf, text, yesNo } from "./reading/names";
 export { speciesName, wood } from "./reading/species";
-export { nominalSize } from "./reading/nominal-size";
+export { nominalSize, section } from "./reading/nominal-size";
 export { forWholeList, repeated, together } from "./reading/whole-list";
 export { columns, inchesList, list, matrix, numberedColumns, rows, series, settings } from "./reading/lists";

@@ -8,7 +8,7 @@ export const LISTS: Readonly<Record<ListName, readonly string[]>> = {
   rules: Object.keys(LOG_RULES),
   roundings: ["none", "nearest", "nearest up", "down"],
   states: ["green", "air-dried", "kiln-dried rough"],
-  patterns: ["live", "slab", "cant", "quarter"],
+  patterns: ["live", "slab", "cant", "quarter", "timber"],
   thicknesses: ["4/4", "5/4", "6/4", "7/4", "8/4", "9/4", "10/4", "12/4", "14/4", "16/4"],
 };
 

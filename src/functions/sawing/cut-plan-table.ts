@@ -1,8 +1,9 @@
 import type { TableCell } from "../../cells/spread";
 import type { Pass, Plan } from "../../math/sawing/cut-plan/plan";
 import { planCut } from "../../math/sawing/cut-plan/plan-cut";
-import { inchesText, quartersText } from "../../math/inches-text";
+import { inchesText } from "../../math/inches-text";
 import type { PlanRequest } from "./cut-request";
+import { productText } from "./product-text";
 import { heightIn, type HeightUnit } from "./heights";
 import { firstCutRemark, noBoardRemark, passNote, shimRemark, warningsOf } from "./plan-remarks";
 
@@ -37,7 +38,7 @@ export function cutPlanTable(request: PlanRequest): Row[] {
 
 function passRow(pass: Pass, byValue: boolean, unit: HeightUnit): Row {
   const { number, bladeHeightIn, dropIn, board, copies } = pass;
-  const notes = [board ? quartersText(board.product.nominalIn) : "", passNote(pass)].filter((note) => note !== "");
+  const notes = [board ? productText(board.product) : "", passNote(pass)].filter((note) => note !== "");
   const cells = { pass: number, "blade height": heightIn(unit, bladeHeightIn), note: notes.join(", ") };
   if (!board) return row(cells);
   return row({

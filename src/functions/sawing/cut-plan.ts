@@ -29,6 +29,12 @@ import { CUT_REQUEST } from "./cut-request";
  * through the pith, the halves quartered, and every quarter laid on the face whose board comes off next. A heart takes
  * two cuts each time, over and under it.
  *
+ * A timber is a beam or mantel with the heart in it: the setting `timber` has its two sides as they are sawn, such as 6x8.
+ * The log is sawn to a cant as wide as one of them, and the turned cant into boards, the timber, and boards again, the
+ * better way up. It is as long as a full section goes, within the wane allowed. By value it counts nothing, for it has
+ * no price among the products. BEAMFIT says beforehand how much room there is. A timber is not graded here: where it
+ * carries a load, that is for an engineer and the local code.
+ *
  * Settings are two columns of name and value, in any order. A row that is left out or blank leaves its setting as it
  * usually is. A setting that changes nothing is named under the plan. Stock under an inch counts as an inch in board feet,
  * as the trade tallies it.
@@ -40,11 +46,12 @@ import { CUT_REQUEST } from "./cut-request";
  * @returns A table of passes (inches, feet, board feet), the total, and remarks
  * @example =BOLE.CUTPLAN(16, "8-4", "4/4", 0.125, "live", {"trim",4}) gives a table of 19 rows: 2 14.75; 13 1; total 95.5; first cut 16; log holds 148.914
  * @example =BOLE.CUTPLAN(22, 8, 1, 0.125, "quarter", {"scale step",0.0625}) gives a table of 17 rows: 3 1.125; total 155; shim 0.5; log holds 265.116
+ * @example =BOLE.CUTPLAN(18, "12-4", "8/4", 0.125, "timber", {"timber","6x8";"trim",4}) gives a table of 17 rows: 10 5.625; total 187.667
  * @example =BOLE.CUTPLAN(44, 10, "8/4", 0.125, "slab", {"guide opening",30}) gives #N/A
  * @example =BOLE.CUTPLAN(16, 8, "4/4", 0.125, "live", {"color","red"}) gives #VALUE!
  * @caution Check the fit of the log in the mill and the maker's limits before sawing; a log that is turned can roll.
- * @words cut list, sawing pattern, first cut, opening face, boards, slabs, flitch, best, quartersawn, best way to saw a log, how to saw, sawing plan, quarter sawn plan, plan the cuts
- * @see CUTYIELD
+ * @words cut list, sawing pattern, first cut, opening face, boards, slabs, flitch, best, quartersawn, beam, timber, mantel, boxed heart, best way to saw a log, how to saw, sawing plan, quarter sawn plan, plan the cuts
+ * @see CUTYIELD, BEAMFIT
  * @picture patterns, heads
  */
 export const CUTPLAN = table(CUT_REQUEST, cutPlanTable);

@@ -23,6 +23,7 @@ const PATTERN_NAMES = {
   slab: ["slabs", "live edge", "live edge slabs"],
   cant: ["cants"],
   quarter: ["quarters", "quartersawn", "quarter sawn"],
+  timber: ["timbers", "beam", "mantel"],
 };
 
 const PRODUCT_COLUMNS = {
@@ -42,7 +43,7 @@ export const CUT_REQUEST: Declarations<PlanRequest> = {
   products: sameForAll(columns(PRODUCT_COLUMNS)),
   /** Width of the saw cut. */
   kerfIn: sameForAll(inches),
-  /** live (through and through), slab (live edge), cant or quarter. */
+  /** live (through and through), slab (live edge), cant, quarter, or timber (boxed heart, of the setting timber). */
   pattern: optional(oneOf(PATTERN_NAMES)),
   /** Two columns of name and value, such as scale step and 1/16, in any order. */
   settings: settings(SETTING_READERS),

@@ -5,6 +5,7 @@ import {
   inchesList,
   number,
   oneOf,
+  section,
   yesNo,
   zeroAsText,
   type Declaration,
@@ -35,8 +36,8 @@ export interface Setting<T> {
   field?: { label: string; example: string; place: "first" | "more" };
 }
 
-const ALL: readonly Pattern[] = ["live", "slab", "cant", "quarter"];
-const EDGED: readonly Pattern[] = ["live", "cant", "quarter"];
+const ALL: readonly Pattern[] = ["live", "slab", "cant", "quarter", "timber"];
+const EDGED: readonly Pattern[] = ["live", "cant", "quarter", "timber"];
 
 const LOG = "The log";
 const MILL = "The mill";
@@ -45,6 +46,7 @@ const LENGTHS = "Lengths";
 const BOARDS = "Boards";
 const WORTH = "Worth";
 const CANT = "Cant";
+const TIMBER = "Timber";
 const QUARTER = "Quarter";
 
 /** Every setting of the cut plan, once. The page, the pane's form and the sheets are made of this. */
@@ -185,7 +187,7 @@ export const CUT_SETTINGS: { readonly [K in keyof PlanSettings]: Setting<PlanSet
     group: BOARDS,
     says: "Share of the thickness, from either face, that an edge may lack, under 0.5.",
     read: number,
-    uses: ["live", "cant"],
+    uses: ["live", "cant", "timber"],
   },
   rip: {
     group: BOARDS,
@@ -227,6 +229,14 @@ export const CUT_SETTINGS: { readonly [K in keyof PlanSettings]: Setting<PlanSet
     says: "Whether the cant is centred about the pith, or free to lie off it.",
     read: oneOf({ centred: ["centered", "middle"], free: ["anywhere"] }),
     uses: ["cant"],
+  },
+  timber: {
+    group: TIMBER,
+    says: "Its two sides in inches as sawn, such as 6x8; the plan stands it the better way up, with the heart in it.",
+    read: section,
+    uses: ["timber"],
+    otherwise: "no timber",
+    field: { label: "Timber", example: "6x8", place: "more" },
   },
   "ring angle": {
     group: QUARTER,

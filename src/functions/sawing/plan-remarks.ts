@@ -39,6 +39,7 @@ const WHY_NONE: Readonly<Record<WhyNone, string>> = {
   lengths: "no length goes into this log with its trim: see minimum length and trim",
   widths: "no width goes into this log: see widths, or minimum and maximum width",
   "cant widths": "no cant as wide as these goes into this log: see cant widths",
+  timber: "no timber of these sides comes out of this log at any length: see timber, minimum length and BEAMFIT",
   products: "none of these products comes out of this log",
 };
 
@@ -72,6 +73,7 @@ export function shimRemark({ job }: Plan, unit: HeightUnit): string {
     slab: "",
     cant: "; none while the log lies on its flat, and again under the turned cant",
     quarter: "; none under the quarters",
+    timber: "; none while the log lies on its flat, and again under the turned cant",
   };
   return `${units} to raise the small end off the bed, so that the pith is level${when[job.pattern]}`;
 }

@@ -32,6 +32,7 @@ export const PATTERNS: Readonly<Record<string, string>> = {
   slab: "Slabs with live edge",
   cant: "Cant, then boards of it",
   quarter: "Quarter-sawn",
+  timber: "Timber with the heart in it, boards beside",
 };
 
 /** The settings that stand in the form: those without which a plan misleads first, the others folded away. */

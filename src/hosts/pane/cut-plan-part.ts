@@ -37,7 +37,7 @@ export function cutPlanPart(host: SheetHost): HTMLElement {
     form,
   );
   pattern.select.addEventListener("change", () => {
-    if (pattern.select.value === "cant") more.open = true;
+    if (["cant", "timber"].includes(pattern.select.value)) more.open = true;
   });
   form.addEventListener("submit", (event) => {
     event.preventDefault();

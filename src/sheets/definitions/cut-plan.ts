@@ -1,8 +1,7 @@
 import type { TableSheet } from "../definition";
 import { FORMAT } from "../formats";
 
-const PLAN =
-  "{Small end}, {Length}, Table[[Thickness]:[Price]], {Kerf}, {Pattern}, {name of bed clearance}:{cant widths}";
+const PLAN = "{Small end}, {Length}, Table[[Thickness]:[Price]], {Kerf}, {Pattern}, {name of bed clearance}:{timber}";
 
 /** A head scale reads down to 1/32 in, which is 0.03125. */
 const HEIGHT = "0.0####";
@@ -19,7 +18,7 @@ export const CUT_PLAN: TableSheet = {
     { label: "Small end", kind: "text", value: "20", note: "inches inside bark, up and down (invented)" },
     { label: "Length", kind: "text", value: "8-6", note: "feet (invented)" },
     { label: "Kerf", kind: "text", value: "1/8", note: "inches (invented: measure a cut)" },
-    { label: "Pattern", kind: "text", value: "live", note: "live, slab, cant or quarter", list: "patterns" },
+    { label: "Pattern", kind: "text", value: "live", note: "live, slab, cant, quarter or timber", list: "patterns" },
     {
       label: "bed clearance",
       kind: "text",
@@ -31,6 +30,7 @@ export const CUT_PLAN: TableSheet = {
     { label: "minimum width", kind: "text", value: "3", note: "inches" },
     { label: "guide opening", kind: "text", value: "", note: "inches between the blade guides at their widest" },
     { label: "cant widths", kind: "text", value: "", note: "inches to try for a cant, such as 4, 6, 8" },
+    { label: "timber", kind: "text", value: "", note: "its sides as sawn, such as 6x8, for the pattern timber" },
   ],
   figures: [
     {

@@ -1,7 +1,7 @@
 import type { Column, Figure, Setting, TableSheet } from "../definition";
 import { FORMAT } from "../formats";
 
-const PLAN = "{Small end}, {Length}, {Boards}:{and boards}, {Kerf}, {Pattern}, {name of large end}:{cant widths}";
+const PLAN = "{Small end}, {Length}, {Boards}:{and boards}, {Kerf}, {Pattern}, {name of large end}:{timber}";
 
 /** A head scale is read down to 1/64 in, so that halves of its steps come out right. */
 const FRACTION = (inches: string) => `BOLE.FRACTION(${inches}, 64)`;
@@ -88,7 +88,7 @@ const settingsFor = ({ log, species, smallEnd, largeEnd, length, pattern }: Mill
   setting("Sawyer", "", ""),
   setting("Small end", smallEnd, "inches inside bark"),
   setting("Length", length, "feet; 8-6 is 8 ft 6 in"),
-  setting("Pattern", pattern, "live, slab, cant or quarter", "patterns"),
+  setting("Pattern", pattern, "live, slab, cant, quarter, timber", "patterns"),
   setting("Kerf", "1/8", "inches; measure a cut"),
   setting("Boards", "4/4", "the first product", "thicknesses"),
   setting("and boards", "", "another, or blank", "thicknesses"),
@@ -97,6 +97,7 @@ const settingsFor = ({ log, species, smallEnd, largeEnd, length, pattern }: Mill
   setting("trim", "3", "inches of length"),
   setting("minimum width", "4", "inches"),
   setting("cant widths", pattern === "cant" ? "8, 10, 12" : "", "inches to try for a cant"),
+  setting("timber", "", "its sides as sawn, such as 6x8"),
 ];
 
 const FIGURES: readonly Figure[] = [

@@ -17,6 +17,14 @@ describe("the nominal size of softwood lumber", () => {
     (cell) => expect(refused(read.nominalSize, cell)).toMatch(/wanted thickness x width in inches, such as 2x6/),
   );
 
+  it.each(["6x8", "6 x 8", '6"x8"', "6 by 8"])("%s is the section of a timber too, as it is sawn", (cell) =>
+    expect(readOne(read.section, cell)).toEqual({ thicknessIn: 6, widthIn: 8 }),
+  );
+
+  it.each(["6", 6, "6x", "0x8", true])("%j is no section", (cell) =>
+    expect(refused(read.section, cell)).toMatch(/wanted two sides in inches, such as 6x8/),
+  );
+
   it("hands an error on", () =>
     expect(readOne(read.nominalSize, "#REF!")).toMatchObject({
       error: "#REF!",

@@ -11,7 +11,7 @@ describe("the page of CUTPLAN", () => {
 
   it("names every setting that is known, each with a sentence, and what holds where it is left out", () => {
     expect(settings.map(({ name }) => name)).toEqual(known);
-    expect(known).toHaveLength(28);
+    expect(known).toHaveLength(29);
     for (const { name, text, default: usual, otherwise } of settings) {
       expect(text, name).toMatch(/^[A-Z].*\.$/);
       expect(usual ?? otherwise, name).toBeDefined();

@@ -18,7 +18,7 @@ describe("bad input to a cut plan", () => {
       ["cant widths", 8],
       ["guide opening", 16],
     ]);
-    expect(cant).toEqual([[refused("#N/A", /a cant cannot be sawn/)]]);
+    expect(cant).toEqual([[refused("#N/A", /neither a cant nor a timber can be sawn/)]]);
   });
 
   it("an unknown setting is named, and the known ones listed", () => {

@@ -77,12 +77,14 @@ export function figureAt(board: Board, ripKerfIn: number): number {
 
 /** A board's size as it is called out: thickness, widths, length. */
 export function sizeText({ product, widthsIn, lengthFt }: Board): string {
-  return `${quartersText(product.nominalIn)} × ${widthsIn.map(inchesText).join(" + ")} × ${inchesText(lengthFt)} ft`;
+  const thickness = product.isTimber ? `timber ${inchesText(product.nominalIn)}` : quartersText(product.nominalIn);
+  return `${thickness} × ${widthsIn.map(inchesText).join(" + ")} × ${inchesText(lengthFt)} ft`;
 }
 
-/** Which of the plan's products a board is, from 0. */
+/** Which of the plan's products a board is, from 0; a timber is none of them, and has the look after the last. */
 export function productOf({ job }: Plan, { product }: Board): number {
-  const { nominalIn, greenIn } = product;
+  const { nominalIn, greenIn, isTimber } = product;
+  if (isTimber) return job.products.length;
   return Math.max(
     0,
     job.products.findIndex((one) => one.nominalIn === nominalIn && one.greenIn === greenIn),

@@ -2,7 +2,13 @@ import { halfAcrossAt, halfUpAt } from "../../../math/sawing/cut-plan/cut-job";
 import type { Plan, View } from "../../../math/sawing/cut-plan/plan";
 import { inchesText } from "../../../math/inches-text";
 
-const SAWN = { live: "sawn live", slab: "sawn into live-edge slabs", cant: "sawn to a cant", quarter: "quarter-sawn" };
+const SAWN = {
+  live: "sawn live",
+  slab: "sawn into live-edge slabs",
+  cant: "sawn to a cant",
+  quarter: "quarter-sawn",
+  timber: "sawn about a timber",
+};
 
 /** What the drawing is of, in one line. */
 export function headline({ job, boardFeet, total }: Plan): string {
@@ -16,7 +22,7 @@ export function headline({ job, boardFeet, total }: Plan): string {
 export function legend({ job, views }: Plan): string {
   const bowed = views.some(({ middle }) => middle) ? ", middle dotted" : "";
   const over =
-    job.pattern === "cant" && views.length > 1
+    (job.pattern === "cant" || job.pattern === "timber") && views.length > 1
       ? "; boards under the cant: heights from its upper face, the log turned over"
       : "";
   return `small end solid, butt dashed${bowed}; figures at the left: inches above the bed; “at”: blade height${over}; fine rings: how the grain lies, evenly drawn`;

@@ -12,7 +12,7 @@ import { quarterTurned, sectionsOf, straightBoards } from "./straight-flitch";
 import { widthMenus } from "./width-menu";
 
 /** A cant in the log, and the boards outside its faces, from the cant out. */
-interface Place extends CantPlace {
+export interface Place extends CantPlace {
   width: BoardWidth;
   above(): Board[];
   below(): Board[];
@@ -61,7 +61,7 @@ function centredPlace(job: CutJob, outside: Flitches): (width: BoardWidth) => Pl
 }
 
 /** Every place on the scale of the bed where the cant is inside the butt and holds the pith. */
-function freePlaces(job: CutJob, outside: Flitches): (width: BoardWidth) => Place[] {
+export function freePlaces(job: CutJob, outside: Flitches): (width: BoardWidth) => Place[] {
   const { stepIn, kerfSteps } = job;
   const pithIn = halfUpAt(job.log, job.log.lengthIn);
   const topSteps = Math.floor((2 * pithIn + NEAR) / stepIn);
@@ -93,7 +93,7 @@ function placeOf(job: CutJob, width: BoardWidth, lowIn: number, up: [Jacket, num
 }
 
 /** The passes: one side down to the cant, the other with the log turned over on its flat, then through the cant. */
-function plannedCant(job: CutJob, place: Place, cant: Omit<Sawn, "views">): Sawn {
+export function plannedCant(job: CutJob, place: Place, cant: Omit<Sawn, "views">): Sawn {
   const above = place.above().reverse();
   const below = place.below().reverse();
   const cantIn = place.width.nominalIn;

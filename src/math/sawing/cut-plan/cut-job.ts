@@ -1,5 +1,5 @@
-/** How a log is opened: through and through, in live-edge slabs, to a cant, or in quarters. */
-export type Pattern = "live" | "slab" | "cant" | "quarter";
+/** How a log is opened: through and through, in live-edge slabs, to a cant, in quarters, or about a timber. */
+export type Pattern = "live" | "slab" | "cant" | "quarter" | "timber";
 
 /** What boards from a width up are worth, a board foot. */
 export interface PriceStep {
@@ -15,6 +15,8 @@ export interface Product {
   greenIn: number;
   /** By rising width. */
   prices: readonly PriceStep[];
+  /** The timber that a log is sawn about, which has no thickness of the trade. */
+  isTimber?: true;
 }
 
 /** A width that may be sold, and how many steps of the scale it takes green. */
@@ -69,6 +71,8 @@ export interface CutJob {
 
   cantWidths: readonly BoardWidth[];
   cantOffset: "centred" | "free";
+  /** Both sides of a timber. */
+  timber?: readonly [BoardWidth, BoardWidth];
   ringAngleDegrees: number;
   heartIn: number;
 }

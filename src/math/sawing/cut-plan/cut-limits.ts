@@ -60,6 +60,10 @@ export function mustSuit(job: CutJob): void {
   mustBeAtLeast(0, job.bedSteps, "bed clearance (scale steps)");
   if (job.pattern === "cant" && job.cantWidths.length === 0)
     throw new NoAnswer("cant widths: a cant needs the widths to try, such as 4, 6, 8, among the settings");
+  if (job.pattern === "timber" && !job.timber)
+    throw new NoAnswer("timber: needs its two sides in inches, such as 6x8, among the settings");
+  if (job.timber?.some(({ greenSteps }) => greenSteps < 1))
+    throw new NoAnswer("timber: wanted sides of one scale step or more, got one that is less");
   if (job.sweep) mustSuitSweep(job, job.sweep);
 }
 

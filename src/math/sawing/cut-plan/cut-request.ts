@@ -1,5 +1,6 @@
 import { NEAR } from "../../rounding";
-import { mustBeAbove, mustBeAtLeast, NoAnswer } from "../../errors";
+import { mustBeAbove, mustBeAtLeast, mustBeBetween, NoAnswer } from "../../errors";
+import { THICKEST_IN } from "../../logs/log";
 import { IN_PER_FT } from "../../units";
 import { mustBeKerf } from "../kerf";
 import { widestIn, type BoardWidth, type CutJob, type Log, type Pattern } from "./cut-job";
@@ -82,6 +83,7 @@ export function cutJob({
     rip: settings.rip,
     cantWidths: (settings["cant widths"] ?? []).map(greenWidth),
     cantOffset: settings["cant offset"],
+    timber: timberOf(settings.timber, stepIn),
     ringAngleDegrees: settings["ring angle"],
     heartIn: settings.heart,
   };
@@ -109,9 +111,19 @@ export function logOf(diameterIn: number, lengthFt: number, given: Partial<CutSe
   return { smallUpIn: diameterIn, smallAcrossIn: acrossIn, taperInPerIn, lengthIn };
 }
 
+/** A timber is sawn as large as it is said: nothing is sawn over its sides. */
+function timberOf(size: CutSettings["timber"] | undefined, stepIn: number): CutJob["timber"] {
+  if (!size) return undefined;
+  const side = (nominalIn: number): BoardWidth => {
+    mustBeBetween(0, THICKEST_IN, nominalIn, "side of the timber (in)");
+    return { nominalIn, greenSteps: nearestSteps(nominalIn, stepIn) };
+  };
+  return [side(size.thicknessIn), side(size.widthIn)];
+}
+
 /** The first cut of a cant follows from its place in the log, and that of quarters goes through the pith. */
 function firstCutSteps(firstCutIn: number | undefined, pattern: Pattern, stepIn: number): number | undefined {
-  if (firstCutIn === undefined || pattern === "cant" || pattern === "quarter") return undefined;
+  if (firstCutIn === undefined || (pattern !== "live" && pattern !== "slab")) return undefined;
   return nearestSteps(firstCutIn, stepIn);
 }
 

@@ -31,6 +31,7 @@ export interface CutSettings {
   "pass cost": number;
   "cant widths": readonly number[];
   "cant offset": "centred" | "free";
+  timber: { thicknessIn: number; widthIn: number };
   /** Degrees. */
   "ring angle": number;
   heart: number;

@@ -22,11 +22,11 @@ export function flatsAreNotEnough({ log, guideOpeningIn }: CutJob): boolean {
   return guideOpeningIn !== undefined && widestIn(log) > guideOpeningIn * Math.SQRT2 + NEAR;
 }
 
-/** A cant is sawn with nothing taken off its sides first. */
+/** A cant or a timber is sawn with nothing taken off its sides first. */
 export function mustGoBetweenGuides(job: CutJob): void {
   if (guidesAreNarrow(job))
     throw new NoAnswer(
-      `${tooWide(job, job.guideOpeningIn!)}: a cant cannot be sawn; try live sawing after flats, or halve it`,
+      `${tooWide(job, job.guideOpeningIn!)}: neither a cant nor a timber can be sawn; try live sawing after flats, or halve it`,
     );
 }
 

@@ -16,9 +16,15 @@ export interface Jacket {
  * Jacket boards outward from a height: the first inner face is there, every other follows a kerf after the board
  * inside it. Faces are counted from the outside of the log, which the last board may reach without a cut under it.
  */
-export function jacket(job: CutJob, flitches: Flitches, innerIn: number, way: 1 | -1): Jacket {
+export function jacket(
+  job: CutJob,
+  flitches: Flitches,
+  innerIn: number,
+  way: 1 | -1,
+  topIn = 2 * halfUpAt(job.log, job.log.lengthIn),
+): Jacket {
   const { stepIn, products, kerfSteps } = job;
-  const outerIn = way === 1 ? 2 * halfUpAt(job.log, job.log.lengthIn) : 0;
+  const outerIn = way === 1 ? topIn : 0;
   const first = Math.floor((way * (outerIn - innerIn) + NEAR) / stepIn);
   const lowIn = (product: number, face: number) => {
     const inner = innerIn + way * (first - face) * stepIn;

@@ -54,7 +54,7 @@ export function sawDown(job: CutJob, topIn: number, flitches: Flitches): Omit<Sa
   };
 }
 
-function stackDown(job: CutJob, topIn: number, flitches: Flitches): { stack: Stack; worthAt: WorthAt } {
+export function stackDown(job: CutJob, topIn: number, flitches: Flitches): { stack: Stack; worthAt: WorthAt } {
   const { stepIn, products } = job;
   const worthAt = (product: number, face: number) =>
     flitches.value(product, (face - products[product]!.greenSteps) * stepIn);

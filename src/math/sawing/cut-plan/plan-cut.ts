@@ -5,6 +5,7 @@ import { sawLive } from "./live";
 import type { Plan, Sawn, WhyNone } from "./plan";
 import { guidesWarning, lowBladeWarning } from "./plan-warning";
 import { sawQuarters } from "./quarter";
+import { sawTimber } from "./timber";
 import { sawSlabs } from "./slab";
 import { yieldBounds } from "./yield-bounds";
 
@@ -13,6 +14,7 @@ const PATTERNS: Readonly<Record<Pattern, (job: CutJob) => Sawn>> = {
   slab: sawSlabs,
   cant: sawCant,
   quarter: sawQuarters,
+  timber: sawTimber,
 };
 
 /**
@@ -51,16 +53,16 @@ export function cutYield(request: CutRequest): number {
   return PATTERNS[job.pattern](job).total;
 }
 
-/** Cants and quarters are planned with the pith level however the log was said to lie. */
+/** Cants, timbers and quarters are planned with the pith level however the log was said to lie. */
 function shimUnderSmallEndIn({ log, lies, pattern, sweep }: CutJob): number {
-  const level = lies === "split" || pattern === "cant" || pattern === "quarter";
+  const level = lies === "split" || (pattern !== "live" && pattern !== "slab");
   return level && !sweep ? (log.taperInPerIn * log.lengthIn) / 2 : 0;
 }
 
 /** Why a log holds no board: a setting that alone forbids them all, or else the products. */
 function whyNone(job: CutJob): WhyNone {
   if (job.lengthsFt.length === 0) return "lengths";
-  if (job.pattern !== "slab" && job.widths.length === 0) return "widths";
+  if (job.pattern !== "slab" && job.pattern !== "timber" && job.widths.length === 0) return "widths";
   if (job.pattern === "cant" && !job.cantWidths.some((width) => cantFits(job, width))) return "cant widths";
-  return "products";
+  return job.pattern === "timber" ? "timber" : "products";
 }

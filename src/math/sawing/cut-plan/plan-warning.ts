@@ -9,7 +9,7 @@ import { nearestSteps } from "./scale-steps";
 /** What a sawyer should know of a plan before sawing by it. */
 export type PlanWarning =
   /** A size was taken to the nearest whole step of the scale. */
-  | { code: "rounded"; what: "kerf" | "rip kerf" | "first cut" | "green size"; givenIn: number; takenIn: number }
+  | { code: "rounded"; what: Rounded; givenIn: number; takenIn: number }
   /** The log was said to lie flat, but this pattern is planned with its pith level. */
   | { code: "pith level"; pattern: Pattern }
   /** The log was said to be oval, but quarters are planned on a round one. */
@@ -22,6 +22,9 @@ export type PlanWarning =
   | { code: "guides"; pattern: Pattern; buttIn: number; openingIn: number }
   /** No bed clearance was given, and the blade comes down to where dogs usually stand. */
   | { code: "low blade"; lowestIn: number };
+
+/** A size that is taken to the nearest whole step. */
+type Rounded = "kerf" | "rip kerf" | "first cut" | "green size" | "side of the timber";
 
 /** A size given in metric units differs from its inches by less than this, which no scale shows. */
 const FELT_IN = 1e-6;
@@ -37,7 +40,7 @@ interface Asked {
 /** Sizes that were rounded to the scale, and inputs that the pattern takes in another way. */
 export function warningsAbout(job: CutJob, { kerfIn, ripKerfIn, products, settings }: Asked): PlanWarning[] {
   const warnings: PlanWarning[] = [];
-  const check = (what: "kerf" | "rip kerf" | "first cut" | "green size", givenIn: number) => {
+  const check = (what: Rounded, givenIn: number) => {
     const takenIn = nearestSteps(givenIn, job.stepIn) * job.stepIn;
     if (Math.abs(takenIn - givenIn) > FELT_IN) warnings.push({ code: "rounded", what, givenIn, takenIn });
   };
@@ -45,17 +48,19 @@ export function warningsAbout(job: CutJob, { kerfIn, ripKerfIn, products, settin
   if (job.rip && ripKerfIn !== kerfIn) check("rip kerf", ripKerfIn);
   if (job.firstCutSteps !== undefined) check("first cut", settings["first cut"]!);
   for (const greenIn of new Set(products.map(greenSizeIn))) check("green size", greenIn);
-  if (job.lies === "flat" && (job.pattern === "cant" || job.pattern === "quarter"))
+  if (job.pattern === "timber") for (const { nominalIn } of job.timber ?? []) check("side of the timber", nominalIn);
+  if (job.lies === "flat" && job.pattern !== "live" && job.pattern !== "slab")
     warnings.push({ code: "pith level", pattern: job.pattern });
   if (job.pattern === "quarter" && job.log.smallAcrossIn !== job.log.smallUpIn)
     warnings.push({ code: "round quarters" });
   return [...warnings, ...bedWarnings(job)];
 }
 
-function bedWarnings({ pattern, bedSteps, stepIn, cantWidths, products }: CutJob): PlanWarning[] {
+function bedWarnings({ pattern, bedSteps, stepIn, cantWidths, timber, products }: CutJob): PlanWarning[] {
   const lowestIn = bedSteps * stepIn;
   const isUnder = ({ greenSteps }: { greenSteps: number }) => greenSteps < bedSteps;
-  if (pattern === "cant" && cantWidths.some(isUnder)) return [{ code: "cant under the blade", lowestIn }];
+  if ((pattern === "cant" && cantWidths.some(isUnder)) || (pattern === "timber" && timber?.some(isUnder)))
+    return [{ code: "cant under the blade", lowestIn }];
   if (pattern === "quarter" && products.some(isUnder)) return [{ code: "quarters under the blade", lowestIn }];
   return [];
 }

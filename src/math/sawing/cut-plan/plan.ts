@@ -83,7 +83,7 @@ export interface Sawn {
 }
 
 /** What alone keeps every board out of a log. */
-export type WhyNone = "lengths" | "widths" | "cant widths" | "products";
+export type WhyNone = "lengths" | "widths" | "cant widths" | "timber" | "products";
 
 /** The sawing plan of a log. The total is in board feet, or in money less the cost of the passes. */
 export interface Plan extends Sawn {

@@ -12,6 +12,9 @@ const USUAL_LENGTHS = 3;
 /** To find the best place of a cant, about one in so many places has to be planned in full. */
 const PLACES_TO_ONE_SAWN = 32;
 
+/** A timber is tried either way up, and each time the turned cant is weighed from both its ends. */
+const WAYS_UP = 2;
+
 /** Filling so many entries of a table of widths takes as long as weighing one flitch. */
 const ENTRIES_TO_ONE_FLITCH = 10;
 
@@ -30,6 +33,7 @@ function flitchesIn(job: CutJob): number {
   const up = (2 * halfUpAt(log, log.lengthIn)) / stepIn;
   const across = (2 * halfAcrossAt(log, log.lengthIn)) / stepIn;
   if (pattern === "quarter") return (up / 2 / commonDrop(job)) ** 2;
+  if (pattern === "timber") return 2 * up + 2 * WAYS_UP * across;
   if (pattern !== "cant") return up;
   const sawn = job.cantWidths.map(({ greenSteps }) =>
     job.cantOffset === "free" ? greenSteps / PLACES_TO_ONE_SAWN : 1,

@@ -123,40 +123,59 @@ describe("boards put back into the log", () => {
     }
   });
 
-  it("lie in the jackets and the cant of one log, a kerf apart", () => {
-    const roll = dice(4);
-    for (let i = 0; i < 100; i++) {
-      const log = bigger(throwLog(roll, "cant"), 2);
-      const plan = planCut(requestFor(log));
-      const [first, turned] = plan.views;
-      if (!turned) continue;
-      const kerf = steps(log.kerf, log.g);
-      const rips = steps(log.ripKerf, log.g);
-      const cant = { left: -99, right: 99, low: first!.cant!.lowIn, high: first!.cant!.highIn };
-      const sides = first!.boards.map(({ board }) => board);
-      everyPairApart([cant, ...sides.map((s) => ({ left: -99, right: 99, low: s.lowIn, high: s.highIn }))], kerf, log);
-      for (const board of sides)
-        for (const z of lengthwise(board, log.trim))
-          for (const box of boxesOf(board, rips))
-            expect(inside(box, log.wane, a(log, z), b(log, z), [0, b(log, log.L)]), JSON.stringify([box, log])).toBe(
-              true,
-            );
-      for (const { board } of turned.boards) {
-        for (const box of boxesOf(board, rips)) {
-          // Turned, what was up in the log lies to the right: the cant's faces bound the boards.
-          expect(box.right <= cant.high - b(log, log.L) + NEAR && box.left >= cant.low - b(log, log.L) - NEAR).toBe(
-            true,
-          );
+  it.each(["cant", "timber"] as const)(
+    "lie in the jackets and the cant of one log sawn %s, a kerf apart",
+    (pattern) => {
+      const roll = dice(4);
+      for (let i = 0; i < 100; i++) {
+        const log = bigger(throwLog(roll, pattern), 2);
+        const plan = planCut(requestFor(log));
+        const [first, turned] = plan.views;
+        if (!turned) continue;
+        const kerf = steps(log.kerf, log.g);
+        const rips = steps(log.ripKerf, log.g);
+        const cant = { left: -99, right: 99, low: first!.cant!.lowIn, high: first!.cant!.highIn };
+        const sides = first!.boards.map(({ board }) => board);
+        everyPairApart(
+          [cant, ...sides.map((s) => ({ left: -99, right: 99, low: s.lowIn, high: s.highIn }))],
+          kerf,
+          log,
+        );
+        for (const board of sides)
           for (const z of lengthwise(board, log.trim))
-            expect(inside(box, log.wane, b(log, z), a(log, z), [0, a(log, log.L)]), JSON.stringify([box, log])).toBe(
+            for (const box of boxesOf(board, rips))
+              expect(inside(box, log.wane, a(log, z), b(log, z), [0, b(log, log.L)]), JSON.stringify([box, log])).toBe(
+                true,
+              );
+        for (const { board } of turned.boards) {
+          for (const box of boxesOf(board, rips)) {
+            // Turned, what was up in the log lies to the right: the cant's faces bound the boards.
+            expect(box.right <= cant.high - b(log, log.L) + NEAR && box.left >= cant.low - b(log, log.L) - NEAR).toBe(
               true,
             );
+            for (const z of lengthwise(board, log.trim))
+              expect(inside(box, log.wane, b(log, z), a(log, z), [0, a(log, log.L)]), JSON.stringify([box, log])).toBe(
+                true,
+              );
+          }
+        }
+        const stack = turned.boards.map(({ board }) => ({
+          left: -99,
+          right: 99,
+          low: board.lowIn,
+          high: board.highIn,
+        }));
+        everyPairApart(stack, kerf, log);
+        const timbers = turned.boards.filter(({ board }) => board.product.isTimber).map(({ board }) => board);
+        expect(timbers.length, JSON.stringify(log)).toBe(pattern === "timber" ? 1 : 0);
+        for (const { lowIn, highIn, widthsIn, product } of timbers) {
+          expect(lowIn <= a(log, log.L) + NEAR && highIn >= a(log, log.L) - NEAR).toBe(true);
+          expect([...widthsIn, product.nominalIn].sort()).toEqual([...log.timber].sort());
+          expect(cant.high - cant.low).toBeCloseTo(steps(widthsIn[0]!, log.g), 9);
         }
       }
-      const stack = turned.boards.map(({ board }) => ({ left: -99, right: 99, low: board.lowIn, high: board.highIn }));
-      everyPairApart(stack, kerf, log);
-    }
-  });
+    },
+  );
 
   it("lie in a quarter of the log, a kerf apart, with the rings at the angle asked for", () => {
     const roll = dice(5);

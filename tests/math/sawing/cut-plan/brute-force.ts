@@ -6,6 +6,7 @@ import { cantWorth } from "./brute-force/cant";
 import { quarterWorth } from "./brute-force/quarter";
 import { sawyerOf, type Sawyer } from "./brute-force/sawyer";
 import { bowedWorth, liveWorth, slabWorth } from "./brute-force/through";
+import { timberWorth } from "./brute-force/timber";
 import type { SmallLog } from "./small-logs";
 
 const WORTH: Record<SmallLog["pattern"], (log: SmallLog, sawyer: Sawyer) => number> = {
@@ -13,6 +14,7 @@ const WORTH: Record<SmallLog["pattern"], (log: SmallLog, sawyer: Sawyer) => numb
   slab: slabWorth,
   cant: cantWorth,
   quarter: quarterWorth,
+  timber: timberWorth,
 };
 
 /** The greatest worth of any plan of a small log. */

@@ -37,6 +37,7 @@ describe("a second sawyer who tries everything", () => {
     ["slab", 120, false],
     ["cant", 110, false],
     ["quarter", 120, false],
+    ["timber", 300, false],
   ];
   kinds.forEach(([pattern, count, bowed], kind) => {
     it(`finds no better and no worse total on ${count} small ${bowed ? "bowed " : ""}logs sawn ${pattern}`, () => {

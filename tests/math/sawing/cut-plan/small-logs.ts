@@ -2,7 +2,7 @@ import type { CutRequest } from "../../../../src/math/sawing/cut-plan/cut-reques
 
 /** A log with a mill and products to saw it into; inches, but for the lengths of boards, which are feet. */
 export interface SmallLog {
-  pattern: "live" | "slab" | "cant" | "quarter";
+  pattern: "live" | "slab" | "cant" | "quarter" | "timber";
   /** Small end up and down, and across; length; growth in diameter over 4 ft. */
   d: number;
   dw: number;
@@ -33,6 +33,7 @@ export interface SmallLog {
   throat: number;
   cantWidths: number[];
   free: boolean;
+  timber: [number, number];
   minRing: number;
   heart: number;
 }
@@ -101,6 +102,7 @@ export function throwLog(roll: () => number, pattern: SmallLog["pattern"], bowed
     free: roll() < 0.5,
     minRing: pick(0, 30, 45, 60),
     heart: pick(0, 0.5),
+    timber: pattern === "timber" ? [pick(2, 2.5, 3), pick(2, 3, 4)] : [2, 3],
   };
 }
 
@@ -139,6 +141,7 @@ export function requestFor(log: SmallLog): CutRequest {
       "guide opening": Number.isFinite(log.throat) ? log.throat : undefined,
       "cant widths": log.cantWidths,
       "cant offset": log.free ? "free" : "centred",
+      timber: { thicknessIn: log.timber[0], widthIn: log.timber[1] },
       "ring angle": log.minRing,
       heart: log.heart,
     },

@@ -64,7 +64,13 @@ export function drawCutPlan(draft: Draft): void {
       name: "Thin_kerf",
       says: "invented; to see what it would gain",
     },
-    { label: "Pattern", value: "live", name: "Cut_pattern", list: "patterns", says: "live, slab, cant or quarter" },
+    {
+      label: "Pattern",
+      value: "live",
+      name: "Cut_pattern",
+      list: "patterns",
+      says: "live, slab, cant, quarter or timber",
+    },
   ]);
   row = drawLines(page, row, "What comes out", [
     {

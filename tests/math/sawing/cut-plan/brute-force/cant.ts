@@ -29,19 +29,28 @@ function placesFor(wide: number, radius: number, g: number): number[] {
 
 /** The turned cant: its faces bound the boards to left and right. */
 function throughWorth(bottom: number, top: number, { L }: SmallLog, sawyer: Sawyer): number {
-  const { halfAcross, halfUp, faces, startOf, worthOf, fromAnyFace } = sawyer;
-  return fromAnyFace(2 * halfAcross(L), (product, lowIn) => {
-    const ends = faces(product, lowIn);
-    return worthOf(product, (length) => {
-      const z = startOf(length);
-      const half = Math.min(...ends.map((y) => halfAt(halfUp(z), halfAcross(z), y - halfAcross(L))));
-      return half > 0 ? Math.min(half, top) - Math.max(-half, bottom) : 0;
-    });
-  });
+  const { halfAcross, faces, worthOf, fromAnyFace } = sawyer;
+  return fromAnyFace(2 * halfAcross(L), (product, lowIn) =>
+    worthOf(product, (length) => usableInTurned(faces(product, lowIn), length, bottom, top, L, sawyer)),
+  );
+}
+
+/** How wide a flitch of the turned cant is over a length. */
+export function usableInTurned(
+  ends: readonly number[],
+  length: number,
+  bottom: number,
+  top: number,
+  L: number,
+  { halfAcross, halfUp, startOf }: Sawyer,
+): number {
+  const z = startOf(length);
+  const half = Math.min(...ends.map((y) => halfAt(halfUp(z), halfAcross(z), y - halfAcross(L))));
+  return half > 0 ? Math.min(half, top) - Math.max(-half, bottom) : 0;
 }
 
 /** The boards outside the cant on one side: heights from the pith outward, since both sides are alike. */
-function jacketsFrom(inner: number, log: SmallLog, sawyer: Sawyer): number {
+export function jacketsFrom(inner: number, log: SmallLog, sawyer: Sawyer): number {
   const { products, halfAcross, halfUp, kerfSteps, faces, startOf, worthOf } = sawyer;
   let best = 0;
   for (const product of products) {
