@@ -15,6 +15,8 @@ const log30 = (more: Partial<CutRequest>): CutRequest => ({
 const cant = (offset: "centred" | "free") =>
   log30({ pattern: "cant", settings: { "cant widths": [6, 8, 10, 12], "cant offset": offset } });
 
+const timber = log30({ pattern: "timber", settings: { timber: { thicknessIn: 6, widthIn: 8 } } });
+
 const CASES: readonly (readonly [what: string, aim: number, run: () => unknown])[] = [
   ["live, 30 in x 12 ft, 1/32 in, 3 products", 1, () => planCut(log30({}))],
   [
@@ -32,6 +34,7 @@ const CASES: readonly (readonly [what: string, aim: number, run: () => unknown])
   ["slab, 30 in x 12 ft, 1/32 in, 3 products", 1, () => planCut(log30({ pattern: "slab" }))],
   ["cant in the middle, 30 in x 12 ft, 4 widths", 6, () => planCut(cant("centred"))],
   ["cant anywhere, 30 in x 12 ft, 4 widths", 200, () => planCut(cant("free"))],
+  ["timber 6 x 8, 30 in x 12 ft, 3 products", 6, () => planCut(timber)],
   [
     "quarters, 30 in x 12 ft, 1/16 in, 3 products",
     40,
