@@ -1,3 +1,4 @@
+import { sumOf } from "../../numbers";
 import { NEAR } from "../../rounding";
 import { IN_PER_FT } from "../../units";
 import { boardOf, type Board } from "./board";
@@ -20,8 +21,9 @@ interface Stood {
 
 /**
  * A timber with the heart in it, and boards out of the sides: the log is sawn to a cant as wide as one side of the timber,
- * centred about the pith to half a scale step; the cant is turned a quarter, and sawn into boards, the timber, and boards again. Both ways up
- * are tried, and every place of the timber that holds the pith. The timber is as long as a full section goes.
+ * centred about the pith to half a scale step; the cant is turned a quarter, and sawn into boards, the timber, and boards
+ * again. Both ways up are tried, and every place of the timber that holds the pith. The timber is as long as a full
+ * section goes.
  *
  * @formula by dynamic program: the greatest, over ways up and places of the timber, of the jackets outside the cant, the
  *   stacks above and below the timber, and the timber itself
@@ -34,24 +36,28 @@ export function sawTimber(job: CutJob): Sawn {
   const turned = quarterTurned(sections, job);
   const pithIn = halfUpAt(job.log, job.log.lengthIn);
   const placesFor = freePlaces(job, edgedFlitches(job, straightBoards(job, sections, menus), menus));
-  let best: { place: Place; core: Core } | undefined;
-  for (const stood of waysUp(job)) {
-    if (!cantFits(job, stood.width)) continue;
-    const place = nearestToPith(placesFor(stood.width), pithIn);
-    if (!place) continue;
+  const ways = waysUp(job).flatMap((stood): Way[] => {
+    const place = cantFits(job, stood.width) && nearestToPith(placesFor(stood.width), pithIn);
+    if (!place) return [];
     const boards = straightBoards(job, turned, menus, pithIn - place.lowIn, place.highIn - pithIn);
     const core = bestCore(job, stood, boards, edgedFlitches(job, boards, menus));
-    const isBetter =
-      !best || (core && place.jacketsWorth + core.total > best.place.jacketsWorth + best.core.total + SAME_WORTH);
-    if (core && isBetter) best = { place, core };
-  }
-  if (!best) return { total: 0, boardFeet: 0, passes: [], views: [viewOfLog({ ...job, lies: "split" })] };
-  const boards = best.core.boards();
-  return plannedCant(job, best.place, {
-    total: best.core.total,
-    boardFeet: boards.reduce((sum, { boardFeet }) => sum + boardFeet, 0),
+    return core ? [{ place, core, total: place.jacketsWorth + core.total }] : [];
+  });
+  if (ways.length === 0) return { total: 0, boardFeet: 0, passes: [], views: [viewOfLog({ ...job, lies: "split" })] };
+  const { place, core } = ways.reduce((best, way) => (way.total > best.total + SAME_WORTH ? way : best));
+  const boards = core.boards();
+  return plannedCant(job, place, {
+    total: core.total,
+    boardFeet: sumOf(boards, ({ boardFeet }) => boardFeet),
     passes: passesDown(job, boards[0]!.highIn, boards),
   });
+}
+
+/** The best plan with the timber one way up. */
+interface Way {
+  place: Place;
+  core: Core;
+  total: number;
 }
 
 /** In the middle of the log to half a scale step, so that every height can be set on the scale. */
