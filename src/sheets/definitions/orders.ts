@@ -37,9 +37,10 @@ export const ORDERS: TableSheet = {
     "the plan knows sound, straight, round logs sawn through and through. Look at each log for rot, metal and sweep, check its fit in the mill and the maker's limits, and keep a log in hand.",
   ],
   settings: [
-    { label: "Kerf", kind: "text", value: "1/8", note: "inches (invented: measure a cut)" },
+    { label: "Kerf", kind: "text", value: "1/8", note: "inches (invented: measure a cut)", name: "Order_kerf" },
     { label: "crosscut kerf", kind: "text", value: "1/8", note: "inches lost where a strip is cut to length" },
     { label: "rip kerf", kind: "text", value: "1/8", note: "inches lost where a flitch is ripped" },
+    { label: "bed clearance", kind: "text", value: "1", note: "inches: clears dogs and rests" },
     { label: "trim", kind: "text", value: "2", note: "inches of length over the order's, on every piece" },
     { label: "taper", kind: "text", value: "0.5", note: "inches of diameter in 4 ft, where no large end is given" },
     { label: "guide opening", kind: "text", value: "36", note: "inches between the blade guides (invented)" },

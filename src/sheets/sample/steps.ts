@@ -21,7 +21,7 @@ import { drawCutPlan } from "./sheets/sawing/cut-plan";
 import { drawHeadHeights } from "./sheets/sawing/head-heights";
 import { drawMill } from "./sheets/sawing/mill";
 import { drawMillSheet } from "./sheets/sawing/mill-sheets";
-import { drawOrders } from "./sheets/sawing/orders";
+import { drawOrderPasses, drawOrders } from "./sheets/sawing/orders";
 import { drawInvoiceLines } from "./sheets/selling/invoice-lines";
 import { drawInvoiceToPrint } from "./sheets/selling/invoice-to-print";
 import { drawInvoices } from "./sheets/selling/invoices";
@@ -93,6 +93,7 @@ export const STEPS: readonly Step[] = [
         "Which of the logs that a crew offers would fill three orders, and what stays short?",
         drawOrders,
       ),
+      sheet("Order passes", "How is each of those logs sawn, and whose pieces come of it?", drawOrderPasses),
       sheet("Head heights", "Even drops of the saw head without a plan, to print for the mill.", drawHeadHeights),
       sheet("Mill", "From the motor's plate to band speed, tension, lift and bed.", drawMill),
       sheet("Band speeds", "Drive frequency against band speed, to hang beside the drive.", drawBandSpeeds),
