@@ -77,7 +77,8 @@ export const DRYING_STACK: TableSheet = {
   blankRows: 17,
   beside: {
     heading: "When it will be ready, from the readings",
-    formula: "=BOLE.DRYFORECAST(Table[Day], Table[Moisture], {Air dries to %}, {Dry to})",
+    formula:
+      '=IF(COUNT(Table[Day])<2, "two readings are the least", BOLE.DRYFORECAST(Table[Day], Table[Moisture], {Air dries to %}, {Dry to}))',
     rows: 6,
     columns: [{ width: 28 }, { width: 14, format: "0.0" }, { width: 44 }],
   },

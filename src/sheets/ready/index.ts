@@ -11,12 +11,14 @@ import { QUOTE_OR_INVOICE } from "../definitions/quote-or-invoice";
 import { SAWING_QUOTE } from "../definitions/sawing-quote";
 import { SAWING_BILL } from "../definitions/sawing-bill";
 import { SCALE_TICKET } from "../definitions/scale-ticket";
+import { TRIPS } from "../definitions/trips";
 
 /** The sheets that a person can add to his workbook, in the order of the job. */
 export const READY_SHEETS: readonly TableSheet[] = [
   LOG_BOOK,
   SCALE_TICKET,
   LOAD_PLAN,
+  TRIPS,
   CUT_PLAN,
   MILL_SHEET,
   ORDERS,
