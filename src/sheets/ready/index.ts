@@ -1,4 +1,5 @@
 import type { TableSheet } from "../definition";
+import { BOARD_TALLY } from "../definitions/board-tally";
 import { CUT_PLAN } from "../definitions/cut-plan";
 import { DRYING_STACK } from "../definitions/drying-stack";
 import { LOAD_PLAN } from "../definitions/load-plan";
@@ -11,6 +12,8 @@ import { QUOTE_OR_INVOICE } from "../definitions/quote-or-invoice";
 import { SAWING_QUOTE } from "../definitions/sawing-quote";
 import { SAWING_BILL } from "../definitions/sawing-bill";
 import { SCALE_TICKET } from "../definitions/scale-ticket";
+import { SLAB_STOCK } from "../definitions/slab-stock";
+import { STOCK } from "../definitions/stock";
 import { TRIPS } from "../definitions/trips";
 
 /** The sheets that a person can add to his workbook, in the order of the job. */
@@ -22,7 +25,10 @@ export const READY_SHEETS: readonly TableSheet[] = [
   CUT_PLAN,
   MILL_SHEET,
   ORDERS,
+  BOARD_TALLY,
+  SLAB_STOCK,
   DRYING_STACK,
+  STOCK,
   PRICE_LIST,
   SAWING_QUOTE,
   QUOTE_OR_INVOICE,
