@@ -33,7 +33,7 @@ const COLUMNS: readonly Column[] = [
     formula: `=IF([@Place]="", "", IF(${FIRST_AT_PLACE}, SUMIFS(Table[Worth], Table[Place], [@Place]), ""))`,
     format: FORMAT.money,
     width: 11,
-    note: "worth of all that lies there, once",
+    note: "all that lies there",
   },
   {
     heading: "Verdict",

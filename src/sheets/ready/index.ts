@@ -1,12 +1,15 @@
 import type { TableSheet } from "../definition";
+import { BLADE_LOG } from "../definitions/blade-log";
 import { BOARD_TALLY } from "../definitions/board-tally";
 import { CUT_PLAN } from "../definitions/cut-plan";
+import { DRYING_LOG } from "../definitions/drying-log";
 import { DRYING_STACK } from "../definitions/drying-stack";
 import { LOAD_PLAN } from "../definitions/load-plan";
 import { LOG_BOOK } from "../definitions/log-book";
 import { MILL_SHEET } from "../definitions/mill-sheet";
 import { MILL_SETTINGS } from "../definitions/mill-settings";
 import { ORDERS } from "../definitions/orders";
+import { PARTNER_ACCOUNT } from "../definitions/partner-account";
 import { PRICE_LIST } from "../definitions/price-list";
 import { QUOTE_OR_INVOICE } from "../definitions/quote-or-invoice";
 import { SAWING_QUOTE } from "../definitions/sawing-quote";
@@ -25,13 +28,16 @@ export const READY_SHEETS: readonly TableSheet[] = [
   CUT_PLAN,
   MILL_SHEET,
   ORDERS,
+  BLADE_LOG,
   BOARD_TALLY,
   SLAB_STOCK,
   DRYING_STACK,
+  DRYING_LOG,
   STOCK,
   PRICE_LIST,
   SAWING_QUOTE,
   QUOTE_OR_INVOICE,
   SAWING_BILL,
+  PARTNER_ACCOUNT,
   MILL_SETTINGS,
 ];
