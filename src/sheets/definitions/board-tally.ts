@@ -64,7 +64,7 @@ const FIGURES: readonly Figure[] = [
 export const BOARD_TALLY: TableSheet = {
   title: "Board tally",
   table: "BoardTally",
-  lead: "Tally lumber as it comes off the saw or out of the kiln: type thickness, width and length of each board first, or how many there are of a size. Feet, mean width and what the lot is worth add up above.",
+  lead: "Tally lumber as it comes off the saw or out of the kiln: type thickness, width and length of each board first, and a count where several are alike. Feet, mean width and what the lot is worth add up above.",
   cautions: [NOT_GRADED],
   settings: [
     { label: "Lot", kind: "text", value: "Example, invented", note: "what is tallied, and for whom" },

@@ -6,7 +6,7 @@ const ofShown = (shown: string) => `=IF(AND([@Stack]={Stack to forecast}, [@Read
 
 const COLUMNS: readonly Column[] = [
   { heading: "Day", format: FORMAT.date, width: 18, note: "a date; each once a stack, in order" },
-  { heading: "Stack", kind: "text", width: 17, note: "number or tag" },
+  { heading: "Stack", kind: "text", width: 25, note: "number or tag" },
   { heading: "Reading", kind: "number", format: FORMAT.one, width: 9, note: "percent" },
   { heading: "Wood temp", kind: "text", width: 10, note: "F; blank: as read" },
   {
@@ -31,7 +31,7 @@ const COLUMNS: readonly Column[] = [
     width: 11,
     note: "of it, percent",
   },
-  { heading: "Remark", kind: "text", width: 20, note: "weather, fans, turned" },
+  { heading: "Remark", kind: "text", width: 14, note: "weather, fans" },
 ];
 
 /** A row of the forecast, once there are readings enough for it. */
