@@ -28,7 +28,7 @@ const ALIKE_COUNTS = 0.5;
 /** What each word of a phrase adds that the function is known by and the question holds whole. */
 const PHRASE_COUNTS = 12;
 
-/** What it adds to a score, as a share of it, each time that the sheets ask a function: what every yard needs comes before its equals. */
+/** What it adds to a score, as a share of it, for each sheet that asks a function: what every yard needs comes before its equals. */
 const EVERYDAY_COUNTS = 0.05;
 const MOST_EVERYDAY = 5;
 
@@ -66,9 +66,9 @@ export function searchOver(catalog: readonly Entry[], sheets: readonly TableShee
       ? [...hit.entry.words, partsOf(hit.entry.name, vocabulary)].map((words) => telling(words).map(stemmer))
       : [],
   );
-  const asks = [...JSON.stringify(sheets).matchAll(/BOLE\.([A-Z0-9]+)/g)].map(([, name]) => name!);
+  const askedBySheet = sheets.map((sheet) => new Set(JSON.stringify(sheet).match(/(?<=BOLE\.)[A-Z0-9]+/g)));
   const everyday = all.map((hit) => {
-    const times = hit.kind === "function" ? asks.filter((name) => name === hit.entry.name).length : 0;
+    const times = hit.kind === "function" ? askedBySheet.filter((names) => names.has(hit.entry.name)).length : 0;
     return 1 + EVERYDAY_COUNTS * Math.min(times, MOST_EVERYDAY);
   });
   return (question) => {

@@ -1,6 +1,8 @@
 import type { TableSheet } from "../definition";
 import { FORMAT } from "../formats";
 
+/** Without a product wanted there is nothing to plan. */
+const planned = (shown: string) => `=IF(COUNTA(Table[Thickness])=0, "no product yet", ${shown})`;
 const PLAN = "{Small end}, {Length}, Table[[Thickness]:[Price]], {Kerf}, {Pattern}, {name of bed clearance}:{timber}";
 
 /** A head scale reads down to 1/32 in, which is 0.03125. */
@@ -35,7 +37,7 @@ export const CUT_PLAN: TableSheet = {
   figures: [
     {
       label: "Board feet",
-      formula: `=BOLE.CUTYIELD(${PLAN})`,
+      formula: planned(`BOLE.CUTYIELD(${PLAN})`),
       format: FORMAT.one,
       note: "the most these products give",
     },
@@ -56,7 +58,7 @@ export const CUT_PLAN: TableSheet = {
   blankRows: 6,
   beside: {
     heading: "The plan: heights of the blade above the bed in inches, at its lower side",
-    formula: `=BOLE.CUTPLAN(${PLAN})`,
+    formula: planned(`BOLE.CUTPLAN(${PLAN})`),
     rows: 40,
     columns: [
       { width: 13 },

@@ -1,5 +1,6 @@
 import type { TableSheet } from "../definition";
 import { FILLED, FORMAT } from "../formats";
+import { AIR, AIR_DRIES_TO } from "./drying-air";
 
 /** One stack: what the air can do, what the sample board says, and when it will be ready. */
 export const DRYING_STACK: TableSheet = {
@@ -15,8 +16,7 @@ export const DRYING_STACK: TableSheet = {
     { label: "Board feet", kind: "number", value: 600, note: "in the stack, green (invented)" },
     { label: "Moisture at start", kind: "text", value: "75%", note: "percent of the oven-dry weight (invented)" },
     { label: "Dry to", kind: "text", value: "20%", note: "what the wood is wanted at" },
-    { label: "Temperature", kind: "text", value: "68 F", note: "of the yard or room, the season's mean (invented)" },
-    { label: "Humidity", kind: "text", value: "65%", note: "the season's mean (invented)" },
+    ...AIR,
     {
       label: "Board at start",
       kind: "text",
@@ -25,12 +25,7 @@ export const DRYING_STACK: TableSheet = {
     },
   ],
   figures: [
-    {
-      label: "Air dries to %",
-      formula: "=BOLE.EMC({Temperature}, {Humidity})",
-      format: FORMAT.one,
-      note: "no drier than this, however long it stands",
-    },
+    AIR_DRIES_TO,
     {
       label: "Water to lose lb",
       formula: "=BOLE.WATERTOLOSE({Species}, {Board feet}, {Moisture at start}, {Dry to})",
@@ -77,7 +72,8 @@ export const DRYING_STACK: TableSheet = {
   blankRows: 17,
   beside: {
     heading: "When it will be ready, from the readings",
-    formula: "=BOLE.DRYFORECAST(Table[Day], Table[Moisture], {Air dries to %}, {Dry to})",
+    formula:
+      '=IF(COUNT(Table[Day])<2, "two readings are the least", BOLE.DRYFORECAST(Table[Day], Table[Moisture], {Air dries to %}, {Dry to}))',
     rows: 6,
     columns: [{ width: 28 }, { width: 14, format: "0.0" }, { width: 44 }],
   },

@@ -1,5 +1,6 @@
 import type { TableSheet } from "../definition";
-import { FILLED, FORMAT } from "../formats";
+import { FORMAT } from "../formats";
+import { tieDowns, VEHICLE, WEIGH_FIRST } from "./hauling";
 import { LOG, WEIGHT } from "./log-columns";
 
 /** One trip: what is aboard, what is left of the rating, how it sits on the trailer. */
@@ -7,12 +8,9 @@ export const LOAD_PLAN: TableSheet = {
   title: "Load plan",
   table: "LoadPlan",
   lead: "One trip: what the logs weigh, what is left of the rating, and how much of it rests on the hitch.",
-  cautions: [
-    "these are estimates. Weigh the load before you pull it, and stay under every plate: vehicle, axles, tires, hitch and straps. The lowest one counts.",
-  ],
+  cautions: [WEIGH_FIRST],
   settings: [
-    { label: "Rating on the plate", kind: "number", value: 14000, note: "pounds, loaded (invented: read your plate)" },
-    { label: "Empty weight", kind: "number", value: 4200, note: "pounds, by a scale (invented)" },
+    ...VEHICLE,
     { label: "Hitch ahead of axle", kind: "text", value: "14", note: "feet (invented)" },
     { label: "Empty on hitch", kind: "text", value: "12%", note: "share of the empty weight, by a scale (invented)" },
     { label: "Strap limit", kind: "number", value: 3300, note: "pounds, working load limit on its tag (invented)" },
@@ -45,14 +43,7 @@ export const LOAD_PLAN: TableSheet = {
     ...LOG,
     { heading: "Ahead of axle", kind: "number", width: 10, note: "feet to its middle; minus behind" },
     ...WEIGHT,
-    {
-      heading: "Tie-downs",
-      formula: `=IF([@Length]="", 0, BOLE.TIEDOWNS([@[Could be lb]], [@Length], {Strap limit}))`,
-      format: FILLED.whole,
-      width: 13,
-      note: "",
-      caution: "least by the federal rule; not for logs in stakes",
-    },
+    tieDowns("{Strap limit}"),
   ],
   examples: [
     {

@@ -1,5 +1,6 @@
 import type { Column, TableSheet } from "../definition";
 import { FILLED, FORMAT } from "../formats";
+import { NOT_GRADED } from "./cautions";
 
 /** What to ask for a board foot, and what each price leaves. */
 export const PRICE_LIST: TableSheet = {
@@ -7,9 +8,7 @@ export const PRICE_LIST: TableSheet = {
   heading: "Price list: what to ask, and what it leaves",
   table: "PriceList",
   lead: "What a board foot costs you, what to ask for it, and what is left. A margin is a share of the price, not of the cost: 40 % on top of the cost leaves a margin of 28.6 %.",
-  cautions: [
-    "nothing here is graded for structural use. A joist, post, stair or guard needs what the local code asks for.",
-  ],
+  cautions: [NOT_GRADED],
   settings: [
     {
       label: "Margin wanted",

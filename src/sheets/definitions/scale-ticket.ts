@@ -21,7 +21,7 @@ export const SCALE_TICKET: TableSheet = {
     { label: "Net board feet", formula: "=SUM(Table[Net])", format: FORMAT.one, note: "what is paid for" },
     {
       label: "To pay",
-      formula: "=BOLE.LINEAMOUNT({Net board feet}, {Price})",
+      formula: "=IF({Net board feet}=0, 0, BOLE.LINEAMOUNT({Net board feet}, {Price}))",
       format: FORMAT.money,
       note: "net board feet times the price, to the cent",
     },

@@ -74,6 +74,19 @@ describe("a sawyer's question", () => {
     expect(names("invoice")).toContain("sheet: Sawing bill");
   });
 
+  it.each([
+    ["how many trips", "Trips and tie-downs"],
+    ["tie downs for each log", "Trips and tie-downs"],
+    ["tally lumber", "Board tally"],
+    ["slab tickets", "Slab stock"],
+    ["inventory", "Stock by tag"],
+    ["which blade to sharpen", "Blade log"],
+    ["moisture readings", "Drying log"],
+    ["split the money with my partner", "Partner account"],
+  ])("%j finds the sheet %s too", (question, title) => {
+    expect(names(question)).toContain(`sheet: ${title}`);
+  });
+
   it("gets what comes nearest when no function has every word, and is told so", () => {
     const { everyWord } = find("how fast does the purple band run");
     expect(everyWord).toBe(false);

@@ -1,4 +1,5 @@
 import type { Column, TableSheet } from "../../../definition";
+import { FEET_OF_A_BOARD } from "../../../definitions/board-columns";
 import { FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
@@ -14,8 +15,7 @@ const COLUMNS: readonly Column[] = [
   { heading: "Length", width: 10, format: FORMAT.text },
   { heading: "Width after kiln", width: 11 },
   { heading: "Surface ft", width: 10, formula: "=BOLE.SURFACEMEASURE([@Width], [@Length])" },
-  { heading: "Tally bf", width: 9, formula: "=BOLE.TALLY([@Width], [@Length], [@Thickness])", format: FORMAT.whole },
-  { heading: "Exact bf", width: 10, formula: "=BOLE.BOARDFEET([@Thickness], [@Width], [@Length])", format: FORMAT.two },
+  ...FEET_OF_A_BOARD,
   { heading: "Green lb", width: 10, formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Exact bf]])", format: FORMAT.one },
   {
     heading: "Width dried",

@@ -1,4 +1,5 @@
 import type { Column, TableSheet } from "../../../definition";
+import { GREEN_WEIGHT, HEAVIEST_SLAB, slabFeet } from "../../../definitions/board-columns";
 import { FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
 import { drawTableSheet } from "../../drawing/table-sheet";
@@ -7,7 +8,7 @@ import { yardRows } from "../../yard/read";
 
 const METHODS = ["mean", "middle", "narrow", "third", "simpson"];
 const BY_METHOD = METHODS.map((method) => `{All by ${method}}`).join(", ");
-const byMethod = (method: string) => `=BOLE.SLABFEET([@Thickness], [@[W1]:[W3]], [@Length], ${method})`;
+const byMethod = (method: string) => slabFeet("[@[W1]:[W3]]", method);
 
 const COLUMNS: readonly Column[] = [
   { heading: "Piece", width: 8 },
@@ -20,7 +21,7 @@ const COLUMNS: readonly Column[] = [
   { heading: "Length", width: 10, format: FORMAT.text },
   { heading: "Board feet", width: 10, formula: byMethod("Slab_method"), format: FORMAT.two },
   { heading: "Face ft2", width: 10, formula: "=BOLE.SLABAREA([@[W1]:[W3]], [@Length])", format: FORMAT.two },
-  { heading: "Green lb", width: 10, formula: "=BOLE.LUMBERWEIGHT([@Species], [@[Board feet]])", format: FORMAT.whole },
+  { heading: "Green lb", width: 10, formula: GREEN_WEIGHT, format: FORMAT.whole },
   { heading: "Product", width: 25, formula: '=[@Species]&" "&[@Thickness]&" slab"' },
   {
     heading: "Invoice",
@@ -72,12 +73,7 @@ const SLABS: TableSheet = {
       note: "",
       name: "Key_slab_custom",
     },
-    {
-      label: "Heaviest slab, lb",
-      formula: "=MAX(Table[Green lb])",
-      format: FORMAT.whole,
-      note: "get help or a machine: this is the weight off the saw",
-    },
+    HEAVIEST_SLAB,
   ],
   valueColumn: 4,
   figuresFrom: { label: 9, value: 12 },

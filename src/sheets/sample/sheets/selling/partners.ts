@@ -2,6 +2,7 @@ import type { Draft } from "../../draft";
 import { entry, figure, spill } from "../../drawing/cells";
 import { caution, heading, type Page, put, startPage } from "../../drawing/page";
 import { HEADER, SMALL, TEXT } from "../../drawing/style";
+import { PARTNERS_AGREE } from "../../../definitions/cautions";
 import { DOLLARS } from "../../../formats";
 import type { Column } from "../../../definition";
 import { drawTable } from "../../drawing/table";
@@ -30,7 +31,7 @@ export function drawPartners(draft: Draft): void {
     lead: "The partners stand on the right in the order of the left. Each first gets back what he laid out; the rest goes by the shares agreed, to the cent. Own hours at the mill are no outlay: they come out of the shares.",
     widths: [28, 14, 14, 4, 20, 20, 20, 16],
   });
-  caution(page, 3, "the partners' own agreement decides, and taxes are a matter for an accountant.");
+  caution(page, 3, PARTNERS_AGREE);
   drawOutlays(page);
   put(page, "A13", "Money that came in", TEXT);
   figure(page, "C13", "=Receipts", { format: DOLLARS.cents, key: true });
