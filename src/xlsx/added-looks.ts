@@ -1,4 +1,5 @@
 import { withLast } from "./relations";
+import { readStyles, type CellLook } from "./styles";
 import type { CellStyle } from "./write/book";
 import { edgesXml, FIRST_OWN_FORMAT, fontXml, lookXml, solid, TEXT_FORMAT } from "./write/style-list";
 import { attribute, elements, escaped, patched, prefixOf, withoutAttribute } from "./xml";
@@ -17,6 +18,7 @@ export interface AddedLooks {
 export function addedLooks(stylesXml: string): AddedLooks {
   let xml = stylesXml;
   const known = new Map<string, number>();
+  const usual = readStyles(stylesXml)[0]?.font;
 
   /** The place of an element in its list, behind the last one unless it was added before. */
   function placed(list: string, element: string, child: string): number {
@@ -42,7 +44,9 @@ export function addedLooks(stylesXml: string): AddedLooks {
     return number;
   }
 
-  const numberOf = (style: CellStyle) => {
+  const numberOf = (given: CellStyle) => {
+    // What a look leaves open is as in the rest of the workbook.
+    const style = { ...given, font: { ...usualOf(usual), ...given.font } };
     const pieces = {
       format: formatNumber(style.numberFormat),
       font: placed("fonts", "font", fontXml(style)),
@@ -61,6 +65,10 @@ export function addedLooks(stylesXml: string): AddedLooks {
   };
 
   return { numberOf, withFormat, xml: () => (xml === stylesXml ? undefined : xml) };
+}
+
+function usualOf(font: CellLook["font"]): CellStyle["font"] {
+  return { ...(font?.name && { name: font.name }), ...(font?.size && { size: font.size }) };
 }
 
 function childrenOf(xml: string, list: string, child: string) {

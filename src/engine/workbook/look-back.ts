@@ -1,4 +1,4 @@
-import type { IBorderStyleData, IStyleData } from "@univerjs/core";
+import type { IBorderStyleData, IStyleData, Nullable } from "@univerjs/core";
 import type { Side } from "../../xlsx/styles";
 import type { CellStyle } from "../../xlsx/write/book";
 import { ACROSS, BORDERS, SIDES, UPRIGHT, WRAP } from "./looks";
@@ -45,7 +45,7 @@ function edgesOf(drawn: Record<string, IBorderStyleData | null>): NonNullable<Ce
   return Object.fromEntries(edges);
 }
 
-function wordFor(codes: Readonly<Record<string, number>>, code: number | null | undefined): string | undefined {
+function wordFor(codes: Readonly<Record<string, number>>, code: Nullable<number>): string | undefined {
   return Object.entries(codes).find(([, one]) => one === code)?.[0];
 }
 
@@ -53,10 +53,10 @@ const SIX_LETTERS = /^#?([0-9a-f]{6})$/i;
 const OF_THREE = /^rgba?\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)/i;
 
 /** `#6b3a16` or `rgb(107, 58, 22)` as a file writes it. */
-function colorOf(color: string | null | undefined): string | undefined {
-  const letters = SIX_LETTERS.exec(color ?? "")?.[1];
+function colorOf(color: Nullable<string>): string | undefined {
+  const letters = SIX_LETTERS.exec(color || "")?.[1];
   if (letters) return letters.toUpperCase();
-  const [, ...parts] = OF_THREE.exec(color ?? "") ?? [];
+  const [, ...parts] = OF_THREE.exec(color || "") ?? [];
   return parts.length === 3
     ? parts.map((part) => Number(part).toString(16).padStart(2, "0").toUpperCase()).join("")
     : undefined;

@@ -99,19 +99,11 @@ function emptySheets(before: GridContents, now: GridContents, openedIds: Readonl
 function notSaved(before: SheetContents, now: SheetContents): string[] {
   const differs = (of: (sheet: SheetContents) => unknown) => JSON.stringify(of(before)) !== JSON.stringify(of(now));
   const kinds = [
-    looksDiffer(before.cells, now.cells) && "colours, fonts and borders that were changed",
+    before.looks !== now.looks && "colours, fonts and borders that were changed",
     differs(({ frame }) => frame.merges) && "cells that were merged or taken apart",
     differs(({ frame }) => frame.widths) && "widths of columns that were changed",
     differs(({ frame }) => frame.frozen) && "rows and columns that were frozen or set free",
     before.hidden !== now.hidden && "that the sheet was hidden or shown",
   ];
   return kinds.flatMap((kind) => (kind ? [`on the sheet ${before.name} ${kind}`] : []));
-}
-
-function looksDiffer(before: readonly CellContents[], now: readonly CellContents[]): boolean {
-  const old = new Map(before.map(({ row, column, style }) => [`${row} ${column}`, style]));
-  return now.some(({ row, column, style }) => {
-    const earlier = old.get(`${row} ${column}`);
-    return earlier !== undefined && style !== undefined && JSON.stringify(earlier) !== JSON.stringify(style);
-  });
 }

@@ -34,6 +34,8 @@ export interface SheetContents {
   name: string;
   cells: CellContents[];
   frame: SheetFrame;
+  /** The looks of all its cells, empty ones too, in letters that are equal for equal looks only. */
+  looks: string;
   /** Put away by the person. */
   hidden: boolean;
 }
@@ -43,4 +45,22 @@ export interface GridContents {
   sheets: SheetContents[];
   /** The names of the workbook and what each stands for. */
   names: Record<string, string>;
+}
+
+/**
+ * What a workbook held when it was opened, with the answers that it had been given once it was calculated. What a person
+ * typed in between is not a part of it.
+ */
+export function asOpened(atFirst: GridContents, calculated: GridContents): GridContents {
+  const later = new Map(calculated.sheets.map((sheet) => [sheet.id, sheet]));
+  const sheets = atFirst.sheets.map((sheet) => {
+    const answers = new Map(later.get(sheet.id)?.cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
+    const own = sheet.cells.map((cell) => {
+      const answered = answers.get(`${cell.row} ${cell.column}`);
+      return answered?.formula !== undefined && answered.formula === cell.formula ? answered : cell;
+    });
+    const spilled = [...answers.values()].filter((cell) => cell.spilled);
+    return { ...sheet, cells: [...own.filter((cell) => !cell.spilled), ...spilled] };
+  });
+  return { ...atFirst, sheets };
 }
