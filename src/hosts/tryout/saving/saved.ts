@@ -55,7 +55,7 @@ function withTyped(bytes: Uint8Array, { cells: changed, added, left }: Changes, 
     added.length > 0 && `${counted(added.length, "sheet")} added: ${few(added.map(({ name }) => name))}`,
     unanswered.length > 0 &&
       `${counted(unanswered.length, "formula")} without an answer here until Excel calculates: ${few(unanswered)}`,
-    left.length > 0 && `left out: ${left.join("; ")}`,
+    left.length > 0 && `Left out: ${left.join("; ")}`,
   ];
   return {
     bytes: file.bytes(),
