@@ -98,7 +98,7 @@ describe("saving what was typed into the sample", () => {
     await sheet.page.keyboard.press("Delete");
     await sheet.says("An empty cell");
     await goTo(sheet.page, "Sheets");
-    await button("Add").first().click();
+    await sheet.page.getByRole("button", { name: /^Add/ }).first().click();
     await sheet.says("Log book 2, A1");
     path = await savedCopy();
     bytes = readFileSync(path);

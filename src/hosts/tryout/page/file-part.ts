@@ -122,11 +122,13 @@ function say(line: string, look = ""): void {
   said.textContent = line;
 }
 
+const A_MINUTE_MS = 60_000;
+
 function download(bytes: Blob, name: string): void {
   const address = URL.createObjectURL(bytes);
   element("a", { href: address, download: name }).click();
-  // The browser has taken the bytes by the next turn of its own.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  // A browser may begin to read only after this; a minute later it has done so.
+  setTimeout(() => URL.revokeObjectURL(address), A_MINUTE_MS);
 }
 
 function copyName(name: string, macros: boolean): string {

@@ -13,6 +13,7 @@ import { counted, few } from "../../terminal/file/words";
 import type { Changes } from "./changes";
 import { editsOf, type EditTools } from "./edits";
 import { newSheetXml } from "./new-sheet";
+import { mustKeepHeadings } from "./table-headings";
 
 /** The workbook with what was typed into the page. What was not changed stays as it is, byte for byte. */
 export function saved(bytes: Uint8Array, changes: Changes, at: Date): Made {
@@ -31,6 +32,7 @@ function withTyped(bytes: Uint8Array, { cells: changed, added, left }: Changes, 
   for (const { sheet: name, cells: own } of changed) {
     const sheet = sheets.find((one) => one.name === name);
     if (!sheet) throw new Refused(`it has no sheet ${name}, on which something was typed`);
+    mustKeepHeadings(name, own, workbook.tables);
     const edits = editsOf(sheet, own, tools);
     file.put(sheet.part, withCells(sheet.xml, edits.changes));
     cells.set(sheet.part, new Set(edits.changes.map(({ row, column }) => `${row} ${column}`)));

@@ -174,6 +174,20 @@ describe("a workbook that is saved with what was typed", () => {
     expect(cellXml(sheet, "D9")).toContain("new");
   });
 
+  it("refuses another heading of a table's column, which would damage the file, and takes what stands below it", () => {
+    const table =
+      '<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="1" name="Yard" displayName="Yard" ref="A1:B3"><tableColumns count="2"><tableColumn id="1" name="20"/><tableColumn id="2" name="40"/></tableColumns></table>';
+    const what = {
+      ...LOGS,
+      parts: { "xl/tables/table1.xml": table },
+      sheetRelations: [["table", "../tables/table1.xml"]] as [string, string][],
+    };
+    expect(() => savedWith(what, [change(0, 1, "Length")])).toThrow(
+      "Logs!B1 is the heading of a column of the table Yard, which formulas call by it: undo that with Ctrl+Z and rename the column in Excel",
+    );
+    expect(savedWith(what, [change(1, 1, 12)]).diff.changed).toEqual([SHEET]);
+  });
+
   it("refuses two sheets of one name, and a sheet that is not there", () => {
     const twin = { id: "r", name: "logs", looks: "", hidden: false, cells: [change(0, 0, 1)] };
     const frame = { widths: {}, heights: {}, merges: [], frozen: { rows: 0, columns: 0 } };
