@@ -1,3 +1,5 @@
+import { FormulaCalculationSessionService } from "@univerjs/preset-sheets-core";
+import { calculateAll } from "../../../engine/recalculate";
 import { element } from "../../pane/element";
 import { changesSince, typedIn, type Changes } from "../saving/changes";
 import { asOpened } from "../saving/contents";
@@ -44,7 +46,7 @@ export async function filePart(grid: Grid, file: OpenedFile): Promise<void> {
   });
 
   async function save(): Promise<void> {
-    await endTyping(grid);
+    await settled(grid);
     const now = gridContents(grid);
     const moved = (ids: readonly string[]) => ids.flatMap((id) => fileSheets.get(id) ?? []);
     mustBeSavable({ opened, now, fileSheets, moved: moved(places.moved()) });
@@ -111,9 +113,14 @@ export async function filePart(grid: Grid, file: OpenedFile): Promise<void> {
   }
 }
 
-/** What is still being typed counts. */
-async function endTyping(grid: Grid): Promise<void> {
+/** Even the largest workbook that a page holds is calculated by then. */
+const LONGEST_CALCULATION_MS = 600_000;
+
+/** What is still being typed counts, and every answer is that of what is typed by now. */
+async function settled(grid: Grid): Promise<void> {
   await grid.api.getActiveWorkbook()?.endEditingAsync(true);
+  const session = grid.injector.get(FormulaCalculationSessionService);
+  await calculateAll({ api: grid.api, calculations: () => session.state.id }, LONGEST_CALCULATION_MS);
 }
 
 function say(line: string, look = ""): void {

@@ -63,6 +63,30 @@ describe("a workbook that is saved with what was typed", () => {
     expect(parts["[Content_Types].xml"]).toContain("/xl/metadata.xml");
   });
 
+  it.each([
+    // The mark is the second of the workbook's own; the first is of another kind.
+    ["the workbook's mark for it", '<bk><rc t="1" v="0"/></bk><bk><rc t="2" v="0"/></bk>', ' cm="2"'],
+    [
+      "no mark, as an array formula of the older kind, where the workbook has other marks only",
+      '<bk><rc t="1" v="0"/></bk>',
+      "",
+    ],
+  ])("gives a typed call %s", (_, marks, mark) => {
+    const metadata =
+      '<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray">' +
+      '<metadataTypes count="2"><metadataType name="XLRICHVALUE"/><metadataType name="XLDAPR"/></metadataTypes>' +
+      '<futureMetadata name="XLRICHVALUE"><bk/></futureMetadata><futureMetadata name="XLDAPR"><bk><extLst><ext><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>' +
+      `<cellMetadata>${marks}</cellMetadata></metadata>`;
+    const what = {
+      ...LOGS,
+      parts: { "xl/metadata.xml": metadata },
+      workbookRelations: [["sheetMetadata", "metadata.xml"]] as [string, string][],
+    };
+    const { cells, diff } = savedWith(what, [change(1, 0, 192, { formula: "=BOLE.EMC(A1,1)" })]);
+    expect(cells["A2"]).toContain(`<c r="A2"${mark}><f t="array" ref="A2">`);
+    expect(diff).toEqual({ changed: [SHEET], added: [], removed: [] });
+  });
+
   it("writes the cells that an answer fills, and clears those that it left", () => {
     const spilled = { row: 1, column: 0, value: 2, spilled: true } as const;
     const block = { top: 0, left: 0, bottom: 1, right: 0 };
