@@ -74,7 +74,7 @@ export async function recalculate(
 
 /** Until the results stand in the cells. What is waited for at first may be a calculation begun for the workbook before. */
 export async function calculateAll(
-  { api, calculations }: Pick<Spreadsheet, "api" | "calculations">,
+  { api, calculations }: { api: Pick<Spreadsheet["api"], "getFormula">; calculations(): number },
   limit: number,
 ): Promise<void> {
   const before = calculations();

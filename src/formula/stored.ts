@@ -1,16 +1,12 @@
 import { withStoredFunctions } from "./functions";
+import { LATER_FUNCTIONS, SHEET_FUNCTIONS } from "./later-functions.table";
 import { rewritten } from "./tokens";
 
-/** Native functions that came after the file format did: the file keeps them under a longer name. */
-const LATER_FUNCTIONS: Readonly<Record<string, string>> = {
-  IFNA: "_xlfn.IFNA",
-  MAXIFS: "_xlfn.MAXIFS",
-  MINIFS: "_xlfn.MINIFS",
-  TEXTJOIN: "_xlfn.TEXTJOIN",
-  XLOOKUP: "_xlfn.XLOOKUP",
-  FILTER: "_xlfn._xlws.FILTER",
-  SORT: "_xlfn._xlws.SORT",
-};
+/** By name in capitals, the name under which the file keeps it. */
+const LATER = new Map([
+  ...LATER_FUNCTIONS.split(" ").map((name) => [name, `_xlfn.${name}`] as const),
+  ...SHEET_FUNCTIONS.split(" ").map((name) => [name, `_xlfn._xlws.${name}`] as const),
+]);
 
 /**
  * A formula as the file stores it, from the one a person types.
@@ -19,7 +15,7 @@ const LATER_FUNCTIONS: Readonly<Record<string, string>> = {
  */
 export function storedFormula(addIn: string, typed: string, table = ""): string {
   return rewritten(withStoredFunctions(addIn, typed.replace(/^=/, "")), ({ kind, text }) => {
-    if (kind === "function") return LATER_FUNCTIONS[text] ?? text;
+    if (kind === "function") return LATER.get(text.toUpperCase()) ?? text;
     return kind === "bracket" ? thisRow(text, table) : text;
   });
 }

@@ -139,6 +139,9 @@ const MAY_GO = new Set(["Override", "Relationship", "calculatedColumnFormula", "
 /** Elements and attributes that may read otherwise afterwards; a drawing of notes counts its shapes in its idmap. */
 const MAY_DIFFER = new Set(["definedName", "totalsRowFunction", "idmap"]);
 
+/** How many children an element has may grow with them. */
+const MAY_GROW = new Set([...MAY_DIFFER, "count"]);
+
 /** Everything that a part said before, it must say still, in the same order; it may say more. */
 function mustHoldStill(part: string, before: string, after: string): void {
   const [old, made] = [sayings(part, before), sayings(part, after)];
@@ -157,7 +160,8 @@ function sayings(part: string, xml: string): string[] {
     if (skipping && event.kind === "close" && event.name === skipping) skipping = "";
     else if (!skipping && event.kind === "open" && (MAY_GO.has(event.name) || MAY_DIFFER.has(event.name)))
       skipping = event.name;
-    else if (!skipping && event.kind !== "close" && said(event).trim() !== "") found.push(said(event));
+    else if (!skipping && event.kind !== "close" && said(event, MAY_GROW).trim() !== "")
+      found.push(said(event, MAY_GROW));
   });
   return found;
 }
@@ -175,10 +179,10 @@ function heardAs(part: string, xml: string, hear: (event: XmlEvent) => void): vo
 }
 
 /** An event in letters. Attributes stand in the order of their names, since XML gives their order no meaning. */
-function said(event: XmlEvent): string {
+function said(event: XmlEvent, except: ReadonlySet<string> = MAY_DIFFER): string {
   if (event.kind === "text") return event.text;
   if (event.kind === "close") return `\n</${event.name}>`;
-  const attributes = Object.entries(event.attributes).filter(([name]) => !MAY_DIFFER.has(name));
+  const attributes = Object.entries(event.attributes).filter(([name]) => !except.has(name));
   return `\n<${event.name} ${JSON.stringify(attributes.sort(([a], [b]) => (a < b ? -1 : 1)))}>`;
 }
 

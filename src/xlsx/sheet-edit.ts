@@ -14,10 +14,21 @@ export interface CellChange {
   dropFormula?: boolean;
   /** The formula reads like this from now on. */
   formula?: string;
+  /** A formula typed into the cell, whatever stood there before. */
+  entered?: EnteredFormula;
+  /** The number of the look that the cell has from now on. */
+  look?: number;
   /** The mark goes by which Excel calculates the formula again at every step. */
   settled?: boolean;
   /** The block that a spilled answer fills from now on. */
   ref?: string;
+}
+
+/** A formula as the file stores it, without the equals sign. */
+export interface EnteredFormula {
+  text: string;
+  /** The cells that it fills as an array formula, and the mark by which Excel knows it for one that grows and shrinks. */
+  array?: { ref: string; mark?: string };
 }
 
 const ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|GETTING_DATA)$/;
@@ -63,12 +74,23 @@ function rowPatch(sheet: SheetXml, number: number, row: SheetRow | undefined, ch
 
 function changedCell(xml: string, cell: SheetCell, change: CellChange, prefix: string): string {
   const { formula, others } = cell;
+  const { entered, look } = change;
   const newValue = change.value !== undefined;
-  const written = valueXml(newValue ? change.value! : cell.value, change.dropFormula || !formula, prefix);
+  const written = valueXml(
+    newValue ? change.value! : cell.value,
+    !entered && (change.dropFormula === true || !formula),
+    prefix,
+  );
   let attributes = withoutAttribute(cell.attributes.trimEnd(), "t");
-  if (change.dropFormula) attributes = withoutAttribute(attributes, "cm");
+  if (change.dropFormula || entered) attributes = withoutAttribute(attributes, "cm");
   if (change.dropFormula || newValue) attributes = withoutAttribute(attributes, "vm");
-  const kept = formula && !change.dropFormula ? formulaXml(xml, cell, change) : "";
+  if (look !== undefined) attributes = `${withoutAttribute(attributes, "s")} s="${look}"`;
+  if (entered) attributes += markXml(entered);
+  const kept = entered
+    ? enteredXml(entered, prefix)
+    : formula && !change.dropFormula
+      ? formulaXml(xml, cell, change)
+      : "";
   const rest = others.map(({ start, end }) => xml.slice(start, end)).join("");
   const inside = `${kept}${written.xml}${rest}`;
   const open = `<${prefix}c${attributes}${written.type ? ` t="${written.type}"` : ""}`;
@@ -98,8 +120,20 @@ function valueXml(value: Held, standsAlone: boolean, prefix: string): { type?: s
   return { type: "inlineStr", xml: `<${prefix}is>${text}</${prefix}is>` };
 }
 
-function newCell({ row, column, value = null }: CellChange, prefix: string): string {
-  if (value === null) return "";
-  const { type, xml } = valueXml(value, true, prefix);
-  return `<${prefix}c r="${addressOf(row, column)}"${type ? ` t="${type}"` : ""}>${xml}</${prefix}c>`;
+function newCell({ row, column, value = null, entered, look }: CellChange, prefix: string): string {
+  if (value === null && !entered && look === undefined) return "";
+  const { type, xml } = valueXml(value, !entered, prefix);
+  const looked = look === undefined ? "" : ` s="${look}"`;
+  const open = `<${prefix}c r="${addressOf(row, column)}"${looked}${type ? ` t="${type}"` : ""}`;
+  if (entered) return `${open}${markXml(entered)}>${enteredXml(entered, prefix)}${xml}</${prefix}c>`;
+  return xml ? `${open}>${xml}</${prefix}c>` : `${open}/>`;
+}
+
+function markXml({ array }: EnteredFormula): string {
+  return array?.mark ? ` cm="${array.mark}"` : "";
+}
+
+function enteredXml({ text, array }: EnteredFormula, prefix: string): string {
+  const filling = array ? ` t="array" ref="${array.ref}"` : "";
+  return `<${prefix}f${filling}>${escaped(text)}</${prefix}f>`;
 }

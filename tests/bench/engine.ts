@@ -40,7 +40,7 @@ console.log(
 );
 
 await buildPage();
-const server = await servePage(workbook("page", 1, ours), 0);
+const server = await servePage({ snapshot: workbook("page", 1, ours), bytes: new Uint8Array() }, 0);
 const browser = await openBrowser();
 const loads: number[] = [];
 for (let run = 0; run < PAGE_RUNS; run++) loads.push(await loadPage());

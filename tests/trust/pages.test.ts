@@ -25,7 +25,7 @@ beforeAll(async () => {
   await buildPage();
   browser = await openBrowser();
   reader = await browser.newPage();
-  server = await servePage({}, 0);
+  server = await servePage({ snapshot: {}, bytes: new Uint8Array() }, 0);
   const tryOut = await fetch(server.address);
   const folder = await builtFolder();
   const built = filesUnder(folder).filter((path) => path.endsWith(".html"));

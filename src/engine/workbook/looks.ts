@@ -2,15 +2,23 @@ import type { IBorderStyleData, IStyleData } from "@univerjs/core";
 import type { CellLook, Side } from "../../xlsx/styles";
 
 /** The engine's codes for how a border is drawn and text is set. */
-const BORDERS: Record<string, number> = { thin: 1, hair: 2, dotted: 3, dashed: 4, double: 7, medium: 8, thick: 13 };
-const ACROSS: Record<string, number> = { left: 1, center: 2, right: 3, justify: 4 };
-const UPRIGHT: Record<string, number> = { top: 1, center: 2, bottom: 3 };
+export const BORDERS: Record<string, number> = {
+  thin: 1,
+  hair: 2,
+  dotted: 3,
+  dashed: 4,
+  double: 7,
+  medium: 8,
+  thick: 13,
+};
+export const ACROSS: Record<string, number> = { left: 1, center: 2, right: 3, justify: 4 };
+export const UPRIGHT: Record<string, number> = { top: 1, center: 2, bottom: 3 };
 const CLIP_OVER_NEIGHBOURS = 1;
-const WRAP = 3;
+export const WRAP = 3;
 /** Where the file names a font that this machine lacks. */
 const FALLBACKS = "Carlito, Segoe UI, Helvetica, Arial, sans-serif";
 
-const SIDES: Readonly<Record<Side, string>> = { top: "t", right: "r", bottom: "b", left: "l" };
+export const SIDES: Readonly<Record<Side, string>> = { top: "t", right: "r", bottom: "b", left: "l" };
 const GREY = "808080";
 
 /** How a cell looks in the file, in the engine's words. */

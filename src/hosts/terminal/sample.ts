@@ -13,25 +13,35 @@ export class NoWorkbook extends Error {
   override name = "NoWorkbook";
 }
 
-/** Opens a workbook file, or says what is wrong with it and, of the sample, how to get it back. `tell` hears what takes long. */
+/** The bytes of a workbook file, or what is wrong with it and, of the sample, how to get it back. */
+export async function workbookBytes(path: string): Promise<Uint8Array> {
+  return readFile(path).catch((fault: NodeJS.ErrnoException) => {
+    const why = fault.code === "ENOENT" ? "is not there" : `cannot be read (${fault.code ?? fault.message})`;
+    throw new NoWorkbook(`${spoken(path)} ${why}.${remedy(path)}`);
+  });
+}
+
+/** Opens a workbook file and calculates it, or says what is wrong with it. `tell` hears what takes long. */
 export async function openWorkbook(
   engine: Engine,
   path: string,
   tell: (line: string) => void = () => undefined,
 ): Promise<OpenedWorkbook> {
-  const bytes = await readFile(path).catch((fault: NodeJS.ErrnoException) => {
-    const why = fault.code === "ENOENT" ? "is not there" : `cannot be read (${fault.code ?? fault.message})`;
-    throw new NoWorkbook(`${spoken(path)} ${why}.${remedy(path)}`);
-  });
+  const bytes = await workbookBytes(path);
   try {
     const file = readWorkbook(bytes);
     const warning = longWork(file.sheets.flatMap(({ cells }) => cells.filter(({ formula }) => formula)).length);
     if (warning) tell(warning);
     return await engine.calculate(file);
   } catch (fault) {
-    const why = `${spoken(path)} cannot be opened (${(fault as Error).message}). Nothing was changed.`;
-    throw new NoWorkbook(`${why}${remedy(path)}`);
+    throw cannotBeOpened(path, fault);
   }
+}
+
+/** What is said of a file that is no workbook, or none that can be worked with. */
+export function cannotBeOpened(path: string, fault: unknown): NoWorkbook {
+  const why = fault instanceof Error ? fault.message : String(fault);
+  return new NoWorkbook(`${spoken(path)} cannot be opened (${why}). Nothing was changed.${remedy(path)}`);
 }
 
 function spoken(path: string): string {

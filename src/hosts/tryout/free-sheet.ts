@@ -1,9 +1,12 @@
 import type { IWorkbookData } from "@univerjs/core";
 import { freeSheetName } from "../../sheets/ready/free-name";
 
+/** The grid's own name for the sheet, which no sheet of a file has. */
+export const FREE_SHEET = "free";
+
 /** The workbook with an empty sheet to type in, right beside the first. */
 export function withFreeSheet(workbook: IWorkbookData): IWorkbookData {
-  const id = "free";
+  const id = FREE_SHEET;
   const taken = Object.values(workbook.sheets).map((sheet) => sheet.name ?? "");
   const sheet = {
     id,

@@ -1,9 +1,13 @@
 import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
-import { createServer, type Server, type ServerResponse } from "node:http";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { basename, join } from "node:path";
 import { PAGE_FOLDER, ROOT } from "./build";
+import { openFiles, type ServedWorkbook } from "./open-files";
+import { bytesOf, mustBeFromOurPage, NotTaken } from "./requests";
+import { savedFrom } from "./saving/asked";
+import { SAID_HEADER } from "./saving/wire";
 
 /** Only this machine can reach the page. */
 const HOST = "127.0.0.1";
@@ -20,6 +24,9 @@ const KINDS: Record<string, string> = {
   js: "text/javascript; charset=utf-8",
   json: "application/json; charset=utf-8",
   png: "image/png",
+  txt: "text/plain; charset=utf-8",
+  xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+  xlsm: "application/vnd.ms-excel.sheet.macroEnabled.12",
 };
 
 /** The page may load from here alone. The grid sets styles as it draws, so those may stand in the page. */
@@ -60,20 +67,13 @@ export interface PageServer {
 }
 
 /** Serves the page with a workbook in it, on the wanted port or the next free one. */
-export async function servePage(workbook: unknown, wantedPort: number): Promise<PageServer> {
-  const workbookJson = JSON.stringify(workbook);
+export async function servePage(workbook: ServedWorkbook, wantedPort: number): Promise<PageServer> {
+  const files = openFiles(workbook);
   const server = createServer((request, response) => {
-    if (!OUR_NAMES.test(request.headers.host ?? ""))
-      return refuse(response, 403, "This page answers to localhost only");
-    const path = (request.url ?? "/").split(/[?#]/)[0] ?? "/";
-    if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405, "Only reading is possible");
-    if (path === "/workbook.json") return answer(response, "json", workbookJson);
-    const file = FILES[path] ? join(ROOT, FILES[path]) : join(PAGE_FOLDER, basename(path));
-    if (!existsSync(file)) return refuse(response, 404, `There is no ${path} here`);
-    readFile(file).then(
-      (content) => answer(response, file.split(".").pop() ?? "", content),
-      () => refuse(response, 404, `${path} cannot be read`),
-    );
+    respond(request, response, files).catch((fault: unknown) => {
+      const status = fault instanceof NotTaken ? fault.status : 500;
+      refuse(response, status, fault instanceof Error ? fault.message : String(fault));
+    });
   });
   const port = await listen(server, wantedPort);
   const close = () =>
@@ -84,13 +84,56 @@ export async function servePage(workbook: unknown, wantedPort: number): Promise<
   return { port, address: `http://localhost:${port}/`, close };
 }
 
-function answer(response: ServerResponse, kind: string, content: string | Buffer): void {
-  response.writeHead(200, { ...EVERY_ANSWER, "Content-Type": KINDS[kind] ?? "application/octet-stream" });
+async function respond(
+  request: IncomingMessage,
+  response: ServerResponse,
+  files: ReturnType<typeof openFiles>,
+): Promise<void> {
+  if (!OUR_NAMES.test(request.headers.host ?? "")) throw new NotTaken(403, "This page answers to localhost only");
+  const [path = "/", query = ""] = (request.url ?? "/").split("#")[0]!.split("?");
+  const search = new URLSearchParams(query);
+  if (request.method === "POST") return takeIn(path, search, request, response, files);
+  if (request.method !== "GET" && request.method !== "HEAD") throw new NotTaken(405, "Only reading is possible");
+  if (path === "/workbook.json") return answer(response, "json", JSON.stringify(files.at(search).snapshot));
+  if (path === "/workbook.bytes") return answer(response, "bytes", Buffer.from(files.at(search).bytes));
+  const file = FILES[path] ? join(ROOT, FILES[path]) : join(PAGE_FOLDER, basename(path));
+  if (!existsSync(file)) throw new NotTaken(404, `There is no ${path} here`);
+  const content = await readFile(file).catch(() => {
+    throw new NotTaken(404, `${path} cannot be read`);
+  });
+  answer(response, file.split(".").pop() ?? "", content);
+}
+
+/** A workbook to be opened, or one to be saved with what was typed; nothing else is taken in. */
+async function takeIn(
+  path: string,
+  search: URLSearchParams,
+  request: IncomingMessage,
+  response: ServerResponse,
+  files: ReturnType<typeof openFiles>,
+): Promise<void> {
+  if (path !== "/open" && path !== "/save") throw new NotTaken(405, "Only reading is possible");
+  mustBeFromOurPage(request);
+  const sent = await bytesOf(request);
+  if (path === "/open") return answer(response, "txt", files.open(sent, search.get("name") || "without a name"));
+  const { bytes, summary, macros } = await savedFrom(sent, request.headers["content-type"] ?? "", new Date());
+  const kind = macros ? "xlsm" : "xlsx";
+  answer(response, kind, Buffer.from(bytes), { [SAID_HEADER]: encodeURIComponent(summary) });
+}
+
+function answer(
+  response: ServerResponse,
+  kind: string,
+  content: string | Buffer,
+  headers: Record<string, string> = {},
+): void {
+  const type = KINDS[kind] ?? "application/octet-stream";
+  response.writeHead(200, { ...EVERY_ANSWER, "Content-Type": type, ...headers });
   response.end(content);
 }
 
 function refuse(response: ServerResponse, status: number, why: string): void {
-  response.writeHead(status, { ...EVERY_ANSWER, "Content-Type": "text/plain; charset=utf-8" });
+  response.writeHead(status, { ...EVERY_ANSWER, "Content-Type": KINDS["txt"] });
   response.end(why);
 }
 

@@ -1,9 +1,10 @@
 /* Bole without Excel: a workbook's key results here, and the workbook itself in the browser. */
+import { basename } from "node:path";
 import { buildPage } from "./build";
 import { showInBrowser } from "./desktop";
 import { startEngine } from "../../engine/engine";
 import { withFreeSheet } from "./free-sheet";
-import { keyResults, listed, openWorkbook, SAMPLE } from "../terminal/sample";
+import { keyResults, listed, openWorkbook, SAMPLE, workbookBytes } from "../terminal/sample";
 import { servePage } from "./server";
 import { fromWhereTyped } from "../terminal/where-typed";
 
@@ -27,8 +28,10 @@ async function start(): Promise<void> {
   console.log(`${own ? path : "The sample workbook (an invented yard)"}, recalculated:\n`);
   const results = keyResults(workbook);
   console.log(results.length > 0 ? `${listed(results)}\n` : "  No cell of it shows a name that begins with Key_.\n");
+  const snapshot = { ...withFreeSheet(workbook.snapshot), name: basename(path) };
+  const served = { snapshot, bytes: await workbookBytes(path) };
   await buildPage((line) => console.log(line));
-  const server = await servePage(withFreeSheet(workbook.snapshot), wanted);
+  const server = await servePage(served, wanted);
   if (wanted !== 0 && server.port !== wanted) console.log(`Port ${wanted} is taken; using ${server.port}.`);
   console.log(`Try the functions in the browser: ${server.address}`);
   console.log("Stop with Ctrl+C.");

@@ -25,6 +25,8 @@ export interface Sheet {
   rules: Rule[];
   charts: Chart[];
   print: Print;
+  /** Lines between the cells, as on a sheet to type in; the sheets of a drawn workbook have none. */
+  gridlines?: boolean;
   /** The tab's colour. */
   tab?: string;
 }

@@ -53,11 +53,12 @@ function sheetProperties({ tab, print }: Sheet): string {
   return `<sheetPr>${tab ? `<tabColor rgb="FF${tab}"/>` : ""}${fits}</sheetPr>`;
 }
 
-function view({ frozen: { rows, columns } }: Sheet): string {
-  if (rows === 0 && columns === 0) return `<sheetView showGridLines="0" workbookViewId="0"/>`;
+function view({ gridlines, frozen: { rows, columns } }: Sheet): string {
+  const lines = gridlines ? "" : ` showGridLines="0"`;
+  if (rows === 0 && columns === 0) return `<sheetView${lines} workbookViewId="0"/>`;
   const pane = rows > 0 && columns > 0 ? "bottomRight" : rows > 0 ? "bottomLeft" : "topRight";
   const splits = `${columns > 0 ? ` xSplit="${columns}"` : ""}${rows > 0 ? ` ySplit="${rows}"` : ""}`;
-  return `<sheetView showGridLines="0" workbookViewId="0"><pane${splits} topLeftCell="${addressOf(rows, columns)}" activePane="${pane}" state="frozen"/></sheetView>`;
+  return `<sheetView${lines} workbookViewId="0"><pane${splits} topLeftCell="${addressOf(rows, columns)}" activePane="${pane}" state="frozen"/></sheetView>`;
 }
 
 function columns({ widths }: Sheet): string {

@@ -11,9 +11,9 @@ export interface StyleList {
 }
 
 /** Numbers under this are kept for the formats that every program knows. */
-const FIRST_OWN_FORMAT = 164;
+export const FIRST_OWN_FORMAT = 164;
 /** Text, which every program knows by its number. */
-const TEXT_FORMAT = 49;
+export const TEXT_FORMAT = 49;
 
 /** The usual look comes first, and the file wants two fills before any other. */
 export function styleList(usual: CellStyle): StyleList {
@@ -26,16 +26,15 @@ export function styleList(usual: CellStyle): StyleList {
   const rules = numbered();
   const formatNumber = (format?: string) =>
     !format || format === "General" ? 0 : format === "@" ? TEXT_FORMAT : FIRST_OWN_FORMAT + formats.numberOf(format);
-  const numberOf = (style: CellStyle) => {
-    const ids = [
-      `numFmtId="${formatNumber(style.numberFormat)}"`,
-      `fontId="${fonts.numberOf(fontXml(style))}"`,
-      `fillId="${style.fill ? fills.numberOf(solid(style.fill)) : 0}"`,
-      `borderId="${borders.numberOf(edgesXml(style))}"`,
-    ];
-    const set = `applyNumberFormat="1" applyFont="1" applyFill="1" applyBorder="1" applyAlignment="1"`;
-    return looks.numberOf(`<xf ${ids.join(" ")} xfId="0" ${set}>${alignmentXml(style)}</xf>`);
-  };
+  const numberOf = (style: CellStyle) =>
+    looks.numberOf(
+      lookXml(style, {
+        format: formatNumber(style.numberFormat),
+        font: fonts.numberOf(fontXml(style)),
+        fill: style.fill ? fills.numberOf(solid(style.fill)) : 0,
+        border: borders.numberOf(edgesXml(style)),
+      }),
+    );
   numberOf(usual);
   return {
     numberOf,
@@ -57,6 +56,16 @@ export function styleList(usual: CellStyle): StyleList {
   };
 }
 
+/** A look from the numbers of its pieces. */
+export function lookXml(
+  style: CellStyle,
+  { format, font, fill, border }: { format: number; font: number; fill: number; border: number },
+): string {
+  const ids = `numFmtId="${format}" fontId="${font}" fillId="${fill}" borderId="${border}"`;
+  const set = `applyNumberFormat="1" applyFont="1" applyFill="1" applyBorder="1" applyAlignment="1"`;
+  return `<xf ${ids} xfId="0" ${set}>${alignmentXml(style)}</xf>`;
+}
+
 function numbered(...first: string[]) {
   const all: string[] = [];
   const known = new Map<string, number>();
@@ -73,14 +82,14 @@ function counted(list: string, items: readonly string[]): string {
   return items.length === 0 ? "" : `<${list} count="${items.length}">${items.join("")}</${list}>`;
 }
 
-function fontXml({ font = {} }: CellStyle): string {
+export function fontXml({ font = {} }: CellStyle): string {
   const { name, size, bold, italic, underline, color } = font;
   const on = [bold && "<b/>", italic && "<i/>", underline && "<u/>"].filter(Boolean).join("");
   const sized = size ? `<sz val="${size}"/>` : "";
   return `<font>${on}${sized}${color ? rgb("color", color) : ""}${name ? `<name val="${escaped(name)}"/>` : ""}</font>`;
 }
 
-function solid(color: string): string {
+export function solid(color: string): string {
   return `<fill><patternFill patternType="solid">${rgb("fgColor", color)}<bgColor indexed="64"/></patternFill></fill>`;
 }
 
@@ -89,7 +98,7 @@ function painted(color: string): string {
   return `<fill><patternFill patternType="solid">${rgb("bgColor", color)}</patternFill></fill>`;
 }
 
-function edgesXml({ edges = {} }: CellStyle): string {
+export function edgesXml({ edges = {} }: CellStyle): string {
   const side = (name: "left" | "right" | "top" | "bottom") => {
     const edge = edges[name];
     return edge

@@ -1,10 +1,11 @@
+import { basename } from "node:path";
 import type { IWorkbookData } from "@univerjs/core";
 import type { Browser, Page } from "playwright-core";
 import { expect } from "vitest";
 import { buildPage } from "../../../src/hosts/tryout/build";
 import { startEngine, type OpenedWorkbook } from "../../../src/engine/engine";
 import { withFreeSheet } from "../../../src/hosts/tryout/free-sheet";
-import { openWorkbook, SAMPLE } from "../../../src/hosts/terminal/sample";
+import { openWorkbook, SAMPLE, workbookBytes } from "../../../src/hosts/terminal/sample";
 import { servePage } from "../../../src/hosts/tryout/server";
 import { addressOf, cellAt } from "../../../src/formula/addresses";
 
@@ -19,7 +20,7 @@ export async function openTryOut(
   await buildPage();
   const { workbook, snapshot } = await opened(path);
   prepare(snapshot);
-  const server = await servePage(snapshot, 0);
+  const server = await servePage({ snapshot, bytes: await workbookBytes(path) }, 0);
   const page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
   const asked: string[] = [];
   const complaints: string[] = [];
@@ -72,7 +73,7 @@ async function opened(path: string): Promise<{ workbook: OpenedWorkbook; snapsho
   const engine = await startEngine();
   const workbook = await openWorkbook(engine, path);
   engine.stop();
-  return { workbook, snapshot: withFreeSheet(workbook.snapshot) };
+  return { workbook, snapshot: { ...withFreeSheet(workbook.snapshot), name: basename(path) } };
 }
 
 /** While a list of suggestions is open Enter chooses from it; it closes a moment after the last letter of a name. */

@@ -15,6 +15,9 @@ import { opener } from "../../../src/hosts/tryout/desktop";
 import { servePage } from "../../../src/hosts/tryout/server";
 import { takeTurn } from "../../../src/hosts/tryout/turn";
 
+/** A page without a workbook, where only the server matters. */
+const NOTHING = { snapshot: {}, bytes: new Uint8Array() };
+
 const children: ChildProcess[] = [];
 afterEach(() => children.splice(0).forEach((child) => child.kill("SIGKILL")));
 
@@ -141,7 +144,7 @@ describe("the page's server", () => {
     const taken = await new Promise<number>((resolve) => {
       other.listen(0, "127.0.0.1", () => resolve((other.address() as { port: number }).port));
     });
-    const server = await servePage({}, taken);
+    const server = await servePage(NOTHING, taken);
     expect(server.port).toBeGreaterThan(taken);
     expect((await fetch(`${server.address}workbook.json`)).status).toBe(200);
     await server.close();
@@ -156,14 +159,14 @@ describe("the page's server", () => {
       // Taken by us or by another program: taken it is.
       await new Promise<void>((resolve) => other.once("error", () => resolve()).listen(port, "127.0.0.1", resolve));
     }
-    await expect(servePage({}, 65_534)).rejects.toThrow(
+    await expect(servePage(NOTHING, 65_534)).rejects.toThrow(
       "Of the ports 65534 to 65535 none can be used (EADDRINUSE). Set BOLE_PORT to another one.",
     );
     others.forEach((other) => other.close());
   });
 
   it("gives away no file but the page's own, and takes nothing in", async () => {
-    const server = await servePage({ id: "bole" }, 0);
+    const server = await servePage({ ...NOTHING, snapshot: { id: "bole" } }, 0);
     expect(await (await fetch(`${server.address}workbook.json`)).json()).toEqual({ id: "bole" });
     for (const path of [
       "package.json",
@@ -183,7 +186,7 @@ describe("the page's server", () => {
     ["elsewhere.example", 403],
     ["localhost.elsewhere.example:4780", 403],
   ])("asked under the name %s answers %i, so that no other page can read the workbook", async (host, status) => {
-    const server = await servePage({ id: "bole" }, 0);
+    const server = await servePage({ ...NOTHING, snapshot: { id: "bole" } }, 0);
     const asked = request({ port: server.port, host: "127.0.0.1", path: "/workbook.json", headers: { host } });
     const answer = new Promise<IncomingMessage>((resolve) => asked.once("response", resolve).end());
     const { statusCode, headers } = await answer;

@@ -1,10 +1,9 @@
 import { freeSheetName } from "../../../sheets/ready/free-name";
-import { declarePart, freePart, relate, withLast } from "../../../xlsx/relations";
+import { addSheet, sheetNamesOf } from "../../../xlsx/add-sheet";
 import type { Workbook } from "./workbook";
-import { attribute, elements, escaped, escapedCellText, prefixOf } from "../../../xlsx/xml";
+import { escapedCellText } from "../../../xlsx/xml";
 import { HEADING, wordsOf } from "../../../xlsx/namespaces";
 
-const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 const NAME = "About this copy";
 
 /** A line of the sheet: text across it, or a label with a figure beside it. */
@@ -12,19 +11,8 @@ export type Line = string | [label: string, figure: number | string];
 
 /** Adds a sheet of plain lines behind the last one. */
 export function addAboutSheet({ file, part }: Workbook, lines: readonly Line[]): void {
-  const xml = file.text(part);
-  const sheets = elements(xml, "sheet").filter(({ depth }) => depth === 2);
-  const taken = sheets.map(({ attributes }) => attribute(attributes, "name") ?? "");
-  const ids = sheets.map(({ attributes }) => Number(attribute(attributes, "sheetId") ?? 0));
-  const folder = part.slice(0, part.lastIndexOf("/") + 1);
-  const home = freePart(file, `${folder}worksheets/sheet`, ".xml");
-  const words = wordsOf(file);
-  file.put(home, sheetXml(lines.flatMap(folded), words.main));
-  declarePart(file, home, SHEET_TYPE);
-  const relation = relate(file, part, "worksheet", home);
-  const id = Math.max(0, ...ids) + 1;
-  const entry = `<${prefixOf(xml)}sheet xmlns:r="${words.office}" name="${escaped(freeSheetName(NAME, taken))}" sheetId="${id}" r:id="${relation}"/>`;
-  file.put(part, withLast(xml, "sheets", entry));
+  const name = freeSheetName(NAME, sheetNamesOf(file, part));
+  addSheet(file, part, name, sheetXml(lines.flatMap(folded), wordsOf(file).main));
 }
 
 /** Characters of a line that a page of paper is wide enough for. */

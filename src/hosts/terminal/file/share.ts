@@ -5,12 +5,12 @@ import { addAboutSheet, type Line } from "./about-sheet";
 import { withoutAddIn } from "./add-in-part";
 import { same, type Result } from "./calculate";
 import { Changes } from "./changes";
+import { dropCalculationOrder } from "../../../xlsx/calculation-order";
 import { withNotes, type Note } from "../../../xlsx/notes";
 import { openPackage } from "../../../xlsx/package";
 import { agrees, calculateBole, type Calculated } from "./plan";
 import { Refused } from "../../../xlsx/refused";
 import { readBack, type Made, type Unread } from "./made";
-import { relationsOf, removePart } from "../../../xlsx/relations";
 import { tailOf } from "../../../xlsx/sheet-tail";
 import { withCells } from "../../../xlsx/sheet-edit";
 import { elements, unescaped } from "../../../xlsx/xml";
@@ -88,7 +88,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
   const columns = sheets.flatMap((sheet) =>
     sheet.tableParts.flatMap((part) => withoutBoleColumns(workbook, sheet, part)),
   );
-  dropCalculationOrder(workbook);
+  dropCalculationOrder(workbook.file, workbook.part);
   const paneGone = withoutAddIn(workbook.file, addInId());
   const cells = sheets.map((sheet): [string, number] => [sheet.name, sheet.formulas.filter((one) => one.bole).length]);
   const sentences = [
@@ -136,12 +136,6 @@ function fixSpillsInNames({ file, part }: Workbook, spilled: ReadonlyMap<string,
   const { xml, count } = withFixedSpillsIn(file.text(part), ["definedName"], "", spilled);
   if (count > 0) file.put(part, xml);
   return count;
-}
-
-/** Excel writes down in which order it calculated; without the list it makes a new one. */
-function dropCalculationOrder({ file, part }: Workbook): void {
-  const order = relationsOf(file, part).find(({ type }) => type === "calcChain");
-  if (order && file.has(order.target)) removePart(file, order.target, part);
 }
 
 function changedSentences({ bole, results, doubtful }: Calculated): string[] {

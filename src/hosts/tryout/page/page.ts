@@ -7,6 +7,8 @@ import { isReference, type LookUp } from "../../pane/this-cell";
 import type { SheetHost } from "../../pane/sheet-host";
 import { loadCatalog } from "./catalog";
 import { byId } from "./by-id";
+import { loadFile } from "./file-client";
+import { filePart } from "./file-part";
 import { startGrid, type Grid } from "./grid";
 import { showCell } from "./panel";
 import { selectedCell } from "./selected";
@@ -17,13 +19,14 @@ start().catch((fault: unknown) => {
 });
 
 async function start(): Promise<void> {
-  const [catalog, workbook] = await Promise.all([loadCatalog(), loadWorkbook()]);
+  const [catalog, file] = await Promise.all([loadCatalog(), loadFile()]);
+  const { workbook } = file;
   await warnOfLongWork(workbook);
   const grid = startGrid(byId("grid"), workbook, catalog);
   const host = gridHost(grid);
   byId("pane").replaceChildren(...pane(catalog, host));
   changeSidesWithF6();
-  await grid.ready;
+  await filePart(grid, file);
   let typedLast: CellPlace | undefined;
   grid.api.addEvent(grid.api.Event.SheetEditEnded, ({ worksheet, row, column }) => {
     typedLast = { sheet: worksheet.getSheetName(), row, column };
@@ -45,12 +48,6 @@ function cellsIn(grid: Grid, { cellsAt }: SheetHost): LookUp {
     const address = (named ?? piece).replace(/^=/, "").replaceAll("$", "");
     return isReference(address) ? cellsAt(address) : undefined;
   };
-}
-
-async function loadWorkbook(): Promise<Partial<IWorkbookData>> {
-  const answer = await fetch("workbook.json");
-  if (!answer.ok) throw new Error(await answer.text());
-  return (await answer.json()) as Partial<IWorkbookData>;
 }
 
 /** A large workbook keeps the page busy while it calculates: that is said, and shown, before it begins. */
