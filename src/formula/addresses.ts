@@ -18,6 +18,16 @@ export interface Block {
   right: number;
 }
 
+/** Whether a cell lies in a block. */
+export function isWithin({ row, column }: Cell, { top, left, bottom, right }: Block): boolean {
+  return row >= top && row <= bottom && column >= left && column <= right;
+}
+
+/** A cell's place on its sheet as a key. */
+export function placeOf({ row, column }: Cell): string {
+  return `${row} ${column}`;
+}
+
 const LETTERS_IN_ALPHABET = 26;
 
 /** Column 2 to `C`, column 27 to `AB`. */

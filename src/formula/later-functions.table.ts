@@ -1,6 +1,7 @@
 /**
- * Native functions that came after the file format did: the file keeps them under a longer name. From memory of the
- * published list (MS-XLSX 2.2.2, "future functions"); a name too many would show as #NAME? in Excel.
+ * Native functions that came after the file format did: the file keeps them under a longer name. The names as far as
+ * IMSEC are those of MS-XLSX 2.2.3, "future functions", but for ARRAYTOTEXT and ENCODEURL; these two and the others are from
+ * memory. A name too many would show as #NAME? in Excel.
  */
 export const LATER_FUNCTIONS =
   "ACOT ACOTH AGGREGATE ARABIC ARRAYTOTEXT BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV BITAND BITLSHIFT " +

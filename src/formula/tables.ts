@@ -1,4 +1,4 @@
-import { columnLetters, fixedRangeOf, sheetPrefix, type Block } from "./addresses";
+import { columnLetters, fixedRangeOf, isWithin, sheetPrefix, type Block } from "./addresses";
 import { rewritten } from "./tokens";
 
 /** A table of the workbook: its columns in order and the block it covers, headings and totals included. */
@@ -39,10 +39,7 @@ function tableNamed(name: string, tables: readonly Table[]): Table | undefined {
 }
 
 function tableRound({ sheet, row, column }: Standing, tables: readonly Table[]): Table | undefined {
-  return tables.find(
-    ({ sheet: home, block }) =>
-      home === sheet && row >= block.top && row <= block.bottom && column >= block.left && column <= block.right,
-  );
+  return tables.find((table) => table.sheet === sheet && isWithin({ row, column }, table.block));
 }
 
 /** `[BF]`, `[@Dia]`, `[[#This Row],[Dia]]`, `[[#Headers],[A]:[B]]`, `[#All]`, `[]` to a range. */

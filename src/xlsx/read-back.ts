@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { cellAt } from "../formula/addresses";
+import { cellAt, placeOf } from "../formula/addresses";
 import { hearXml, type XmlEvent } from "./events";
 import { openPackage, type Package } from "./package";
 import { Refused } from "./refused";
@@ -105,7 +105,7 @@ function restOfRows(changed: ReadonlySet<string>, pass: (event: XmlEvent) => voi
     if (event.kind === "open" && event.name === "row") place = startOfRow(event.attributes, place.row);
     if (event.kind === "open" && event.name === "c") {
       place = placeOfCell(event.attributes, place);
-      if (changed.has(`${place.row} ${place.column}`)) skipping = "c";
+      if (changed.has(placeOf(place))) skipping = "c";
     }
     if (event.kind === "open" && POINTING.has(event.name)) skipping = event.name;
     if (skipping) return;

@@ -1,4 +1,4 @@
-import { blockAt, blockOf, fixedRangeOf, type Block } from "../../formula/addresses";
+import { blockAt, blockOf, fixedRangeOf, isWithin, placeOf, type Block } from "../../formula/addresses";
 import type { DefinedName } from "../../formula/defined-name";
 import { expandTables, type Table } from "../../formula/tables";
 import { sheetNameIn, tokensOf } from "../../formula/tokens";
@@ -79,8 +79,8 @@ function sheetOf(sheet: SheetPart, styles: readonly CellLook[]): FileSheet {
   const cells = all.flatMap((cell): FileCell[] => {
     const { row, column, value } = cell;
     const found = formulas.get(cell);
-    const leadsTo = links.get(`${row} ${column}`);
-    if (covered.has(`${row} ${column}`) || (value === null && !found && leadsTo === undefined)) return [];
+    const leadsTo = links.get(placeOf({ row, column }));
+    if (covered.has(placeOf({ row, column })) || (value === null && !found && leadsTo === undefined)) return [];
     return [
       {
         ...{ row, column, value },
@@ -102,7 +102,7 @@ function coveredBy(merges: readonly Block[]): Set<string> {
   for (const { top, left, bottom, right } of merges)
     for (let row = top; row <= bottom; row++)
       for (let column = left; column <= right; column++)
-        if (row !== top || column !== left) covered.add(`${row} ${column}`);
+        if (row !== top || column !== left) covered.add(placeOf({ row, column }));
   return covered;
 }
 
@@ -139,7 +139,6 @@ function expand(cell: FileCell, sheet: string, tables: Table[], spills: Map<stri
 /** Cells that a spilled answer fills hold no entry of their own: the engine fills them again. */
 function withoutSpilled(sheet: FileSheet): FileSheet {
   const spills = sheet.cells.flatMap(({ spill }) => (spill ? [spill] : []));
-  const filled = ({ row, column }: FileCell) =>
-    spills.some((s) => row >= s.top && row <= s.bottom && column >= s.left && column <= s.right);
+  const filled = (cell: FileCell) => spills.some((spill) => isWithin(cell, spill));
   return { ...sheet, cells: sheet.cells.filter((cell) => cell.spill !== undefined || !filled(cell)) };
 }

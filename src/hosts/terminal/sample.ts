@@ -21,13 +21,14 @@ export async function workbookBytes(path: string): Promise<Uint8Array> {
   });
 }
 
-/** Opens a workbook file and calculates it, or says what is wrong with it. `tell` hears what takes long. */
+/** Opens a workbook file and calculates it, or says what is wrong with it. `tell` hears what takes long; its bytes may be `given`. */
 export async function openWorkbook(
   engine: Engine,
   path: string,
   tell: (line: string) => void = () => undefined,
+  given?: Uint8Array,
 ): Promise<OpenedWorkbook> {
-  const bytes = await workbookBytes(path);
+  const bytes = given ?? (await workbookBytes(path));
   try {
     const file = readWorkbook(bytes);
     const warning = longWork(file.sheets.flatMap(({ cells }) => cells.filter(({ formula }) => formula)).length);

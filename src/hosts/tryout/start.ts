@@ -23,15 +23,15 @@ async function start(): Promise<void> {
   const engine = await startEngine();
   const own = process.env["BOLE_WORKBOOK"];
   const path = own ? fromWhereTyped(own) : SAMPLE;
-  const workbook = await openWorkbook(engine, path, (line) => console.log(line));
+  const bytes = await workbookBytes(path);
+  const workbook = await openWorkbook(engine, path, (line) => console.log(line), bytes);
   engine.stop();
   console.log(`${own ? path : "The sample workbook (an invented yard)"}, recalculated:\n`);
   const results = keyResults(workbook);
   console.log(results.length > 0 ? `${listed(results)}\n` : "  No cell of it shows a name that begins with Key_.\n");
   const snapshot = { ...withFreeSheet(workbook.snapshot), name: basename(path) };
-  const served = { snapshot, bytes: await workbookBytes(path) };
   await buildPage((line) => console.log(line));
-  const server = await servePage(served, wanted);
+  const server = await servePage({ snapshot, bytes }, wanted);
   if (wanted !== 0 && server.port !== wanted) console.log(`Port ${wanted} is taken; using ${server.port}.`);
   console.log(`Try the functions in the browser: ${server.address}`);
   console.log("Stop with Ctrl+C.");

@@ -1,4 +1,4 @@
-import { addressOf, type Block, type Cell } from "../../../formula/addresses";
+import { addressOf, isWithin } from "../../../formula/addresses";
 import type { NewColumn } from "../../pane/fit/new-column";
 import { isBlankCell, mustBeReadable, type SheetHere } from "../../pane/fit/sheet-here";
 import { Refusal } from "../../pane/sheet-host";
@@ -25,10 +25,6 @@ export function sheetHere(): Promise<SheetHere> {
     const table = tables.find((one) => one.sheet === sheet && isWithin(chosen, one.block));
     return { sheet, chosen, top, left, values, formulas, ...(table && { table }) };
   });
-}
-
-function isWithin({ row, column }: Cell, { top, left, bottom, right }: Block): boolean {
-  return row >= top && row <= bottom && column >= left && column <= right;
 }
 
 /** Adds a column of formulas to a table, or beside a range, where every cell is empty still. */

@@ -1,3 +1,4 @@
+import { placeOf } from "../../../formula/addresses";
 import { ADD_IN } from "../../../catalog/about/add-in";
 import { withPlainNames, withStoredNames, type Respelled } from "../../../formula/plain-names";
 import { registry } from "../../../functions/registry";
@@ -122,7 +123,7 @@ function spellSheet({ file }: WorkbookParts, sheet: SheetPart, found: Found): Se
       end: xml.lastIndexOf("<", end - 1),
       text: escaped(spelled.formula),
     });
-    changed.add(`${place.row} ${place.column}`);
+    changed.add(placeOf(place));
   }
   const tail = tailOf(xml);
   for (const { start, end, text } of formulaPatches(tail.xml, RULES, (formula) => spelledElsewhere(formula, found)))

@@ -1,6 +1,6 @@
 import type { CellAnswer, Engine } from "../../../engine/engine";
 import type { FileCell, FileSheet } from "../../../engine/workbook/read";
-import { addressOf, cellsIn, type Block } from "../../../formula/addresses";
+import { addressOf, cellsIn, placeOf, type Block } from "../../../formula/addresses";
 import { referencesOf, searchesCells } from "../../../formula/references";
 import { cellsWithin } from "../../../xlsx/find-cells";
 import type { SheetCell } from "../../../xlsx/sheet-cells";
@@ -65,7 +65,7 @@ function sheetFor(
 ): FileSheet {
   const { name, xml, formulas } = sheet;
   const cells = new Map<string, FileCell>();
-  const put = (cell: FileCell) => cells.set(`${cell.row} ${cell.column}`, cell);
+  const put = (cell: FileCell) => cells.set(placeOf(cell), cell);
   const blocks = leanedOn === "everything" ? "everything" : (leanedOn.get(name.toLowerCase()) ?? []);
   for (const { row, column, value } of fileCells(sheet, blocks)) if (value !== null) put({ row, column, value });
   // Without the file's values, so that what is read afterwards can only be the engine's.
@@ -86,7 +86,7 @@ function sheetFor(
 
 function clear(block: Block, cells: Map<string, FileCell>): void {
   for (let row = block.top; row <= block.bottom; row++)
-    for (let column = block.left; column <= block.right; column++) cells.delete(`${row} ${column}`);
+    for (let column = block.left; column <= block.right; column++) cells.delete(placeOf({ row, column }));
 }
 
 /** The file's cells in some blocks. Where blocks lie over each other many times, going through the sheet once is less. */

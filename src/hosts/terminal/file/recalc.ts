@@ -1,3 +1,4 @@
+import { placeOf } from "../../../formula/addresses";
 import { ADD_IN } from "../../../catalog/about/add-in";
 import type { Engine } from "../../../engine/engine";
 import { withStoredFunctions } from "../../../formula/functions";
@@ -30,7 +31,7 @@ async function withFreshValues(bytes: Uint8Array, engine: Engine, at: Date): Pro
     const list = changes.list();
     if (list.length === 0) continue;
     file.put(sheet.part, withCells(sheet.xml, list));
-    cells.set(sheet.part, new Set(list.map(({ row, column }) => `${row} ${column}`)));
+    cells.set(sheet.part, new Set(list.map(placeOf)));
   }
   const dead = bole.filter(isDead);
   const asked = results.filter(({ formula }) => formula.bole);

@@ -1,5 +1,5 @@
 import type { CellAnswer, Engine } from "../../../engine/engine";
-import { blockAt, rangeOf, type Block } from "../../../formula/addresses";
+import { blockAt, placeOf, rangeOf, type Block } from "../../../formula/addresses";
 import { addInId } from "../../add-in-id";
 import { addAboutSheet, type Line } from "./about-sheet";
 import { withoutAddIn } from "./add-in-part";
@@ -69,7 +69,7 @@ function freeze(workbook: Workbook, calculated: Calculated): Done {
     for (const formula of own) changes.add(becomesValue(formula, resultOf.get(formula)));
     renamedSpills += fixSpills(sheet, spilled, changes);
     const list = changes.list();
-    changed.set(sheet.part, new Set(list.map(({ row, column }) => `${row} ${column}`)));
+    changed.set(sheet.part, new Set(list.map(placeOf)));
     const before = list.length > 0 ? withCells(sheet.xml, list) : sheet.xml.xml;
     const pointed = withFixedSpillsIn(before, RULES, sheet.name, spilled);
     renamedSpills += pointed.count;

@@ -3,9 +3,10 @@ import { FormulaDataModel } from "@univerjs/preset-sheets-core";
 import { cellAnswer } from "../../../engine/answers";
 import { formatBack } from "../../../engine/workbook/look-back";
 import { spills } from "../../../engine/spills";
-import type { Block } from "../../../formula/addresses";
+import { placeOf, type Block } from "../../../formula/addresses";
 import type { Held } from "../../../xlsx/held";
 import type { CellContents, GridContents, SheetContents, SheetFrame } from "../saving/contents";
+import { blockOfRange } from "./block-of";
 import type { Grid } from "./grid";
 
 type OpenSheet = NonNullable<ReturnType<NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>["getActiveSheet"]>>;
@@ -35,7 +36,7 @@ function sheetContents(grid: Grid, sheet: OpenSheet): SheetContents {
     const formula = formulaOf(sheet, row, column, cell);
     if (formula === undefined && (held === null || held === "")) return;
     const format = n?.pattern && n.pattern !== "General" ? formatBack(n.pattern) : undefined;
-    const fills = formula === undefined ? undefined : filled.blocks.get(`${row} ${column}`);
+    const fills = formula === undefined ? undefined : filled.blocks.get(placeOf({ row, column }));
     cells.push({
       ...{ row, column, value: held },
       ...(formula !== undefined && { formula }),
@@ -44,8 +45,8 @@ function sheetContents(grid: Grid, sheet: OpenSheet): SheetContents {
       ...(hasStyle && { style: style as IStyleData }),
     });
   });
-  const taken = new Set(cells.map(({ row, column }) => `${row} ${column}`));
-  const spilled = filled.cells.filter(({ row, column }) => !taken.has(`${row} ${column}`));
+  const taken = new Set(cells.map(placeOf));
+  const spilled = filled.cells.filter((cell) => !taken.has(placeOf(cell)));
   return {
     ...{ id: sheet.getSheetId(), name: sheet.getSheetName(), cells: [...cells, ...spilled] },
     ...{ frame: frameOf(own.getConfig()), looks: looks.join("\n"), hidden: own.isSheetHidden() === 1 },
@@ -73,11 +74,11 @@ function spilledOf({ api, injector }: Grid, sheet: OpenSheet): { blocks: Map<str
   const blocks = new Map<string, Block>();
   const cells: CellContents[] = [];
   for (const { home, range } of spills(model.getArrayFormulaRange()[unit]?.[sheet.getSheetId()])) {
-    const block = blockOf(range);
+    const block = blockOfRange(range);
     // An answer that has no room fills nothing, and the engine keeps its size all the same.
     if (heldIn(sheet.getSheet().getCellRaw(home.row, home.column)) === "#SPILL!") continue;
     if (block.top === block.bottom && block.left === block.right) continue;
-    blocks.set(`${home.row} ${home.column}`, block);
+    blocks.set(placeOf(home), block);
     for (let row = block.top; row <= block.bottom; row++)
       for (let column = block.left; column <= block.right; column++) {
         const value = heldIn(values?.[row]?.[column]);
@@ -106,11 +107,11 @@ function frameOf({
     one?.h === undefined || one.ia !== 0 ? [] : [[at, one.h] as const],
   );
   return {
-    ...{ widths: Object.fromEntries(widths), heights: Object.fromEntries(heights), merges: mergeData.map(blockOf) },
+    ...{
+      widths: Object.fromEntries(widths),
+      heights: Object.fromEntries(heights),
+      merges: mergeData.map(blockOfRange),
+    },
     frozen: { rows: Math.max(0, freeze.ySplit), columns: Math.max(0, freeze.xSplit) },
   };
-}
-
-function blockOf({ startRow, startColumn, endRow, endColumn }: IRange): Block {
-  return { top: startRow, left: startColumn, bottom: endRow, right: endColumn };
 }

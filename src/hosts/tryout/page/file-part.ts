@@ -6,6 +6,7 @@ import { asOpened } from "../saving/contents";
 import { FREE_SHEET } from "../free-sheet";
 import { byId } from "./by-id";
 import { gridContents } from "./contents";
+import { fileButtons, say } from "./file-buttons";
 import { readied, savedCopy, type OpenedFile } from "./file-client";
 import type { Grid } from "./grid";
 import { mustBeSavable } from "./savable";
@@ -22,10 +23,11 @@ export async function filePart(grid: Grid, file: OpenedFile): Promise<void> {
   const atFirst = gridContents(grid);
   byId("file-name").textContent = workbook.name;
   await grid.ready;
-  const opened = asOpened(atFirst, gridContents(grid));
+  const calculated = gridContents(grid);
+  const opened = asOpened(atFirst, calculated);
   const fileSheets = new Map(opened.sheets.filter(({ id }) => own(id)).map(({ id, name }) => [id, name]));
-  const changes = (): Changes => changesSince(opened, gridContents(grid), new Set([FREE_SHEET]));
-  let savedLast = typedIn(changes());
+  const changes = (now = gridContents(grid)): Changes => changesSince(opened, now, new Set([FREE_SHEET]));
+  let savedLast = typedIn(changes(calculated));
   const isUnsaved = () => typedIn(changes()) !== savedLast;
   let leaving = false;
 
@@ -33,24 +35,12 @@ export async function filePart(grid: Grid, file: OpenedFile): Promise<void> {
     if (!leaving && isUnsaved()) event.preventDefault();
   });
 
-  const chooser = element("input", {
-    type: "file",
-    accept: ".xlsx,.xlsm",
-    hidden: "",
-    "aria-label": "A workbook to open",
-  });
-  chooser.addEventListener("change", () => {
-    const [chosen] = chooser.files ?? [];
-    // The same file may be chosen again after it was mended.
-    if (chosen) void working(() => open(chosen)).finally(() => (chooser.value = ""));
-  });
-
   async function save(): Promise<void> {
     await settled(grid);
     const now = gridContents(grid);
     const moved = (ids: readonly string[]) => ids.flatMap((id) => fileSheets.get(id) ?? []);
     mustBeSavable({ opened, now, fileSheets, moved: moved(places.moved()) });
-    const made = changesSince(opened, now, new Set([FREE_SHEET]));
+    const made = changes(now);
     const carried = moved(places.carried()).map(
       (name) => `on the sheet ${name} that notes, charts and rules follow cells which were carried elsewhere`,
     );
@@ -67,50 +57,7 @@ export async function filePart(grid: Grid, file: OpenedFile): Promise<void> {
     window.location.assign(address);
   }
 
-  const saving = element("button", { type: "button" }, "Save a copy");
-  const opening = element("button", { type: "button" }, "Open a workbook");
-  saving.addEventListener("click", () => void working(save));
-  opening.addEventListener("click", () => {
-    if (isUnsaved()) ask();
-    else chooser.click();
-  });
-  const buttons = byId("file-buttons");
-  buttons.replaceChildren(saving, opening, chooser);
-
-  /** What was typed would be lost: the person says what becomes of it. */
-  function ask(): void {
-    const question = element("p", { id: "file-question" }, "What you typed is not saved.");
-    const answers: [string, () => void][] = [
-      ["Save a copy first", () => void working(save)],
-      ["Open without saving", () => chooser.click()],
-      ["Stay here", () => undefined],
-    ];
-    const made = answers.map(([text, then]) => {
-      const answer = element("button", { type: "button" }, text);
-      answer.addEventListener("click", () => {
-        buttons.replaceChildren(saving, opening, chooser);
-        opening.focus();
-        then();
-      });
-      return answer;
-    });
-    buttons.replaceChildren(question, ...made, chooser);
-    made[0]!.focus();
-  }
-
-  /** One thing at a time; the buttons keep the keyboard's place. */
-  async function working(work: () => Promise<void>): Promise<void> {
-    if (saving.getAttribute("aria-disabled") === "true") return;
-    for (const button of [saving, opening]) button.setAttribute("aria-disabled", "true");
-    say("Working…");
-    try {
-      await work();
-    } catch (fault) {
-      say(fault instanceof Error ? fault.message : String(fault), "why");
-    } finally {
-      for (const button of [saving, opening]) button.removeAttribute("aria-disabled");
-    }
-  }
+  fileButtons({ save, open, isUnsaved });
 }
 
 /** Even the largest workbook that a page holds is calculated by then. */
@@ -121,12 +68,6 @@ async function settled(grid: Grid): Promise<void> {
   await grid.api.getActiveWorkbook()?.endEditingAsync(true);
   const session = grid.injector.get(FormulaCalculationSessionService);
   await calculateAll({ api: grid.api, calculations: () => session.state.id }, LONGEST_CALCULATION_MS);
-}
-
-function say(line: string, look = ""): void {
-  const said = byId("file-said");
-  said.className = look;
-  said.textContent = line;
 }
 
 const A_MINUTE_MS = 60_000;

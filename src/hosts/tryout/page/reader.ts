@@ -1,9 +1,11 @@
+import { isWithin } from "../../../formula/addresses";
 import type { ICellData, Nullable } from "@univerjs/core";
 import { FormulaDataModel, IDefinedNamesService, IFunctionService } from "@univerjs/preset-sheets-core";
 import { cellAnswer } from "../../../engine/answers";
 import { explain } from "../../../engine/explain";
 import { originOf, spoken, type CellPlace } from "../../../engine/origin";
 import { spills, type Spill, type SpillRanges } from "../../../engine/spills";
+import { blockOfRange } from "./block-of";
 import type { Grid } from "./grid";
 
 /** Reads the workbook in the grid: what cells hold, where a spilled answer comes from, why a cell shows an error. */
@@ -77,8 +79,5 @@ function isFull(cell: Nullable<ICellData>): boolean {
 
 /** The cell whose answer spills over a place. */
 function cornerOf({ row, column }: CellPlace, ranges: SpillRanges): Spill["home"] | undefined {
-  return spills(ranges).find(
-    ({ range }) =>
-      row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn,
-  )?.home;
+  return spills(ranges).find(({ range }) => isWithin({ row, column }, blockOfRange(range)))?.home;
 }

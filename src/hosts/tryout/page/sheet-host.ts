@@ -4,7 +4,8 @@ import type { TableSheet } from "../../../sheets/definition";
 import { sheetNameOf, sheetPrefixOf } from "../../pane/address";
 import { Refusal, type SheetHost } from "../../pane/sheet-host";
 import { cellAnswer } from "../../../engine/answers";
-import { blockOf, rangeOf, sheetPrefix } from "../../../formula/addresses";
+import { blockOf, cellsIn, rangeOf, sheetPrefix } from "../../../formula/addresses";
+import { blockOfRange } from "./block-of";
 import type { Grid } from "./grid";
 import { engineSheet } from "./ready-sheet";
 import { contentsOf, ownSheet } from "./own-sheet";
@@ -30,19 +31,17 @@ export function gridHost(grid: Grid): SheetHost {
   }
 
   async function chosenAddress(): Promise<string> {
-    const { startRow, startColumn, endRow, endColumn } = chosen().getRange();
-    const range = rangeOf({ top: startRow, left: startColumn, bottom: endRow, right: endColumn });
-    return sheetPrefix(chosen().getSheetName()) + range;
+    return sheetPrefix(chosen().getSheetName()) + rangeOf(blockOfRange(chosen().getRange()));
   }
 
   async function cellsAt(address: string): Promise<unknown[][]> {
     const prefix = sheetPrefixOf(address);
     const sheet = prefix === "" ? book().getActiveSheet().getSheetName() : sheetNameOf(prefix);
     if (!book().getSheetByName(sheet)) refuse(`There is no sheet ${sheet}`);
-    const { top, left, bottom, right } = blockOf(address.slice(prefix.length));
-    if ((bottom - top + 1) * (right - left + 1) > MOST_CELLS)
+    const block = blockOf(address.slice(prefix.length));
+    if (cellsIn(block) > MOST_CELLS)
       refuse(`${address} is more than ${MOST_CELLS} cells. Name those that hold something`);
-    return contentsOf(grid, sheet, { top, left, bottom, right });
+    return contentsOf(grid, sheet, block);
   }
 
   async function addReadySheet(definition: TableSheet): Promise<string> {

@@ -1,4 +1,4 @@
-import type { Block } from "../../../formula/addresses";
+import { placeOf, type Block } from "../../../formula/addresses";
 import type { Held } from "../../../xlsx/held";
 import type { CellContents, GridContents, SheetContents } from "./contents";
 
@@ -59,9 +59,9 @@ function withoutAnswer({ row, column, value, formula, format }: ChangedCell | Ce
 }
 
 function changedCells(before: readonly CellContents[], now: readonly CellContents[]): ChangedCell[] {
-  const old = new Map(before.map((cell) => [`${cell.row} ${cell.column}`, cell]));
+  const old = new Map(before.map((cell) => [placeOf(cell), cell]));
   const changed = now.flatMap((cell) => {
-    const key = `${cell.row} ${cell.column}`;
+    const key = placeOf(cell);
     const earlier = old.get(key);
     old.delete(key);
     return changeOf(earlier, cell);

@@ -1,5 +1,5 @@
 import type { IStyleData } from "@univerjs/core";
-import type { Block } from "../../../formula/addresses";
+import { placeOf, type Block } from "../../../formula/addresses";
 import type { Held } from "../../../xlsx/held";
 
 /** A cell of the grid that holds something, or is filled by another cell's answer. */
@@ -54,9 +54,9 @@ export interface GridContents {
 export function asOpened(atFirst: GridContents, calculated: GridContents): GridContents {
   const later = new Map(calculated.sheets.map((sheet) => [sheet.id, sheet]));
   const sheets = atFirst.sheets.map((sheet) => {
-    const answers = new Map(later.get(sheet.id)?.cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
+    const answers = new Map(later.get(sheet.id)?.cells.map((cell) => [placeOf(cell), cell]));
     const own = sheet.cells.map((cell) => {
-      const answered = answers.get(`${cell.row} ${cell.column}`);
+      const answered = answers.get(placeOf(cell));
       return answered?.formula !== undefined && answered.formula === cell.formula ? answered : cell;
     });
     const spilled = [...answers.values()].filter((cell) => cell.spilled);

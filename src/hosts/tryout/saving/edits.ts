@@ -1,5 +1,5 @@
 import { ADD_IN } from "../../../catalog/about/add-in";
-import { addressOf, blockAt, rangeOf, type Block } from "../../../formula/addresses";
+import { addressOf, blockAt, isWithin, placeOf, rangeOf, type Block } from "../../../formula/addresses";
 import { functionsOf } from "../../../formula/functions";
 import { storedFormula } from "../../../formula/stored";
 import { cellsWithin, findCell } from "../../../xlsx/find-cells";
@@ -11,7 +11,7 @@ import type { CellChange, EnteredFormula } from "../../../xlsx/sheet-edit";
 import { attribute } from "../../../xlsx/xml";
 import { same } from "../../terminal/file/calculate";
 import type { ChangedCell } from "./changes";
-import { isInside, showsUnanswered, valueInFile } from "./file-values";
+import { showsUnanswered, valueInFile } from "./file-values";
 import { mustBeStorable } from "./storable";
 
 /** What the edits of a sheet need of its workbook. */
@@ -41,7 +41,7 @@ export function editsOf(
   const byPlace = new Map(changed.map((cell) => [placeOf(cell), cell]));
   mustNotSplit(sheet.name, formulas, byPlace);
   const blocks = blocksAfter(formulas, changed);
-  const kept = changed.filter((cell) => !cell.spilled || blocks.some((block) => isInside(cell, block)));
+  const kept = changed.filter((cell) => !cell.spilled || blocks.some((block) => isWithin(cell, block)));
   const edits = new Map(kept.map((cell) => [placeOf(cell), editOf(sheet, cell, formulaAt.get(placeOf(cell)), tools)]));
   for (const edit of [...leftByArrays(sheet, formulas, byPlace, blocks), ...unshared(formulas, byPlace)])
     if (!edits.has(placeOf(edit))) edits.set(placeOf(edit), edit);
@@ -51,10 +51,6 @@ export function editsOf(
     formulasMove: changed.some((cell) => isTyped(cell) && (cell.formula !== undefined || formulaAt.has(placeOf(cell)))),
     unanswered: kept.filter(showsUnanswered).map((cell) => `${sheet.name}!${addressOf(cell.row, cell.column)}`),
   };
-}
-
-function placeOf({ row, column }: { row: number; column: number }): string {
-  return `${row} ${column}`;
 }
 
 function editOf(
@@ -103,7 +99,7 @@ function mustNotSplit(
   for (const { cell, fills, dynamic } of formulas) {
     if (!fills || dynamic || isTyped(changed.get(placeOf(cell)))) continue;
     const own = [...changed.values()].find(
-      (one) => isTyped(one) && !one.spilled && isInside(one, fills) && placeOf(one) !== placeOf(cell),
+      (one) => isTyped(one) && !one.spilled && isWithin(one, fills) && placeOf(one) !== placeOf(cell),
     );
     if (own)
       throw new Refused(
@@ -143,7 +139,7 @@ function leftByArrays(
   return formulas.flatMap(({ cell, fills }) => {
     if (!fills || !changed.has(placeOf(cell))) return [];
     return [...cellsWithin(xml, fills)]
-      .filter((one) => one !== cell && !one.formula && !blocks.some((block) => isInside(one, block)))
+      .filter((one) => one !== cell && !one.formula && !blocks.some((block) => isWithin(one, block)))
       .map(({ row, column }) => ({ row, column, value: null }));
   });
 }

@@ -1,4 +1,3 @@
-import type { Block } from "../../../formula/addresses";
 import type { Held } from "../../../xlsx/held";
 
 /** Errors that only the page knows; a file keeps #VALUE! in their place, as Excel itself does for the newer ones. */
@@ -24,8 +23,4 @@ export function showsUnanswered(cell: Shown): boolean {
 
 function calculates({ formula, answered }: Shown): boolean {
   return formula !== undefined || answered === true;
-}
-
-export function isInside({ row, column }: { row: number; column: number }, block: Block): boolean {
-  return row >= block.top && row <= block.bottom && column >= block.left && column <= block.right;
 }

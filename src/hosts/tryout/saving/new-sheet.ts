@@ -1,7 +1,7 @@
 import { lookBack } from "../../../engine/workbook/look-back";
 import { readSheet } from "../../../xlsx/sheet-cells";
 import type { AddedLooks } from "../../../xlsx/added-looks";
-import { rangeOf } from "../../../formula/addresses";
+import { placeOf, rangeOf } from "../../../formula/addresses";
 import { withCells, type CellChange } from "../../../xlsx/sheet-edit";
 import { newSheet, type Sheet } from "../../../xlsx/write/book";
 import { sheetPart } from "../../../xlsx/write/sheet-part";
@@ -26,11 +26,11 @@ export function newSheetXml(
   const lookOf = new Map(
     sheet.cells.flatMap(({ row, column, style, format }): [string, number][] => {
       const look = { ...lookBack(style ?? {}), ...(format === undefined ? {} : { numberFormat: format }) };
-      return style || format !== undefined ? [[`${row} ${column}`, looks.numberOf(look)]] : [];
+      return style || format !== undefined ? [[placeOf({ row, column }), looks.numberOf(look)]] : [];
     }),
   );
   const changes = edits.changes.map((change): CellChange => {
-    const look = lookOf.get(`${change.row} ${change.column}`);
+    const look = lookOf.get(placeOf(change));
     return look === undefined ? change : { ...change, look };
   });
   return { xml: withCells(frame, changes), edits };

@@ -1,3 +1,4 @@
+import { placeOf } from "../../../formula/addresses";
 import { addSheet, sheetNamesOf } from "../../../xlsx/add-sheet";
 import { addedLooks, type AddedLooks } from "../../../xlsx/added-looks";
 import { dropCalculationOrder } from "../../../xlsx/calculation-order";
@@ -35,7 +36,7 @@ function withTyped(bytes: Uint8Array, { cells: changed, added, left }: Changes, 
     mustKeepHeadings(name, own, workbook.tables);
     const edits = editsOf(sheet, own, tools);
     file.put(sheet.part, withCells(sheet.xml, edits.changes));
-    cells.set(sheet.part, new Set(edits.changes.map(({ row, column }) => `${row} ${column}`)));
+    cells.set(sheet.part, new Set(edits.changes.map(placeOf)));
     unanswered.push(...edits.unanswered);
     formulasMove ||= edits.formulasMove;
   }

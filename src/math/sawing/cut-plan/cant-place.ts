@@ -53,6 +53,6 @@ export function bestPlace<P extends CantPlace>(
 }
 
 /** How far the middle of the cant is off the pith. */
-function offPith({ lowIn, highIn }: CantPlace, pithIn: number): number {
+export function offPith({ lowIn, highIn }: Pick<CantPlace, "lowIn" | "highIn">, pithIn: number): number {
   return Math.abs((lowIn + highIn) / 2 - pithIn);
 }

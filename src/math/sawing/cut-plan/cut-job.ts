@@ -1,6 +1,11 @@
 /** How a log is opened: through and through, in live-edge slabs, to a cant, in quarters, or about a timber. */
 export type Pattern = "live" | "slab" | "cant" | "quarter" | "timber";
 
+/** Cants, quarters and timbers are planned with the pith level, however the log was said to lie. */
+export function isPithLevel(pattern: Pattern): boolean {
+  return pattern !== "live" && pattern !== "slab";
+}
+
 /** What boards from a width up are worth, a board foot. */
 export interface PriceStep {
   fromWidthIn: number;

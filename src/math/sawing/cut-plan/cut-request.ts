@@ -3,7 +3,7 @@ import { mustBeAbove, mustBeAtLeast, mustBeBetween, NoAnswer } from "../../error
 import { THICKEST_IN } from "../../logs/log";
 import { IN_PER_FT } from "../../units";
 import { mustBeKerf } from "../kerf";
-import { widestIn, type BoardWidth, type CutJob, type Log, type Pattern } from "./cut-job";
+import { isPithLevel, widestIn, type BoardWidth, type CutJob, type Log, type Pattern } from "./cut-job";
 import { mustBeLargeEnd, mustBeLog, mustBeOnScale, mustBeTaper, mustSuit } from "./cut-limits";
 import { withUsual, type CutSettings, type FullSettings } from "./cut-settings";
 import { warningsAbout, type PlanWarning } from "./plan-warning";
@@ -123,7 +123,7 @@ function timberOf(size: CutSettings["timber"] | undefined, stepIn: number): CutJ
 
 /** The first cut of a cant follows from its place in the log, and that of quarters goes through the pith. */
 function firstCutSteps(firstCutIn: number | undefined, pattern: Pattern, stepIn: number): number | undefined {
-  if (firstCutIn === undefined || (pattern !== "live" && pattern !== "slab")) return undefined;
+  if (firstCutIn === undefined || isPithLevel(pattern)) return undefined;
   return nearestSteps(firstCutIn, stepIn);
 }
 

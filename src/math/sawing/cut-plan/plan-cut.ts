@@ -1,5 +1,5 @@
 import { cantFits, sawCant } from "./cant";
-import type { CutJob, Pattern } from "./cut-job";
+import { isPithLevel, type CutJob, type Pattern } from "./cut-job";
 import { cutJob, readRequest, type CutRequest } from "./cut-request";
 import { sawLive } from "./live";
 import type { Plan, Sawn, WhyNone } from "./plan";
@@ -53,9 +53,9 @@ export function cutYield(request: CutRequest): number {
   return PATTERNS[job.pattern](job).total;
 }
 
-/** Cants, timbers and quarters are planned with the pith level however the log was said to lie. */
+/** The pith of a straight log lies level when its small end is raised by half of what its two ends differ by. */
 function shimUnderSmallEndIn({ log, lies, pattern, sweep }: CutJob): number {
-  const level = lies === "split" || (pattern !== "live" && pattern !== "slab");
+  const level = lies === "split" || isPithLevel(pattern);
   return level && !sweep ? (log.taperInPerIn * log.lengthIn) / 2 : 0;
 }
 

@@ -2,7 +2,7 @@ import type { CutJob, Pattern } from "./cut-job";
 import type { CutSettings } from "./cut-settings";
 import { guidesAreNarrow } from "./guides";
 import type { Pass } from "./plan";
-import { widestIn } from "./cut-job";
+import { isPithLevel, widestIn } from "./cut-job";
 import { greenSizeIn, type ProductRow } from "./products";
 import { nearestSteps } from "./scale-steps";
 
@@ -49,8 +49,7 @@ export function warningsAbout(job: CutJob, { kerfIn, ripKerfIn, products, settin
   if (job.firstCutSteps !== undefined) check("first cut", settings["first cut"]!);
   for (const greenIn of new Set(products.map(greenSizeIn))) check("green size", greenIn);
   if (job.pattern === "timber") for (const { nominalIn } of job.timber ?? []) check("side of the timber", nominalIn);
-  if (job.lies === "flat" && job.pattern !== "live" && job.pattern !== "slab")
-    warnings.push({ code: "pith level", pattern: job.pattern });
+  if (job.lies === "flat" && isPithLevel(job.pattern)) warnings.push({ code: "pith level", pattern: job.pattern });
   if (job.pattern === "quarter" && job.log.smallAcrossIn !== job.log.smallUpIn)
     warnings.push({ code: "round quarters" });
   return [...warnings, ...bedWarnings(job)];

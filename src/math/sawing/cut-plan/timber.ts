@@ -3,6 +3,7 @@ import { NEAR } from "../../rounding";
 import { IN_PER_FT } from "../../units";
 import { boardOf, type Board } from "./board";
 import { cantFits, freePlaces, plannedCant, type Place } from "./cant";
+import { offPith } from "./cant-place";
 import { halfAcrossAt, halfUpAt, type BoardWidth, type CutJob, type Product } from "./cut-job";
 import { edgedFlitches, type EdgedBoards, type Flitches } from "./flitch";
 import { mustGoBetweenGuides } from "./guides";
@@ -62,8 +63,7 @@ interface Way {
 
 /** In the middle of the log to half a scale step, so that every height can be set on the scale. */
 function nearestToPith(places: readonly Place[], pithIn: number): Place | undefined {
-  const off = ({ lowIn, highIn }: Place) => Math.abs((lowIn + highIn) / 2 - pithIn);
-  return [...places].sort((a, b) => off(a) - off(b))[0];
+  return [...places].sort((a, b) => offPith(a, pithIn) - offPith(b, pithIn))[0];
 }
 
 /** A timber of four like sides stands one way only. */

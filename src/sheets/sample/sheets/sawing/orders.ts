@@ -1,6 +1,5 @@
 import { laidOut } from "../../../laid-out";
 import { ordersOf } from "../../../definitions/orders";
-import type { TableSheet } from "../../../definition";
 import { FORMAT } from "../../../formats";
 import type { Draft } from "../../draft";
 import { entry, spill } from "../../drawing/cells";
@@ -9,15 +8,13 @@ import { HEADER, SMALL, TEXT } from "../../drawing/style";
 import { drawTableSheet } from "../../drawing/table-sheet";
 import { yardRows } from "../../yard/read";
 
+const WANTED = yardRows("orders", ["Thickness", "Width", "Length", "Count"]);
+const OFFERED = yardRows("offered-logs", ["Diameter", "Log length", "Large end"]);
+const SHEET = ordersOf(OFFERED.map((log, i) => ({ ...WANTED[i], ...log })));
+
 /** What three customers want, and logs that a tree crew offers: the two lists stand side by side in one table. */
 export function drawOrders(draft: Draft): void {
-  drawTableSheet(draft, orders());
-}
-
-function orders(): TableSheet {
-  const wanted = yardRows("orders", ["Thickness", "Width", "Length", "Count"]);
-  const offered = yardRows("offered-logs", ["Diameter", "Log length", "Large end"]);
-  return ordersOf(offered.map((log, i) => ({ ...wanted[i], ...log })));
+  drawTableSheet(draft, SHEET);
 }
 
 const HEADER_ROW = 8;
@@ -50,7 +47,7 @@ export function drawOrderPasses(draft: Draft): void {
 
 /** The settings of the orders, on their own sheet. */
 function settingsCells(): string {
-  const { cells } = laidOut(orders(), { sheet: "Orders", table: "Orders" }, "table");
+  const { cells } = laidOut(SHEET, { sheet: "Orders", table: "Orders" }, "table");
   const rowOf = (label: string) => cells.find(({ content, look }) => content === label && look === "label")!.row;
   return `Orders!$A$${rowOf("crosscut kerf")}:$B$${rowOf("least")}`;
 }
