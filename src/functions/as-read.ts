@@ -41,7 +41,8 @@ function said(name: string, values: readonly unknown[], unit: string | undefined
 }
 
 function list(name: string, values: readonly unknown[], unit: string | undefined): string {
-  if (values.some((value) => typeof value === "object")) return `${name}: ${values.length} rows`;
+  if (values.some((value) => typeof value === "object"))
+    return `${name}: ${values.length} ${values.length === 1 ? "row" : "rows"}`;
   const told = values.slice(0, MOST_TOLD).map((value) => withUnit(value, undefined));
   const more = values.length > MOST_TOLD ? ` and ${values.length - MOST_TOLD} more` : "";
   return `${name} ${told.join(", ")}${more}${unit ? ` ${unit}` : ""}`;
